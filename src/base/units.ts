@@ -1,0 +1,15 @@
+/**
+ * Conversion factors to SI.
+ * Source: NIST Special Publication 811 (2008), appendix B.8, conventional inch of mercury and of water.
+ */
+export const PA_PER_INHG = 3386.389;
+export const PA_PER_INH2O = 249.0889;
+export const PA_PER_PSI = 6894.757;
+export const PA_PER_KPA = 1000;
+export const KELVIN_AT_0_CELSIUS = 273.15;
+
+export const paToInHg = (pa: number): number => pa / PA_PER_INHG;
+export const inHgToPa = (inHg: number): number => inHg * PA_PER_INHG;
+export const paToInH2O = (pa: number): number => pa / PA_PER_INH2O;
+export const inH2OToPa = (inH2O: number): number => inH2O * PA_PER_INH2O;
+export const celsiusToKelvin = (celsius: number): number => celsius + KELVIN_AT_0_CELSIUS;

@@ -1,0 +1,37 @@
+import type { Result } from '../../base/Result.ts';
+import type { Tick } from '../../base/ticks.ts';
+import type { Action, Refusal } from './Action.ts';
+import type { InsideObservation, Observation } from './Observation.ts';
+
+/**
+ * The deterministic world as everything outside `sim` sees it. Moved only by `apply` and `advanceTo`; how time is cut
+ * into `advanceTo` calls changes nothing.
+ */
+export interface WorldPort {
+  readonly tick: Tick;
+  /** Does one action at the present tick. Refused actions leave the world as it was. */
+  apply(action: Action): Result<void, Refusal>;
+  /** Lets time pass until `tick` (not before the present). */
+  advanceTo(tick: Tick): void;
+  observe(): Observation;
+  inside(): InsideObservation;
+  /** Plain JSON state; `World.restore(spec, snapshot)` continues to the same last bit. */
+  snapshot(): unknown;
+  /** SHA-256 of the state at the present tick. */
+  hash(): string;
+}
+
+/** What a world is made from. The same spec and actions give the same world on every machine. */
+export interface WorldSpec {
+  readonly seed: string;
+  readonly faults: readonly FaultChoice[];
+  readonly ambientC: number;
+  readonly altitudeM: number;
+  readonly fuelLevel: number;
+}
+
+/** A fault of the catalogue with its severity as a share (0 to 1) of the catalogue's range. */
+export interface FaultChoice {
+  readonly fault: string;
+  readonly severity: number;
+}

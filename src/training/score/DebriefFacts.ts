@@ -1,0 +1,56 @@
+import type { Tick } from '../../base/ticks.ts';
+import type { ItemId } from '../../sim/devices/items.ts';
+import type { SittingAction, VerdictItem } from '../sitting/SittingAction.ts';
+import type { RuleId, SafetyId } from './ruleIds.ts';
+
+/** One method rule as it went. `occasion` is when it was triggered, `entries` the log entries that show it kept. */
+export interface RuleOutcome {
+  readonly rule: RuleId;
+  readonly outcome: 'kept' | 'missed' | 'no-occasion';
+  readonly entries: readonly number[];
+  /** Ticks of the actions that kept it, or that broke it. */
+  readonly ticks: readonly Tick[];
+}
+
+export interface SafetyBreach {
+  readonly breach: SafetyId;
+  readonly grade: 'minor' | 'serious';
+  readonly tick: Tick;
+}
+
+export interface ScorePart {
+  readonly part: 'verdict' | 'evidence' | 'method' | 'economy' | 'repair';
+  readonly points: number;
+  readonly of: number;
+}
+
+/** The truth of the sitting over time, from a replay, ten samples a second or fewer. */
+export interface TraceSample {
+  readonly tick: Tick;
+  readonly senseVolts: number;
+  readonly canisterKPa: number;
+}
+
+/** Codes and numbers only; `text` makes sentences of them. */
+export interface DebriefFacts {
+  readonly score: {
+    readonly total: number;
+    readonly parts: readonly ScorePart[];
+    readonly safetyDeduction: number;
+    readonly cappedAt: number | null;
+  };
+  readonly verdict: {
+    readonly named: VerdictItem;
+    readonly truth: readonly { readonly item: VerdictItem; readonly fault: string | null }[];
+    readonly right: boolean;
+    readonly cites: readonly number[];
+  };
+  readonly rules: readonly RuleOutcome[];
+  readonly safety: readonly SafetyBreach[];
+  readonly renewed: readonly { readonly item: ItemId; readonly needed: boolean; readonly money: number; readonly tick: Tick }[];
+  readonly cost: { readonly money: number; readonly bookMinutes: number };
+  readonly trace: readonly TraceSample[];
+  readonly marks: readonly { readonly tick: Tick; readonly action: SittingAction }[];
+  /** Scenario author's remark, shown after closing. */
+  readonly remark: string;
+}

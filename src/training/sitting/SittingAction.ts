@@ -1,0 +1,34 @@
+import type { Tick } from '../../base/ticks.ts';
+import type { Action } from '../../sim/world/Action.ts';
+import type { ItemId } from '../../sim/devices/items.ts';
+
+/** What a verdict may name. */
+export type VerdictItem = ItemId | 'nothing-wrong';
+
+/** Everything a learner can do in a sitting: the world's actions and the paperwork. A record is a list of these. */
+export type SittingAction =
+  | Action
+  | { readonly kind: 'accept-job' }
+  /** Takes what the meter, the gauge and the last ten seconds show, with its whole context. */
+  | { readonly kind: 'log' }
+  | { readonly kind: 'annotate'; readonly entry: number; readonly text: string }
+  | { readonly kind: 'give-verdict'; readonly item: VerdictItem; readonly cites: readonly number[] }
+  | { readonly kind: 'close-job' };
+
+export interface TimedAction {
+  readonly tick: Tick;
+  readonly action: SittingAction;
+}
+
+/** `renew` is refused before the verdict except for tool items; `give-verdict` once only; `close-job` after it. */
+export const SITTING_REFUSALS = [
+  'job-not-accepted',
+  'job-already-accepted',
+  'job-is-closed',
+  'verdict-already-given',
+  'verdict-needed-first',
+  'no-such-entry',
+  'too-many-citations',
+  'text-too-long',
+] as const;
+export type SittingRefusal = (typeof SITTING_REFUSALS)[number];
