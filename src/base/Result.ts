@@ -1,5 +1,7 @@
 /** Success or failure as a value: for bad files, missing stores and unconverged solves. */
-export type Result<T, E> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly error: E };
+export type Result<T, E> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly error: E };
 
 export function ok<T>(value: T): { readonly ok: true; readonly value: T } {
   return { ok: true, value };

@@ -25,7 +25,14 @@ export const LEAD_POINTS = [
 export type LeadPoint = (typeof LEAD_POINTS)[number];
 
 /** Loose ends the hand can carry: two of the meter, two of the fused switched jumper, two of the plain ground lead. */
-export const LEAD_ENDS = ['meter-red', 'meter-black', 'jumper-supply', 'jumper-far', 'plain-a', 'plain-b'] as const;
+export const LEAD_ENDS = [
+  'meter-red',
+  'meter-black',
+  'jumper-supply',
+  'jumper-far',
+  'plain-a',
+  'plain-b',
+] as const;
 export type LeadEnd = (typeof LEAD_ENDS)[number];
 
 export const CAVITIES = [1, 2, 3] as const;

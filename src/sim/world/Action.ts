@@ -1,3 +1,4 @@
+import type { ItemId } from '../devices/items.ts';
 import type {
   AirSite,
   Cavity,
@@ -10,7 +11,6 @@ import type {
   SolenoidCommand,
   UnitPort,
 } from '../devices/places.ts';
-import type { ItemId } from '../devices/items.ts';
 
 /** Everything that can be done to the world. Pointer, keys, scripts, replay and simulated learners emit only these. */
 export type Action =

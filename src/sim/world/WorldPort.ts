@@ -1,5 +1,6 @@
 import type { Result } from '../../base/Result.ts';
 import type { Tick } from '../../base/ticks.ts';
+import type { FaultChoice } from '../rigs/rigParameters.ts';
 import type { Action, Refusal } from './Action.ts';
 import type { InsideObservation, Observation } from './Observation.ts';
 
@@ -21,6 +22,8 @@ export interface WorldPort {
   hash(): string;
 }
 
+export type { FaultChoice } from '../rigs/rigParameters.ts';
+
 /** What a world is made from. The same spec and actions give the same world on every machine. */
 export interface WorldSpec {
   readonly seed: string;
@@ -28,10 +31,4 @@ export interface WorldSpec {
   readonly ambientC: number;
   readonly altitudeM: number;
   readonly fuelLevel: number;
-}
-
-/** A fault of the catalogue with its severity as a share (0 to 1) of the catalogue's range. */
-export interface FaultChoice {
-  readonly fault: string;
-  readonly severity: number;
 }

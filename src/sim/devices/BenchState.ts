@@ -1,0 +1,99 @@
+import type { ItemId } from './items.ts';
+import type { DriverMode } from './modes/driver.ts';
+import type { HandleMode } from './modes/handle.ts';
+import type { PlungerMode } from './modes/plunger.ts';
+import type { SwitchMode } from './modes/vacuumSwitch.ts';
+import type { VentMode } from './modes/ventSeat.ts';
+import type {
+  AirSite,
+  ClampSetting,
+  Fitting,
+  KeyPosition,
+  LeadEnd,
+  LeadPoint,
+  MeterFunction,
+  SolenoidCommand,
+  UnitPort,
+} from './places.ts';
+
+/** The discrete state of the whole bench: where everything is and which mode each device is in. Plain JSON. */
+export interface BenchState {
+  key: KeyPosition;
+  fuseFitted: boolean;
+  plugMated: boolean;
+  /** Back-probe pins in cavities 1, 2, 3. */
+  pins: [boolean, boolean, boolean];
+  leads: Record<LeadEnd, LeadPoint | null>;
+  jumperOn: boolean;
+  sites: Record<AirSite, Fitting | null>;
+  clamps: Record<UnitPort, ClampSetting>;
+  cracked: Record<UnitPort, boolean>;
+  releaseOpen: boolean;
+  handle: { mode: HandleMode; position: number; target: number };
+  meterFunction: MeterFunction;
+  command: SolenoidCommand;
+  /** Present half of the pulse while `command` is 'pulse'. */
+  pulseHigh: boolean;
+  renewed: ItemId[];
+  plunger: PlungerMode;
+  /** True while a sticky plunger hangs on this trial; cleared when the current has gone. */
+  plungerHangs: boolean;
+  /** True while coil current stands above pull-in (so that each crossing is one trial). */
+  pulled: boolean;
+  vacuumSwitch: SwitchMode;
+  /** Contact as it stands, also in mid-bounce. */
+  contactClosed: boolean;
+  vent: VentMode;
+  driver: DriverMode;
+}
+
+/** The bench as a job begins: all hoses and the plug on, key off, meter off, tools in the tray. */
+export function startingBench(): BenchState {
+  return {
+    key: 'off',
+    fuseFitted: true,
+    plugMated: true,
+    pins: [false, false, false],
+    leads: {
+      'meter-red': null,
+      'meter-black': null,
+      'jumper-supply': null,
+      'jumper-far': null,
+      'plain-a': null,
+      'plain-b': null,
+    },
+    jumperOn: false,
+    sites: {
+      'canister-port': 'canister-hose',
+      'air-port': 'air-hose',
+      'engine-port': 'engine-hose',
+      'canister-hose-end': null,
+      'air-hose-end': null,
+      'engine-hose-end': null,
+      'pump-hose-end': null,
+    },
+    clamps: { 'canister-port': 'hand-tight', 'air-port': 'hand-tight', 'engine-port': 'hand-tight' },
+    cracked: { 'canister-port': false, 'air-port': false, 'engine-port': false },
+    releaseOpen: false,
+    handle: { mode: 'still', position: 0, target: 0 },
+    meterFunction: 'off',
+    command: 'off',
+    pulseHigh: false,
+    renewed: [],
+    plunger: 'rest',
+    plungerHangs: false,
+    pulled: false,
+    vacuumSwitch: 'open',
+    contactClosed: false,
+    vent: 'open',
+    driver: 'off',
+  };
+}
+
+/** The site a fitting is on, or null when it lies on the mat. */
+export function siteOf(bench: BenchState, item: Fitting): AirSite | null {
+  for (const site of Object.keys(bench.sites) as AirSite[]) {
+    if (bench.sites[site] === item) return site;
+  }
+  return null;
+}

@@ -1,0 +1,69 @@
+import { Random } from '../../base/Random.ts';
+import type { ItemId } from '../devices/items.ts';
+import { nominalParameters, type ParameterName, type RigParameters } from '../devices/parameters.ts';
+
+/** Half-width of a parameter's tolerance: a share of nominal, or an absolute amount in its own unit. */
+interface Tolerance {
+  readonly parameter: ParameterName;
+  readonly share?: number;
+  readonly absolute?: number;
+}
+
+/** Orifice diameters vary by half the share of their flow, since flow goes with the square of diameter. */
+const FLOW_4_PERCENT = 0.02;
+
+/** Which item carries which tolerances; renewing the item draws them afresh. */
+const TOLERANCES: Readonly<Partial<Record<ItemId, readonly Tolerance[]>>> = {
+  unit: [
+    { parameter: 'coilOhmsAt20C', share: 0.06 },
+    { parameter: 'pullInAmps', share: 0.15 },
+    { parameter: 'dropOutAmps', share: 0.15 },
+    { parameter: 'tripPa', absolute: 200 },
+    { parameter: 'differentialPa', absolute: 60 },
+    { parameter: 'ventSeatM', share: FLOW_4_PERCENT },
+    { parameter: 'solenoidValveM', share: FLOW_4_PERCENT },
+    { parameter: 'delayBleedM', share: FLOW_4_PERCENT },
+    { parameter: 'canisterPassageM3', share: 0.05 },
+    { parameter: 'airPassageM3', share: 0.05 },
+  ],
+  'feed-wire': [{ parameter: 'feedWireOhms', share: 0.1 }],
+  'ground-wire': [{ parameter: 'groundWireOhms', share: 0.1 }],
+  'sense-wire': [{ parameter: 'senseWireOhms', share: 0.1 }],
+  controller: [
+    { parameter: 'sensePullUpOhms', share: 0.05 },
+    { parameter: 'senseRailVolts', share: 0.02 },
+  ],
+  'hand-pump': [
+    { parameter: 'pumpStrokeM3', share: 0.02 },
+    { parameter: 'pumpHoseM3', share: 0.05 },
+    { parameter: 'gaugeGain', absolute: 0.012 },
+  ],
+  'meter-leads': [{ parameter: 'meterLeadOhms', share: 0.1 }],
+};
+
+/** The meter's own gain errors: drawn once a sitting, inside its accuracy of 0.5 % (volts) and 0.8 % (ohms). */
+const METER: readonly Tolerance[] = [
+  { parameter: 'meterVoltsGain', absolute: 0.003 },
+  { parameter: 'meterOhmsGain', absolute: 0.005 },
+];
+
+function draw(parameters: RigParameters, tolerances: readonly Tolerance[], random: Random): void {
+  for (const { parameter, share = 0, absolute = 0 } of tolerances) {
+    const nominal = parameters[parameter];
+    parameters[parameter] = nominal + random.symmetric() * (nominal * share + absolute);
+  }
+}
+
+/**
+ * The rig's parameters before any fault: nominal values with tolerances drawn from the seed.
+ * `renewed` lists items in the order they were renewed; each renewal is a new draw of that item's own stream.
+ */
+export function drawnParameters(seed: string, renewed: readonly ItemId[]): RigParameters {
+  const parameters = nominalParameters();
+  for (const [item, tolerances] of Object.entries(TOLERANCES)) {
+    const times = renewed.filter((name) => name === item).length;
+    draw(parameters, tolerances, Random.of(seed, `tolerance/${item}/${times}`));
+  }
+  draw(parameters, METER, Random.of(seed, 'tolerance/meter'));
+  return parameters;
+}
