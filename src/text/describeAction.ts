@@ -1,0 +1,55 @@
+import { unreachable } from '../base/assert.ts';
+import type { SittingAction } from '../training/sitting/SittingAction.ts';
+import { describeSide } from './describePoint.ts';
+import { say, type TextValues } from './translate.ts';
+
+/** A short phrase for what was done: `red lead on cavity 3 wire side`. */
+export function describeAction(action: SittingAction): string {
+  return say(`actions.${action.kind}`, gaps(action));
+}
+
+function gaps(action: SittingAction): TextValues {
+  switch (action.kind) {
+    case 'set-key':
+      return { position: say(`key.${action.position}`) };
+    case 'set-meter':
+      return { function: say(`meterFunctions.${action.function}`) };
+    case 'place-lead':
+      return { end: say(`ends.${action.end}`), point: describeSide(action.point) };
+    case 'lift-lead':
+      return { end: say(`ends.${action.end}`) };
+    case 'insert-pin':
+    case 'remove-pin':
+      return { cavity: action.cavity };
+    case 'switch-jumper':
+      return { state: say(action.on ? 'onOff.on' : 'onOff.off') };
+    case 'fit':
+      return { item: say(`fittings.${action.item}`), site: say(`sites.${action.site}`) };
+    case 'take-off':
+      return { item: say(`fittings.${action.item}`) };
+    case 'clamp':
+      return { port: say(`sites.${action.port}`), setting: say(`clamps.${action.setting}`) };
+    case 'release':
+      return { state: say(action.open ? 'onOff.open' : 'onOff.shut') };
+    case 'command-solenoid':
+      return { command: say(`solenoid.${action.command}`) };
+    case 'renew':
+      return { item: say(`items.${action.item}`) };
+    case 'annotate':
+      return { entry: action.entry };
+    case 'part-plug':
+    case 'mate-plug':
+    case 'renew-jumper-fuse':
+    case 'pull-fuse':
+    case 'fit-fuse':
+    case 'pump-handle':
+    case 'stroke':
+    case 'accept-job':
+    case 'log':
+    case 'give-verdict':
+    case 'close-job':
+      return {};
+    default:
+      return unreachable(action);
+  }
+}

@@ -1,0 +1,34 @@
+import { bench } from './bench.ts';
+import { board } from './board.ts';
+import { codes } from './codes.ts';
+import { debrief } from './debrief.ts';
+import { faults } from './faults.ts';
+import { hand } from './hand.ts';
+import { happenings } from './happenings.ts';
+import { items } from './items.ts';
+import { places } from './places.ts';
+import { refusals } from './refusals.ts';
+import { rules } from './rules.ts';
+import { service } from './service.ts';
+import { shell } from './shell.ts';
+import { troubles } from './troubles.ts';
+import { verdict } from './verdict.ts';
+
+/** Every sentence of the English catalogue. Another language exports an object of the same shape from its folder. */
+export const catalogue = {
+  ...bench,
+  ...board,
+  ...codes,
+  ...debrief,
+  ...faults,
+  ...hand,
+  ...happenings,
+  ...items,
+  ...places,
+  ...refusals,
+  ...rules,
+  ...service,
+  ...shell,
+  ...troubles,
+  ...verdict,
+} as const;

@@ -1,0 +1,84 @@
+/** Method rules and safety breaches: a title, and one line of why. */
+export const rules = {
+  rules: {
+    'meter-proven': {
+      title: 'Meter proven on a known source',
+      why: 'A broken lead reads zero, and zero looks like a finding.',
+    },
+    'pump-proven': {
+      title: 'Hand pump and gauge proven on a closed end',
+      why: 'A pump that leaks makes every good part look leaky.',
+    },
+    'key-off-for-plug': {
+      title: 'Key off before the plug is parted or mated',
+      why: 'Terminals opened live arc, and the controller stores a code of your own making.',
+    },
+    'back-probed-with-pins': {
+      title: 'Back-probed with pins',
+      why: 'A tip pushed into a terminal spreads it, and that is a new fault.',
+    },
+    'pins-removed': {
+      title: 'Pins taken out and seals reseated',
+      why: 'A seal left open lets water in; the fault comes back in a month.',
+    },
+    'ohms-on-dead-circuit': {
+      title: 'Ohms only on a dead, isolated circuit',
+      why: 'A live or joined circuit adds its own volts and paths to the number.',
+    },
+    'supply-and-ground-loaded': {
+      title: 'Supply and ground proven under load',
+      why: 'A wire by one strand shows full voltage until current flows.',
+    },
+    'air-port-capped': {
+      title: 'Air port capped for the vacuum test',
+      why: 'At rest the vent seat is open: without the cap the pump draws from the room.',
+    },
+    'clamps-hand-tight': {
+      title: 'Clamps hand tight',
+      why: 'A loose clamp leaks; an over-tight one cracks the barb.',
+    },
+    'canister-hose-plugged': {
+      title: 'Open canister hose plugged',
+      why: 'Vapour must not stand open beside a spark, and dirt must stay out.',
+    },
+    'click-three-times': {
+      title: 'Click heard at least three times',
+      why: 'One click may be the lucky one of a sticking plunger.',
+    },
+    'jumper-short-and-fused': {
+      title: 'Jumper fused, switched, plug apart, ten seconds at most',
+      why: 'The fuse saves the wiring, the switch keeps the spark away, short time keeps the coil cool.',
+    },
+    'vacuum-three-times': {
+      title: 'Vacuum test done at least three times',
+      why: 'A switch that works once may not work the next time.',
+    },
+    'return-observed': {
+      title: 'Vacuum let off and the return watched',
+      why: 'A switch that makes but never opens again passes half a test.',
+    },
+    'hold-watched': {
+      title: 'Hold watched for twenty seconds',
+      why: 'A small leak needs time to show on a gauge.',
+    },
+    'retest-on-fitted-part': {
+      title: 'The same test on the part that was fitted',
+      why: 'New is not the same as good.',
+    },
+    'bench-restored': {
+      title: 'Hoses, caps and plug put back',
+      why: 'A hose left off is the next customer complaint.',
+    },
+  },
+  safety: {
+    'unfused-source': 'Battery voltage was put on the circuit without a fuse. A short there burns the wiring.',
+    'supply-on-sense-mated':
+      '12 V was put on the sense wire with the plug mated. That wire ends inside the controller.',
+    'too-much-vacuum-on-canister':
+      'More than 14 inH2O was drawn on the canister side of the truck. Tank and canister are not built for it.',
+    'over-rated-vacuum': 'The unit was drawn above its rated 22 inHg.',
+    'spark-at-open-vapour':
+      'A jumper was made or broken beside an open vapour line. Plug the hoses and air the unit first.',
+  },
+  grades: { minor: 'minor', serious: 'serious' },
+} as const;

@@ -1,0 +1,49 @@
+import i18next, { type i18n } from 'i18next';
+import { catalogue as english } from './en/catalogue.ts';
+
+/** A catalogue of another language: the same keys, other sentences. */
+export type Catalogue = Widened<typeof english>;
+type Widened<T> = { readonly [K in keyof T]: T[K] extends string ? string : Widened<T[K]> };
+
+type Dotted<T, P extends string = ''> = {
+  [K in keyof T & (string | number)]: T[K] extends string ? `${P}${K}` : Dotted<T[K], `${P}${K}.`>;
+}[keyof T & (string | number)];
+type WithoutPlural<K extends string> = K extends `${infer Stem}_one` | `${infer Stem}_other` ? Stem : K;
+
+/** Key of one sentence, such as `refusals.point-needs-pin`. Plural forms share the key without `_one`, `_other`. */
+export type TextKey = WithoutPlural<Dotted<typeof english>>;
+export type TextValues = Readonly<Record<string, string | number>>;
+
+const engine: i18n = i18next.createInstance();
+void engine.init({
+  lng: 'en',
+  fallbackLng: 'en',
+  initAsync: false,
+  interpolation: { escapeValue: false },
+  resources: { en: { translation: english } },
+});
+
+/** The sentence for a key in the present language, its `{{gaps}}` filled from `values`. */
+export function say(key: TextKey, values: TextValues = {}): string {
+  return engine.t(key, values);
+}
+
+/** True when the present catalogue, or English behind it, holds this key. For ids that come from files. */
+export function has(key: string): key is TextKey {
+  return engine.exists(key);
+}
+
+/** Adds a language at run time; `setLanguage` then switches to it. */
+export function addLanguage(code: string, catalogue: Catalogue): void {
+  engine.addResourceBundle(code, 'translation', catalogue);
+}
+
+/** Switches the language of every later `say`. */
+export async function setLanguage(code: string): Promise<void> {
+  await engine.changeLanguage(code);
+}
+
+/** Present language as a BCP 47 tag, for `<html lang>` and number formatting. */
+export function language(): string {
+  return engine.language;
+}
