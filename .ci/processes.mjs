@@ -1,0 +1,58 @@
+// Child processes that never outlive the command: each runs in a process group of its own, and the whole group is ended.
+import { spawn, spawnSync } from 'node:child_process';
+
+const running = new Set();
+const onPosix = process.platform !== 'win32';
+
+/** Starts a program in a group of its own. Its output goes where ours goes unless `options.stdio` says otherwise. */
+export function start(program, args, options = {}) {
+  const child = spawn(program, args, {
+    stdio: ['ignore', 'inherit', 'inherit'],
+    detached: onPosix,
+    ...options,
+  });
+  running.add(child);
+  child.once('close', () => running.delete(child));
+  child.once('error', () => running.delete(child));
+  return child;
+}
+
+/** Runs a program to its end. Gives its exit code; 127 when it could not be started, 1 when a signal ended it. */
+export function run(program, args, options = {}) {
+  return new Promise((resolve) => {
+    const child = start(program, args, options);
+    child.once('error', (error) => {
+      process.stderr.write(`${program} could not be started: ${error.message}\n`);
+      resolve(127);
+    });
+    child.once('close', (code) => resolve(code ?? 1));
+  });
+}
+
+/** Ends a child and everything it started. */
+export function endGroup(child, signal = 'SIGTERM') {
+  if (child.pid === undefined) return;
+  try {
+    if (onPosix) process.kill(-child.pid, signal);
+    else spawnSync('taskkill', ['/pid', String(child.pid), '/T', '/F']);
+  } catch {
+    // The group is already gone.
+  }
+}
+
+/** Passes Ctrl-C and the like on to every group that is running, then leaves with the usual code (128 + number). */
+export function endGroupsOnSignals() {
+  const numbers = { SIGINT: 2, SIGTERM: 15, SIGHUP: 1 };
+  for (const [signal, number] of Object.entries(numbers)) {
+    process.once(signal, () => {
+      for (const child of running) endGroup(child, signal);
+      setTimeout(() => {
+        for (const child of running) endGroup(child, 'SIGKILL');
+        process.exit(128 + number);
+      }, 300);
+    });
+  }
+  process.once('exit', () => {
+    for (const child of running) endGroup(child, 'SIGKILL');
+  });
+}

@@ -1,0 +1,3 @@
+/** Where the built program is served during the browser tests. */
+export const E2E_PORT = 4317;
+export const E2E_ADDRESS = `http://127.0.0.1:${E2E_PORT}/`;

@@ -1,0 +1,66 @@
+/**
+ * Who may import whom. This table is the authority; DEVELOPERS.md tells it in words.
+ * `folders` may be imported for values and types, `types` with `import type` only. A folder may always import itself.
+ * `sim/*` stands for every folder below sim. `bench words` are the two files of sim/devices that hold nothing but the
+ * names of places and items; whoever may see the world may see them.
+ */
+export interface ImportRule {
+  readonly folders: readonly string[];
+  readonly types?: readonly string[];
+  readonly packages?: readonly string[];
+}
+
+export const BENCH_WORDS = ['src/sim/devices/places.ts', 'src/sim/devices/items.ts'];
+
+const WORLD = ['base', 'sim/world', 'bench words'];
+const SCREEN = [...WORLD, 'training/*', 'text', 'ui/interaction', 'ui/theme', 'assets'];
+const SCREEN_PACKAGES = ['preact', '@preact/signals', 'uplot'];
+
+export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
+  base: { folders: [], packages: ['@noble/hashes'] },
+
+  'sim/network': { folders: ['base'] },
+  'sim/components': { folders: ['base', 'sim/network'] },
+  'sim/devices': { folders: ['base', 'sim/components'], types: ['sim/network'], packages: ['xstate'] },
+  'sim/faults': { folders: ['base', 'sim/components', 'sim/devices'] },
+  'sim/rigs': { folders: ['base', 'sim/components', 'sim/devices'] },
+  'sim/world': { folders: ['base', 'sim/*'] },
+
+  'training/scenario': {
+    folders: ['base', 'sim/rigs', 'sim/faults', 'sim/world', 'bench words'],
+    packages: ['zod', 'yaml'],
+  },
+  'training/sitting': { folders: [...WORLD, 'training/scenario'], packages: ['xstate', 'zod'] },
+  'training/evidence': {
+    folders: [...WORLD, 'sim/rigs', 'sim/faults', 'training/scenario', 'training/sitting'],
+  },
+  'training/score': {
+    folders: ['base', 'sim/*', 'training/scenario', 'training/sitting', 'training/evidence'],
+  },
+  // Learners are scored, and the register keeps their sittings: in that order, so that no circle closes.
+  'training/learners': {
+    folders: [...WORLD, 'training/scenario', 'training/sitting', 'training/evidence', 'training/score'],
+  },
+  'training/register': { folders: [...WORLD, 'training/*'] },
+
+  text: { folders: ['base'], types: ['sim/*', 'training/*'], packages: ['i18next'] },
+
+  'ui/theme': { folders: ['base'] },
+  'ui/interaction': { folders: WORLD, packages: ['xstate'] },
+  'ui/scene': { folders: [...WORLD, 'text', 'ui/interaction', 'ui/theme', 'assets'], packages: ['pixi.js'] },
+  'ui/mirror': { folders: SCREEN, packages: SCREEN_PACKAGES },
+  'ui/panels': { folders: SCREEN, packages: SCREEN_PACKAGES },
+  'ui/backroom': { folders: SCREEN, packages: SCREEN_PACKAGES },
+  'ui/sound': { folders: [...WORLD, 'assets'], packages: ['howler'] },
+
+  'platform/browser': { folders: ['base'], types: ['training/*'], packages: ['idb'] },
+  'platform/node': { folders: ['base'], types: ['training/*'], packages: ['node:*'] },
+
+  app: {
+    folders: ['base', 'sim/*', 'training/*', 'text', 'ui/*', 'platform/browser', 'assets', 'scenarios'],
+    packages: ['*', 'virtual:*'],
+  },
+  cli: { folders: ['base', 'sim/*', 'training/*', 'text', 'platform/node'], packages: ['node:*'] },
+
+  'vite.config': { folders: ['training/scenario', 'platform/node'], packages: ['*', 'node:*'] },
+};
