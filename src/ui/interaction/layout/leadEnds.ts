@@ -1,0 +1,130 @@
+import { LEAD_ENDS, type LeadEnd, type LeadPoint } from '../../../sim/devices/places.ts';
+import type { Observation } from '../../../sim/world/Observation.ts';
+import { METER_ENDS_AT_REST, POINTS, type RestingEnd, TOOL_ENDS_AT_REST } from './benchPlan.ts';
+import { type Box, boxAround, distance, inside, overlap, SHEET, type Vec } from './geometry.ts';
+import { FACES, LABEL_BOXES } from './labels.ts';
+
+/** Where a lead end lies: its tip, the middle of its grip (where the hand takes it), and what it is on. */
+export interface PlacedEnd extends RestingEnd {
+  readonly end: LeadEnd;
+  readonly point: LeadPoint | null;
+}
+
+export const GRIP_SIZE = 38;
+/** How far the grip sits from the point it is on: far enough that both stay free to touch. */
+const REACHES = [52, 66, 92, 120, 150] as const;
+/** Directions tried, as turns from straight up, clockwise positive, in steps of 22.5 degrees. */
+const TURNS = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6, 7, -7, 8] as const;
+
+/** The direction each end likes to leave a point, so that leads on one point fan out alike every time. */
+const LEANING: Readonly<Record<LeadEnd, number>> = {
+  'meter-red': 1,
+  'meter-black': -1,
+  'jumper-supply': 2,
+  'jumper-far': 0,
+  'plain-a': -2,
+  'plain-b': -2,
+};
+
+function isCramped(point: LeadPoint): boolean {
+  return point.startsWith('cavity-') || point.startsWith('harness-') || point.startsWith('unit-');
+}
+
+/** The partner of a two-ended tool; the meter's ends have none on the bench. */
+export function partnerOf(end: LeadEnd): LeadEnd | null {
+  switch (end) {
+    case 'meter-red':
+    case 'meter-black':
+      return null;
+    case 'jumper-supply':
+      return 'jumper-far';
+    case 'jumper-far':
+      return 'jumper-supply';
+    case 'plain-a':
+      return 'plain-b';
+    case 'plain-b':
+      return 'plain-a';
+  }
+}
+
+/** True while either end of the jumper is on a point: its body then lies on the mat, not in the tray. */
+export function jumperInUse(observation: Observation): boolean {
+  return observation.leads['jumper-supply'] !== null || observation.leads['jumper-far'] !== null;
+}
+
+function atRest(end: LeadEnd, observation: Observation): RestingEnd {
+  if (end === 'meter-red' || end === 'meter-black') return METER_ENDS_AT_REST[end];
+  const partner = partnerOf(end);
+  const places = TOOL_ENDS_AT_REST[end];
+  return partner !== null && observation.leads[partner] !== null ? places.mat : places.tray;
+}
+
+function tipOf(point: LeadPoint, placed: ReadonlyMap<LeadEnd, PlacedEnd>): Vec | null {
+  if (point === 'meter-red-tip') return placed.get('meter-red')?.tip ?? null;
+  if (point === 'meter-black-tip') return placed.get('meter-black')?.tip ?? null;
+  return POINTS[point];
+}
+
+function candidates(end: LeadEnd, point: LeadPoint, tip: Vec): readonly Vec[] {
+  const lean = isCramped(point) ? 0 : LEANING[end];
+  return REACHES.flatMap((reach) =>
+    TURNS.map((turn) => {
+      const angle = ((lean + turn) * Math.PI) / 8;
+      return { x: tip.x + reach * Math.sin(angle), y: tip.y - reach * Math.cos(angle) };
+    }),
+  );
+}
+
+function placeGrip(end: LeadEnd, point: LeadPoint, tip: Vec, taken: readonly Box[]): Vec {
+  const all = candidates(end, point, tip);
+  const free = (grip: Vec, blocked: readonly Box[]): boolean => {
+    const box = boxAround(grip, GRIP_SIZE);
+    return inside(box, SHEET) && !blocked.some((other) => overlap(box, other));
+  };
+  const clear = all.find((grip) => free(grip, [...taken, ...FACES, ...LABEL_BOXES]));
+  return clear ?? all.find((grip) => free(grip, [...taken, ...FACES])) ?? all[0] ?? tip;
+}
+
+/**
+ * Places all six lead ends. `taken` are the boxes of everything else a hand may touch; grips keep clear of them, of
+ * the faces and, where they can, of the words.
+ */
+export function placeLeadEnds(
+  observation: Observation,
+  taken: readonly Box[],
+): ReadonlyMap<LeadEnd, PlacedEnd> {
+  const placed = new Map<LeadEnd, PlacedEnd>();
+  const used: Box[] = [...taken];
+  const put = (end: LeadEnd, point: LeadPoint | null, rest: RestingEnd): void => {
+    placed.set(end, { end, point, ...rest });
+    used.push(boxAround(rest.grip, GRIP_SIZE));
+  };
+  for (const end of LEAD_ENDS) {
+    if (observation.leads[end] === null) put(end, null, atRest(end, observation));
+  }
+  // An end on another lead's tip waits until that tip is placed; two tips on each other fall back to rest.
+  let waiting = LEAD_ENDS.filter((end) => !placed.has(end));
+  while (waiting.length > 0) {
+    const ready = waiting.filter((end) => {
+      const point = observation.leads[end];
+      return point !== null && tipOf(point, placed) !== null;
+    });
+    if (ready.length === 0) {
+      for (const end of waiting) put(end, observation.leads[end], atRest(end, observation));
+      break;
+    }
+    for (const end of ready) {
+      const point = observation.leads[end];
+      const tip = point === null ? null : tipOf(point, placed);
+      if (point === null || tip === null) continue;
+      put(end, point, { tip, grip: placeGrip(end, point, tip, used) });
+    }
+    waiting = waiting.filter((end) => !placed.has(end));
+  }
+  return placed;
+}
+
+/** The tip of a lead end as a point for other leads: free to touch only while it lies on the mat. */
+export function tipIsFree(placed: PlacedEnd): boolean {
+  return placed.point === null && distance(placed.tip, placed.grip) > 40;
+}

@@ -1,0 +1,44 @@
+import type { Fitting, LeadEnd } from '../../sim/devices/places.ts';
+import type { Observation } from '../../sim/world/Observation.ts';
+import type { Vec } from '../interaction/layout/geometry.ts';
+import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import type { ThemeName } from '../theme/tokens.ts';
+
+/** What the hand holds, as far as the drawing needs it. */
+export type HeldThing =
+  | { readonly kind: 'end'; readonly end: LeadEnd }
+  | { readonly kind: 'fitting'; readonly item: Fitting }
+  | { readonly kind: 'pin' };
+
+/** What the drawing needs beside the observation. Positions in bench units. */
+export interface SceneView {
+  readonly held: HeldThing | null;
+  readonly pointer: Vec | null;
+  /** Teal ring: hover, focus or the coach. */
+  readonly ring: HotspotId | null;
+  /** Faint marks on the places the held thing may go. */
+  readonly targets: readonly HotspotId[];
+  /** Digits beside the needle (walkthroughs). */
+  readonly showDigits: boolean;
+  /** Functions under the cavities (once the service data has been opened). */
+  readonly showFunctions: boolean;
+  readonly reducedMotion: boolean;
+  readonly captions: boolean;
+}
+
+/** The drawn bench. Nothing moves unless `draw` is called. */
+export interface Scene {
+  /** Draws one frame; `seconds` is a running time for movement and captions, never less than at the last call. */
+  draw(observation: Observation, view: SceneView, seconds: number): void;
+  /** Takes the host's present size. */
+  resize(): void;
+  setTheme(name: ThemeName): void;
+  /** From the window's client coordinates to bench units. */
+  toBench(clientX: number, clientY: number): Vec;
+  /** CSS pixels a bench unit, and the sheet's corner within the host in CSS pixels. */
+  scale(): { readonly scale: number; readonly offsetX: number; readonly offsetY: number };
+  /** Calls back when the drawing surface is lost (true) and restored (false). */
+  onContextLost(callback: (lost: boolean) => void): void;
+  destroy(): void;
+  readonly canvas: HTMLCanvasElement;
+}

@@ -1,0 +1,19 @@
+import { type ThemeName, tokensOf } from './tokens.ts';
+import { FONTS } from './type.ts';
+
+function kebab(name: string): string {
+  return name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+}
+
+/** The theme as CSS custom properties: `--kg-paper`, `--kg-ink-soft`, …, `--kg-font-heading`. */
+export function cssProperties(name: ThemeName): Readonly<Record<string, string>> {
+  const colours = Object.entries(tokensOf(name)).map(([key, value]) => [`--kg-${kebab(key)}`, value]);
+  const fonts = Object.entries(FONTS).map(([key, value]) => [`--kg-font-${kebab(key)}`, value]);
+  return Object.fromEntries([...colours, ...fonts]);
+}
+
+/** The theme as one CSS rule for a selector such as `:root` or `[data-theme="shop-floor"]`. */
+export function cssRule(selector: string, name: ThemeName): string {
+  const lines = Object.entries(cssProperties(name)).map(([key, value]) => `  ${key}: ${value};`);
+  return `${selector} {\n${lines.join('\n')}\n}\n`;
+}

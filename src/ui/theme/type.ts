@@ -1,0 +1,12 @@
+/** Font families, with a fallback that keeps the page readable while they load. */
+export const FONTS = {
+  heading: "'Bitter', Georgia, serif",
+  text: "'Atkinson Hyperlegible Next', 'Segoe UI', sans-serif",
+  segments: "'DSEG7 Classic', monospace",
+} as const;
+
+/** Line weights in bench units: things you can hold, their parts, scales and hints. */
+export const LINE = { thing: 3, part: 2, hint: 1.2 } as const;
+
+/** Type sizes in bench units. Nothing on the bench is smaller than `small`. */
+export const SIZE = { small: 16, label: 17, heading: 19, large: 26 } as const;
