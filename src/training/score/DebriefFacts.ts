@@ -47,7 +47,12 @@ export interface DebriefFacts {
   };
   readonly rules: readonly RuleOutcome[];
   readonly safety: readonly SafetyBreach[];
-  readonly renewed: readonly { readonly item: ItemId; readonly needed: boolean; readonly money: number; readonly tick: Tick }[];
+  readonly renewed: readonly {
+    readonly item: ItemId;
+    readonly needed: boolean;
+    readonly money: number;
+    readonly tick: Tick;
+  }[];
   readonly cost: { readonly money: number; readonly bookMinutes: number };
   readonly trace: readonly TraceSample[];
   readonly marks: readonly { readonly tick: Tick; readonly action: SittingAction }[];

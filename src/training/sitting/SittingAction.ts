@@ -1,6 +1,6 @@
 import type { Tick } from '../../base/ticks.ts';
-import type { Action } from '../../sim/world/Action.ts';
 import type { ItemId } from '../../sim/devices/items.ts';
+import type { Action } from '../../sim/world/Action.ts';
 
 /** What a verdict may name. */
 export type VerdictItem = ItemId | 'nothing-wrong';

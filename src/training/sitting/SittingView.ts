@@ -1,8 +1,8 @@
 import type { Tick } from '../../base/ticks.ts';
+import type { ItemId } from '../../sim/devices/items.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { LogEntry } from './LogEntry.ts';
 import type { VerdictItem } from './SittingAction.ts';
-import type { ItemId } from '../../sim/devices/items.ts';
 
 export type SittingPhase = 'work-order' | 'bench' | 'repair' | 'closed';
 export type SittingMode = 'walkthrough' | 'practice' | 'assessment';
@@ -49,7 +49,11 @@ export interface SittingView {
   readonly tick: Tick;
   readonly observation: Observation;
   readonly log: readonly LogEntry[];
-  readonly verdict: { readonly item: VerdictItem; readonly cites: readonly number[]; readonly tick: Tick } | null;
+  readonly verdict: {
+    readonly item: VerdictItem;
+    readonly cites: readonly number[];
+    readonly tick: Tick;
+  } | null;
   readonly renewed: readonly { readonly item: ItemId; readonly tick: Tick }[];
   /** Walkthrough: index of the step to do now; equals `card.steps.length` when all are done. */
   readonly step: number;

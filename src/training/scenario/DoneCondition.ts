@@ -1,0 +1,90 @@
+import { z } from 'zod';
+import { ITEMS } from '../../sim/devices/items.ts';
+import {
+  AIR_SITES,
+  CLAMP_SETTINGS,
+  FITTINGS,
+  KEY_POSITIONS,
+  LEAD_ENDS,
+  LEAD_POINTS,
+  METER_FUNCTIONS,
+  SOLENOID_COMMANDS,
+  UNIT_PORTS,
+} from '../../sim/devices/places.ts';
+
+/**
+ * When a walkthrough step is done: a closed vocabulary of things an eye, an ear or an instrument could tell.
+ * Every key that is given must hold at one and the same moment. Counts (`clicks`, `vacuum-cycles`, `logged`, `held`)
+ * start when the step becomes the current one. The keys are those of the file.
+ */
+const inHg = z.number().min(0).max(30);
+const band = z
+  .strictObject({ above: z.number().optional(), below: z.number().optional() })
+  .refine((value) => value.above !== undefined || value.below !== undefined, {
+    params: { code: 'empty-condition' },
+  });
+
+export const doneConditionSchema = z
+  .strictObject({
+    /** The job has come at least as far. */
+    phase: z.enum(['bench', 'repair', 'closed']).optional(),
+    key: z.enum(KEY_POSITIONS).optional(),
+    plug: z.enum(['mated', 'parted']).optional(),
+    'meter-on': z.enum(METER_FUNCTIONS).optional(),
+    /** Settled reading, volts. */
+    'meter-volts': band.optional(),
+    /** Settled reading, ohms; over range counts as above everything. */
+    'meter-ohms': band.optional(),
+    'leads-on': z
+      .array(z.strictObject({ end: z.enum(LEAD_ENDS), point: z.enum(LEAD_POINTS) }))
+      .min(1)
+      .max(6)
+      .optional(),
+    'leads-off': z.array(z.enum(LEAD_ENDS)).min(1).max(6).optional(),
+    'pins-in': z
+      .array(z.literal([1, 2, 3]))
+      .min(1)
+      .max(3)
+      .optional(),
+    'pins-out': z.literal(true).optional(),
+    fitted: z
+      .array(z.strictObject({ item: z.enum(FITTINGS), site: z.enum(AIR_SITES) }))
+      .min(1)
+      .max(8)
+      .optional(),
+    'taken-off': z.array(z.enum(FITTINGS)).min(1).max(8).optional(),
+    clamped: z
+      .array(z.strictObject({ port: z.enum(UNIT_PORTS), setting: z.enum(CLAMP_SETTINGS) }))
+      .min(1)
+      .max(3)
+      .optional(),
+    'gauge-above-inhg': inHg.optional(),
+    'gauge-below-inhg': inHg.optional(),
+    release: z.enum(['open', 'shut']).optional(),
+    jumper: z.enum(['on', 'off']).optional(),
+    solenoid: z.enum(SOLENOID_COMMANDS).optional(),
+    /** Clicks of the plunger pulling in. */
+    clicks: z.number().int().min(1).max(20).optional(),
+    /** Times the gauge went above the figure and came back below 0.5 inHg. */
+    'vacuum-cycles': z
+      .strictObject({ 'above-inhg': inHg, times: z.number().int().min(1).max(10) })
+      .optional(),
+    /** The pump untouched, its release shut, for so long after a stroke. */
+    'held-seconds': z.number().min(1).max(300).optional(),
+    logged: z
+      .strictObject({
+        function: z.enum(METER_FUNCTIONS).optional(),
+        red: z.enum(LEAD_POINTS).optional(),
+        black: z.enum(LEAD_POINTS).optional(),
+        'gauge-above-inhg': inHg.optional(),
+        'gauge-below-inhg': inHg.optional(),
+        'clicks-heard': z.number().int().min(1).max(20).optional(),
+        times: z.number().int().min(1).max(8).optional(),
+      })
+      .optional(),
+    verdict: z.literal('given').optional(),
+    renewed: z.enum(ITEMS).optional(),
+  })
+  .refine((value) => Object.keys(value).length > 0, { params: { code: 'empty-condition' } });
+
+export type DoneCondition = z.infer<typeof doneConditionSchema>;

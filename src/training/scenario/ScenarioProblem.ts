@@ -1,0 +1,46 @@
+/** What can be wrong with a scenario file. Each code has a sentence, with its fix, in `text`. */
+export const SCENARIO_PROBLEMS = [
+  'too-large',
+  'yaml-syntax',
+  'nested-too-deep',
+  'several-documents',
+  'alias-not-allowed',
+  'tag-not-allowed',
+  'duplicate-key',
+  'not-a-map',
+  'unknown-key',
+  'missing-key',
+  'wrong-type',
+  'not-finite',
+  'not-one-of',
+  'number-too-small',
+  'number-too-large',
+  'not-a-whole-number',
+  'text-too-long',
+  'text-empty',
+  'bad-form',
+  'list-too-short',
+  'list-too-long',
+  'empty-condition',
+  'unknown-fault',
+  'duplicate-fault',
+  'severity-missing',
+  'severity-not-used',
+  'steps-missing',
+  'steps-not-allowed',
+  'duplicate-step',
+] as const;
+export type ScenarioProblemCode = (typeof SCENARIO_PROBLEMS)[number];
+
+export interface ScenarioProblem {
+  readonly code: ScenarioProblemCode;
+  readonly file: string;
+  /** Counting from 1. */
+  readonly line: number;
+  /** Counting from 1. */
+  readonly column: number;
+  /** Where in the file, as `work-order.codes[0].status`; empty for the whole. */
+  readonly path: string;
+  /** Names and numbers for the sentence. */
+  readonly values: Readonly<Record<string, string | number>>;
+}

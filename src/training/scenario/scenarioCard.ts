@@ -1,0 +1,18 @@
+import type { ScenarioCard } from '../sitting/SittingView.ts';
+import type { Scenario } from './Scenario.ts';
+
+/** What a learner may see of a scenario: neither faults nor remark nor the tests behind the steps. */
+export function scenarioCard(scenario: Scenario): ScenarioCard {
+  return {
+    id: scenario.id,
+    contentHash: scenario.contentHash,
+    mode: scenario.mode,
+    level: scenario.level,
+    title: scenario.title,
+    summary: scenario.summary,
+    minutes: scenario.minutes,
+    aims: scenario.aims,
+    workOrder: scenario.workOrder,
+    steps: scenario.steps.map(({ id, say, how }) => ({ id, say, how })),
+  };
+}

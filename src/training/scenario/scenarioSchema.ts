@@ -1,0 +1,63 @@
+import { z } from 'zod';
+import { RULE_IDS } from '../score/ruleIds.ts';
+import { doneConditionSchema } from './DoneCondition.ts';
+
+/** Text without control characters (a line break and a tab are let through). */
+const text = (limit: number) =>
+  z
+    .string()
+    .min(1)
+    .max(limit)
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is refused
+    .regex(/^[^\u0000-\u0008\u000b-\u001f\u007f]*$/u, { error: 'control' });
+const slug = z
+  .string()
+  .max(60)
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, { error: 'slug' });
+
+/** Format version 1 of a scenario file, keys as written in the file; unknown keys are refused everywhere. */
+export const scenarioSchema = z.strictObject({
+  format: z.literal(1),
+  id: slug,
+  title: text(80),
+  summary: text(400),
+  mode: z.enum(['walkthrough', 'practice', 'assessment']),
+  level: z.literal([1, 2, 3, 4]),
+  minutes: z.number().int().min(5).max(240),
+  aims: z.array(text(200)).min(1).max(8),
+  'work-order': z.strictObject({
+    number: text(20),
+    vehicle: text(160),
+    complaint: text(1200),
+    history: z.array(text(400)).max(16),
+    codes: z
+      .array(
+        z.strictObject({
+          code: z.string().regex(/^[PBCU][0-9A-F]{4}$/, { error: 'trouble-code' }),
+          status: z.enum(['stored', 'pending']),
+        }),
+      )
+      .max(12),
+    cautions: z.array(text(400)).min(1).max(12),
+  }),
+  bench: z.strictObject({
+    'ambient-celsius': z.number().min(-30).max(50),
+    'altitude-metres': z.number().min(-400).max(4500),
+    'fuel-percent': z.number().min(0).max(100),
+  }),
+  seed: slug,
+  faults: z
+    .array(
+      z.strictObject({ fault: z.string().min(1).max(60), severity: z.number().min(0).max(1).optional() }),
+    )
+    .max(4),
+  rules: z.strictObject({ off: z.array(z.enum(RULE_IDS)).max(RULE_IDS.length) }).optional(),
+  walkthrough: z
+    .array(z.strictObject({ id: slug, say: text(600), how: text(800), done: doneConditionSchema }))
+    .min(1)
+    .max(80)
+    .optional(),
+  remark: text(3000),
+});
+
+export type ScenarioFile = z.infer<typeof scenarioSchema>;

@@ -1,0 +1,76 @@
+import type { z } from 'zod';
+import type { YamlPlaces } from './readYaml.ts';
+import type { ScenarioProblem } from './ScenarioProblem.ts';
+
+/** Turns what the schema found into problems with a place. */
+export function schemaProblems(
+  issues: readonly z.core.$ZodIssue[],
+  content: unknown,
+  places: YamlPlaces,
+): ScenarioProblem[] {
+  return issues.flatMap((issue) => {
+    const path = issue.path.filter((part): part is string | number => typeof part !== 'symbol');
+    const found = valueAt(content, path);
+    switch (issue.code) {
+      case 'unrecognized_keys':
+        return issue.keys.map((key) => places.problem('unknown-key', path, { key }, key));
+      case 'invalid_type':
+        if (found === undefined) {
+          return [places.problem('missing-key', path.slice(0, -1), { key: String(path.at(-1) ?? '') })];
+        }
+        // A number that is not finite has been reported already, with its place.
+        if (typeof found === 'number' && !Number.isFinite(found)) return [];
+        if (issue.expected === 'int')
+          return [places.problem('not-a-whole-number', path, { found: describe(found) })];
+        return [places.problem('wrong-type', path, { expected: issue.expected, found: describe(found) })];
+      case 'invalid_value':
+        if (found === undefined) {
+          return [places.problem('missing-key', path.slice(0, -1), { key: String(path.at(-1) ?? '') })];
+        }
+        return [
+          places.problem('not-one-of', path, {
+            allowed: issue.values.map(String).join(', '),
+            found: describe(found),
+          }),
+        ];
+      case 'too_small':
+        if (issue.origin === 'string') return [places.problem('text-empty', path)];
+        if (issue.origin === 'array')
+          return [places.problem('list-too-short', path, { least: Number(issue.minimum) })];
+        return [
+          places.problem('number-too-small', path, { least: Number(issue.minimum), found: describe(found) }),
+        ];
+      case 'too_big':
+        if (issue.origin === 'string')
+          return [places.problem('text-too-long', path, { most: Number(issue.maximum) })];
+        if (issue.origin === 'array')
+          return [places.problem('list-too-long', path, { most: Number(issue.maximum) })];
+        return [
+          places.problem('number-too-large', path, { most: Number(issue.maximum), found: describe(found) }),
+        ];
+      case 'invalid_format':
+        return [places.problem('bad-form', path, { form: issue.message, found: describe(found) })];
+      case 'custom':
+        return [places.problem('empty-condition', path)];
+      default:
+        return [places.problem('wrong-type', path, { expected: issue.code, found: describe(found) })];
+    }
+  });
+}
+
+function valueAt(content: unknown, path: readonly (string | number)[]): unknown {
+  let value = content;
+  for (const part of path) {
+    if (typeof value !== 'object' || value === null) return undefined;
+    value = Object.hasOwn(value, part) ? (value as Record<string | number, unknown>)[part] : undefined;
+  }
+  return value;
+}
+
+/** A short word for a value that is wrong. */
+function describe(value: unknown): string {
+  if (value === null) return 'nothing';
+  if (Array.isArray(value)) return 'a list';
+  if (typeof value === 'object') return 'a mapping';
+  return String(value).slice(0, 60);
+}

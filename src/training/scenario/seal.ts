@@ -1,0 +1,72 @@
+import { canonicalJson, sha256Hex } from '../../base/hash.ts';
+import { err, ok, type Result } from '../../base/Result.ts';
+import type { ScenarioCard } from '../sitting/SittingView.ts';
+import { fromBase64, toBase64 } from './base64.ts';
+import { hashOfContent } from './loadScenario.ts';
+import type { Scenario, ScenarioContent } from './Scenario.ts';
+import { scenarioCard } from './scenarioCard.ts';
+
+/**
+ * A scenario as it is given out with the program: the public card, and the rest behind a curtain.
+ *
+ * This is a curtain, not a lock. It keeps the answer out of sight of someone who reads the page's source, searches it
+ * or decodes it; it does not keep it from someone who runs the program's own code to open it, since the program must
+ * be able to run the scenario without a server. What guards a mark is the replay by someone who has the scenario,
+ * not this.
+ */
+export interface SealedScenario {
+  readonly card: ScenarioCard;
+  readonly sealed: string;
+}
+
+export type SealProblem = 'seal-unreadable' | 'seal-does-not-match';
+
+export function sealScenario(scenario: Scenario): SealedScenario {
+  const { contentHash, ...content } = scenario;
+  const bytes = asciiBytes(canonicalJson(content));
+  applyKeystream(bytes, contentHash);
+  return { card: scenarioCard(scenario), sealed: toBase64(bytes) };
+}
+
+/** Errors: `seal-unreadable` when the text is damaged, `seal-does-not-match` when its content is not the card's. */
+export function openSealed({ card, sealed }: SealedScenario): Result<Scenario, SealProblem> {
+  const bytes = fromBase64(sealed);
+  if (bytes === null) return err('seal-unreadable');
+  applyKeystream(bytes, card.contentHash);
+  let content: ScenarioContent;
+  try {
+    content = JSON.parse(asciiText(bytes)) as ScenarioContent;
+    if (hashOfContent(content) !== card.contentHash) return err('seal-does-not-match');
+  } catch {
+    return err('seal-unreadable');
+  }
+  // The hash covers every byte of the content, so what matches it is what the loader checked when it was sealed.
+  return ok({ ...content, contentHash: card.contentHash });
+}
+
+/** Adds a stream of SHA-256 blocks in counter mode to the bytes, in place; doing it twice undoes it. */
+function applyKeystream(bytes: Uint8Array, key: string): void {
+  for (let block = 0; block * 32 < bytes.length; block++) {
+    const stream = sha256Hex(`curtain ${key} ${block}`);
+    for (let i = 0; i < 32 && block * 32 + i < bytes.length; i++) {
+      const at = block * 32 + i;
+      bytes[at] = (bytes[at] ?? 0) ^ Number.parseInt(stream.slice(i * 2, i * 2 + 2), 16);
+    }
+  }
+}
+
+/** JSON text as bytes, with everything outside ASCII as a JSON escape. */
+function asciiBytes(json: string): Uint8Array {
+  let ascii = '';
+  for (let i = 0; i < json.length; i++) {
+    const unit = json.charCodeAt(i);
+    ascii += unit < 0x80 ? json.charAt(i) : `\\u${unit.toString(16).padStart(4, '0')}`;
+  }
+  return Uint8Array.from(ascii, (letter) => letter.charCodeAt(0));
+}
+
+function asciiText(bytes: Uint8Array): string {
+  let text = '';
+  for (const byte of bytes) text += String.fromCharCode(byte);
+  return text;
+}

@@ -1,0 +1,85 @@
+import { TICKS_PER_SECOND, type Tick } from '../../base/ticks.ts';
+import type { Happening, Observation } from '../../sim/world/Observation.ts';
+import type { LogEntry } from './LogEntry.ts';
+import type { StripSample } from './SittingView.ts';
+
+/** The instruments are sampled ten times a second, on a grid that counts from the first tick. */
+export const GRID_TICKS = TICKS_PER_SECOND / 10;
+const WINDOW_TICKS = 10 * TICKS_PER_SECOND;
+export const MAX_STRIP_SAMPLES = 3000;
+
+/**
+ * What was heard and what the gauge did lately, and the strip. Fed only at grid ticks and at actions, so that it
+ * does not depend on how time was cut.
+ */
+export class Recorder {
+  private lastHappening = 0;
+  private clicks: { readonly tick: Tick; readonly kind: 'click-on' | 'click-off' }[] = [];
+  private gauge: { readonly tick: Tick; readonly kPa: number }[] = [];
+  private samples: StripSample[] = [];
+  private stride = 1;
+  private taken = 0;
+
+  /** Takes in the happenings not yet known; returns how many of them were clicks of pulling in. */
+  hear(happenings: readonly Happening[]): number {
+    let clicksOn = 0;
+    for (const { id, tick, kind } of happenings) {
+      if (id <= this.lastHappening) continue;
+      this.lastHappening = id;
+      if (kind !== 'click-on' && kind !== 'click-off') continue;
+      this.clicks.push({ tick, kind });
+      if (kind === 'click-on') clicksOn++;
+    }
+    return clicksOn;
+  }
+
+  /** One sample at a grid tick. */
+  sample(seen: Observation): void {
+    const oldest = seen.tick - WINDOW_TICKS;
+    this.gauge.push({ tick: seen.tick, kPa: seen.gauge.needleKPa });
+    while ((this.gauge[0]?.tick ?? oldest) < oldest) this.gauge.shift();
+    while ((this.clicks[0]?.tick ?? oldest) < oldest) this.clicks.shift();
+    if ((seen.tick / GRID_TICKS) % this.stride !== 0) return;
+    const meterVolts = seen.meter.function === 'volts-dc' ? seen.meter.display.value : null;
+    this.taken++;
+    this.samples.push({ tick: seen.tick, meterVolts, gaugeKPa: seen.gauge.needleKPa });
+    if (this.samples.length > MAX_STRIP_SAMPLES) {
+      this.stride *= 2;
+      this.samples = this.samples.filter(({ tick }) => (tick / GRID_TICKS) % this.stride === 0);
+    }
+  }
+
+  /** The evidence of this moment. `hear` has had its happenings. */
+  entry(id: number, seen: Observation): LogEntry {
+    const since = seen.tick - WINDOW_TICKS;
+    let lowKPa = seen.gauge.needleKPa;
+    let highKPa = seen.gauge.needleKPa;
+    for (const { tick, kPa } of this.gauge) {
+      if (tick < since) continue;
+      lowKPa = Math.min(lowKPa, kPa);
+      highKPa = Math.max(highKPa, kPa);
+    }
+    const heard = this.clicks.filter(({ tick }) => tick >= since);
+    return {
+      id,
+      tick: seen.tick,
+      seen,
+      heard: {
+        clicksOn: heard.filter(({ kind }) => kind === 'click-on').length,
+        clicksOff: heard.filter(({ kind }) => kind === 'click-off').length,
+      },
+      gaugeSwing: { lowKPa, highKPa },
+      note: '',
+    };
+  }
+
+  /** Counts up with every strip sample taken. */
+  get samplesTaken(): number {
+    return this.taken;
+  }
+
+  /** A copy that later samples do not change. */
+  strip(): readonly StripSample[] {
+    return this.samples.slice();
+  }
+}

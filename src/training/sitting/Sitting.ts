@@ -1,0 +1,181 @@
+import { assert } from '../../base/assert.ts';
+import { ok, type Result } from '../../base/Result.ts';
+import type { Tick } from '../../base/ticks.ts';
+import type { ItemId } from '../../sim/devices/items.ts';
+import type { Refusal } from '../../sim/world/Action.ts';
+import type { InsideObservation, Observation } from '../../sim/world/Observation.ts';
+import type { WorldPort } from '../../sim/world/WorldPort.ts';
+import type { Scenario } from '../scenario/Scenario.ts';
+import { scenarioCard } from '../scenario/scenarioCard.ts';
+import type { LogEntry } from './LogEntry.ts';
+import { paperworkRefusal } from './mayAct.ts';
+import { nextPhase, type PhaseEvent } from './phases.ts';
+import { GRID_TICKS, Recorder } from './Recorder.ts';
+import { type ReplayProblem, replayActions } from './replayActions.ts';
+import type { SittingAction, SittingRefusal, TimedAction } from './SittingAction.ts';
+import { MAX_TICK, PROGRAM_VERSION, type SittingRecord } from './SittingRecord.ts';
+import type { ScenarioCard, SittingPhase, SittingView, StripSample } from './SittingView.ts';
+import { StepTracker } from './StepTracker.ts';
+import { theWorld, type WorldMaker, worldSpec } from './worldMaker.ts';
+
+/**
+ * One learner at one scenario: the world, the paperwork and the record of what was done. Everything here follows from
+ * the scenario, the seed and the timed actions; how time is cut into `advanceTo` calls changes nothing.
+ */
+export class Sitting {
+  private readonly card: ScenarioCard;
+  private readonly recorder = new Recorder();
+  private readonly steps: StepTracker;
+  private phase: SittingPhase = 'work-order';
+  private log: readonly LogEntry[] = [];
+  private verdict: SittingView['verdict'] = null;
+  private renewed: readonly { readonly item: ItemId; readonly tick: Tick }[] = [];
+  private readonly actions: TimedAction[] = [];
+  private cachedView: SittingView | null = null;
+  private cachedStrip: readonly StripSample[] = [];
+  private stripAt = -1;
+
+  private constructor(
+    private readonly scenario: Scenario,
+    private readonly seed: string,
+    private readonly world: WorldPort,
+  ) {
+    this.card = scenarioCard(scenario);
+    this.steps = new StepTracker(scenario.steps);
+    this.take(this.world.observe(), true);
+  }
+
+  /** A new sitting at tick 0. `seed` draws the tolerances; the scenario's own is the default. */
+  static begin(scenario: Scenario, seed: string = scenario.seed, makeWorld: WorldMaker = theWorld): Sitting {
+    return new Sitting(scenario, seed, makeWorld(worldSpec(scenario, seed)));
+  }
+
+  /** Goes on where a record stops, by replaying it. Errors: as `replay`. */
+  static resume(
+    scenario: Scenario,
+    record: SittingRecord,
+    makeWorld: WorldMaker = theWorld,
+  ): Result<Sitting, ReplayProblem> {
+    return replayActions(() => Sitting.begin(scenario, record.seed, makeWorld), scenario, record, {});
+  }
+
+  get tick(): Tick {
+    return this.world.tick;
+  }
+
+  /** Does one action at the present tick. A refused action changes nothing and is not recorded. */
+  apply(action: SittingAction): Result<void, Refusal | SittingRefusal> {
+    const refusal = paperworkRefusal(action, this.phase, this.log);
+    if (refusal !== null) return { ok: false, error: refusal };
+    switch (action.kind) {
+      case 'accept-job':
+      case 'close-job':
+        this.enter(action.kind);
+        break;
+      case 'give-verdict':
+        this.enter(action.kind);
+        this.verdict = { item: action.item, cites: action.cites, tick: this.tick };
+        break;
+      case 'log': {
+        const seen = this.world.observe();
+        this.take(seen, false);
+        this.log = [...this.log, this.recorder.entry(this.log.length + 1, seen)];
+        break;
+      }
+      case 'annotate':
+        this.log = this.log.map((entry) =>
+          entry.id === action.entry ? { ...entry, note: action.text } : entry,
+        );
+        break;
+      default: {
+        const done = this.world.apply(action);
+        if (!done.ok) return done;
+        if (action.kind === 'renew') this.renewed = [...this.renewed, { item: action.item, tick: this.tick }];
+      }
+    }
+    this.actions.push({ tick: this.tick, action });
+    this.take(this.world.observe(), false);
+    return ok(undefined);
+  }
+
+  /** Lets time pass until `tick`, at most a day. Once the job is closed its time stands still. */
+  advanceTo(tick: Tick): void {
+    assert(Number.isInteger(tick) && tick >= this.tick, 'time goes forward in whole ticks', {
+      tick,
+      now: this.tick,
+    });
+    if (this.phase === 'closed' || tick === this.tick) return;
+    const end = Math.min(tick, MAX_TICK);
+    let next = (Math.floor(this.tick / GRID_TICKS) + 1) * GRID_TICKS;
+    for (; next <= end; next += GRID_TICKS) {
+      this.world.advanceTo(next);
+      this.take(this.world.observe(), true);
+    }
+    if (end > this.tick) this.world.advanceTo(end);
+    this.cachedView = null;
+  }
+
+  /** The sitting as its screens see it. The same object until something changes. */
+  view(): SittingView {
+    if (this.cachedView !== null) return this.cachedView;
+    if (this.stripAt !== this.recorder.samplesTaken) {
+      this.stripAt = this.recorder.samplesTaken;
+      this.cachedStrip = this.recorder.strip();
+    }
+    this.cachedView = {
+      card: this.card,
+      phase: this.phase,
+      tick: this.tick,
+      observation: this.world.observe(),
+      log: this.log,
+      verdict: this.verdict,
+      renewed: this.renewed,
+      step: this.steps.index,
+      strip: this.cachedStrip,
+    };
+    return this.cachedView;
+  }
+
+  /** What the instruments, an eye or an ear could tell at the present tick. */
+  observe(): Observation {
+    return this.world.observe();
+  }
+
+  /** The inside of the unit: for walkthroughs and the debrief only. */
+  inside(): InsideObservation {
+    return this.world.inside();
+  }
+
+  /** The sitting so far, for keeping. `claimedScore` is the total that the program showed, or null. */
+  record(claimedScore: number | null = null): SittingRecord {
+    return {
+      program: 'known-good',
+      format: 1,
+      version: PROGRAM_VERSION,
+      scenario: { id: this.scenario.id, contentHash: this.scenario.contentHash },
+      seed: this.seed,
+      mode: this.scenario.mode,
+      actions: this.actions.slice(),
+      endTick: this.tick,
+      endHash: this.world.hash(),
+      claimedScore,
+    };
+  }
+
+  private enter(event: PhaseEvent): void {
+    const next = nextPhase(this.phase, event);
+    assert(next !== null, 'the paperwork allowed an event that the phases do not know', {
+      event,
+      phase: this.phase,
+    });
+    this.phase = next;
+  }
+
+  /** Takes note of a moment, at a grid tick or at an action. */
+  private take(seen: Observation, onGrid: boolean): void {
+    const clicksOn = this.recorder.hear(seen.happenings);
+    if (onGrid) this.recorder.sample(seen);
+    this.steps.notice(seen, this.phase, this.log, clicksOn);
+    this.cachedView = null;
+  }
+}

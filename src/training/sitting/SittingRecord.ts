@@ -1,0 +1,47 @@
+import { z } from 'zod';
+import { TICKS_PER_SECOND } from '../../base/ticks.ts';
+import type { TimedAction } from './SittingAction.ts';
+import type { SittingMode } from './SittingView.ts';
+
+export const PROGRAM_VERSION = '0.1.0';
+
+/** No job lasts longer than a day. */
+export const MAX_TICK = 24 * 3600 * TICKS_PER_SECOND;
+export const MAX_ACTIONS = 50_000;
+
+/**
+ * A sitting as its actions: the scenario's hash, the seed and what was done at which tick. Nothing in it states a
+ * result but the claim, and the claim counts only as far as a replay bears it out. `endHash` is the hash of the world
+ * at the end, so that a replay can show that it saw the same readings to the last digit.
+ */
+export interface SittingRecord {
+  readonly program: 'known-good';
+  readonly format: 1;
+  readonly version: string;
+  readonly scenario: { readonly id: string; readonly contentHash: string };
+  readonly seed: string;
+  readonly mode: SittingMode;
+  readonly actions: readonly TimedAction[];
+  readonly endTick: number;
+  readonly endHash: string;
+  /** Total score as the program that wrote the record claims it; null while the job is open. */
+  readonly claimedScore: number | null;
+}
+
+export const recordEnvelopeSchema = z.strictObject({
+  program: z.literal('known-good'),
+  format: z.literal(1),
+  version: z.string().min(1).max(40),
+  scenario: z.strictObject({
+    id: z.string().min(1).max(60),
+    contentHash: z.string().regex(/^[0-9a-f]{64}$/),
+  }),
+  seed: z.string().min(1).max(60),
+  mode: z.enum(['walkthrough', 'practice', 'assessment']),
+  actions: z
+    .array(z.strictObject({ tick: z.number().int().min(0).max(MAX_TICK), action: z.unknown() }))
+    .max(MAX_ACTIONS),
+  endTick: z.number().int().min(0).max(MAX_TICK),
+  endHash: z.string().regex(/^[0-9a-f]{64}$/),
+  claimedScore: z.number().min(0).max(100).nullable(),
+});

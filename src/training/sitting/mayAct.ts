@@ -1,0 +1,34 @@
+import { TOOL_ITEMS } from '../../sim/devices/items.ts';
+import type { LogEntry } from './LogEntry.ts';
+import type { SittingAction, SittingRefusal } from './SittingAction.ts';
+import type { SittingPhase } from './SittingView.ts';
+
+export const MAX_CITATIONS = 8;
+export const MAX_NOTE_CHARS = 280;
+
+/** Why the paperwork does not allow an action now, or null when it does. What the bench allows is the world's affair. */
+export function paperworkRefusal(
+  action: SittingAction,
+  phase: SittingPhase,
+  log: readonly LogEntry[],
+): SittingRefusal | null {
+  if (phase === 'closed') return 'job-is-closed';
+  if (action.kind === 'accept-job') return phase === 'work-order' ? null : 'job-already-accepted';
+  if (phase === 'work-order') return 'job-not-accepted';
+  switch (action.kind) {
+    case 'give-verdict':
+      if (phase !== 'bench') return 'verdict-already-given';
+      if (action.cites.length > MAX_CITATIONS) return 'too-many-citations';
+      return action.cites.every((id) => log.some((entry) => entry.id === id)) ? null : 'no-such-entry';
+    case 'annotate':
+      if (action.text.length > MAX_NOTE_CHARS) return 'text-too-long';
+      return log.some((entry) => entry.id === action.entry) ? null : 'no-such-entry';
+    case 'close-job':
+      return phase === 'repair' ? null : 'verdict-needed-first';
+    case 'renew':
+      // A tool that is in doubt may be replaced at any time; a part of the truck only on a stated verdict.
+      return phase === 'repair' || TOOL_ITEMS.includes(action.item) ? null : 'verdict-needed-first';
+    default:
+      return null;
+  }
+}

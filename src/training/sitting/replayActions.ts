@@ -1,0 +1,84 @@
+import { err, ok, type Result } from '../../base/Result.ts';
+import type { Tick } from '../../base/ticks.ts';
+import type { Refusal } from '../../sim/world/Action.ts';
+import type { Scenario } from '../scenario/Scenario.ts';
+import type { Sitting } from './Sitting.ts';
+import type { SittingRefusal, TimedAction } from './SittingAction.ts';
+import { MAX_TICK, type SittingRecord } from './SittingRecord.ts';
+
+export type ReplayProblem =
+  /** The record was made on other content than this scenario's. */
+  | { readonly code: 'wrong-scenario'; readonly wanted: string; readonly given: string }
+  | { readonly code: 'wrong-mode' }
+  | { readonly code: 'actions-out-of-order'; readonly index: number }
+  | { readonly code: 'tick-beyond-day'; readonly index: number }
+  | { readonly code: 'end-before-last-action' }
+  | { readonly code: 'action-refused'; readonly index: number; readonly refusal: Refusal | SittingRefusal }
+  /** All actions went through, but the world ended in another state than the record says. */
+  | { readonly code: 'end-differs' };
+
+export interface ReplayOptions {
+  /** Called before each action, with the sitting as it stands then. */
+  readonly before?: (sitting: Sitting, action: TimedAction) => void;
+  /** Called after each action. */
+  readonly after?: (sitting: Sitting, action: TimedAction) => void;
+  /** Stops at each multiple of `every` ticks on the way and calls `at`. */
+  readonly sample?: { readonly every: Tick; readonly at: (sitting: Sitting) => void };
+  /** What to do when an action is refused: stop (the rule), or go on without it (for what-if replays). */
+  readonly onRefusal?: 'stop' | 'skip';
+}
+
+/** Does the record's actions on a sitting that has just begun under the record's seed. */
+export function replayActions(
+  begin: () => Sitting,
+  scenario: Scenario,
+  record: SittingRecord,
+  options: ReplayOptions,
+): Result<Sitting, ReplayProblem> {
+  const problem = formProblem(scenario, record);
+  if (problem !== null) return err(problem);
+  const sitting = begin();
+  for (const [index, timed] of record.actions.entries()) {
+    advance(sitting, timed.tick, options);
+    options.before?.(sitting, timed);
+    const done = sitting.apply(timed.action);
+    if (!done.ok && options.onRefusal !== 'skip')
+      return err({ code: 'action-refused', index, refusal: done.error });
+    options.after?.(sitting, timed);
+  }
+  advance(sitting, record.endTick, options);
+  if (
+    options.onRefusal !== 'skip' &&
+    (sitting.tick !== record.endTick || sitting.record().endHash !== record.endHash)
+  ) {
+    return err({ code: 'end-differs' });
+  }
+  return ok(sitting);
+}
+
+function formProblem(scenario: Scenario, record: SittingRecord): ReplayProblem | null {
+  const given = record.scenario.contentHash;
+  if (record.scenario.id !== scenario.id || given !== scenario.contentHash) {
+    return { code: 'wrong-scenario', wanted: scenario.contentHash, given };
+  }
+  if (record.mode !== scenario.mode) return { code: 'wrong-mode' };
+  let last: Tick = 0;
+  for (const [index, { tick }] of record.actions.entries()) {
+    if (tick > MAX_TICK) return { code: 'tick-beyond-day', index };
+    if (tick < last) return { code: 'actions-out-of-order', index };
+    last = tick;
+  }
+  if (record.endTick > MAX_TICK) return { code: 'tick-beyond-day', index: record.actions.length };
+  return record.endTick < last ? { code: 'end-before-last-action' } : null;
+}
+
+function advance(sitting: Sitting, tick: Tick, { sample }: ReplayOptions): void {
+  if (sample !== undefined) {
+    let next = (Math.floor(sitting.tick / sample.every) + 1) * sample.every;
+    for (; next < tick && sitting.view().phase !== 'closed'; next += sample.every) {
+      sitting.advanceTo(next);
+      sample.at(sitting);
+    }
+  }
+  if (tick > sitting.tick) sitting.advanceTo(tick);
+}
