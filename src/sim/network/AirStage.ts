@@ -1,3 +1,4 @@
+import type { AirLayout } from './AirLayout.ts';
 import type { AirPath, AirTrade, FlowSlope, ShiftSlope } from './AirPart.ts';
 import { solveInPlace } from './AirSolve.ts';
 import { AIR_GAS_CONSTANT } from './airGas.ts';
@@ -36,16 +37,22 @@ export class AirStage {
   private readonly flowOut: FlowSlope = { q: 0, dFrom: 0, dTo: 0 };
   private readonly shiftOut: ShiftSlope = { shift: 0, slope: 0 };
   private readonly kgPerPaM3: number;
+  private capPa = 0;
 
-  /** `rowOf[node]` is the row of a volume or −1 for a boundary; `nodeOf[row]` is its inverse. */
-  constructor(
-    private readonly temperatureK: number,
-    private readonly rowOf: Int32Array,
-    private readonly nodeOf: Int32Array,
-    private readonly paths: readonly AirPath[],
-    private readonly trades: readonly AirTrade[],
-  ) {
+  private readonly temperatureK: number;
+  private readonly rowOf: Int32Array;
+  private readonly nodeOf: Int32Array;
+  private readonly paths: readonly AirPath[];
+  private readonly trades: readonly AirTrade[];
+
+  constructor(layout: AirLayout) {
+    const { temperatureK, rowOf, nodeOf, paths, trades } = layout;
     const rows = nodeOf.length;
+    this.temperatureK = temperatureK;
+    this.rowOf = rowOf;
+    this.nodeOf = nodeOf;
+    this.paths = paths;
+    this.trades = trades;
     this.kgPerPaM3 = 1 / (AIR_GAS_CONSTANT * temperatureK);
     this.p = new Float64Array(rowOf.length);
     this.known = new Float64Array(rows);
@@ -75,10 +82,11 @@ export class AirStage {
   solve(weight: number): boolean {
     this.assemble(weight);
     let norm = this.norm();
+    this.capPa = this.highestPressure();
     for (this.iterations = 1; this.iterations <= MAX_ITERATIONS; this.iterations++) {
       if (!this.linearSolve()) return false;
-      let damping = this.positiveDamping();
-      if (damping === 1 && this.largestDelta() < PRESSURE_TOLERANCE_PA) {
+      let damping = 1;
+      if (this.largestDelta() < PRESSURE_TOLERANCE_PA) {
         this.acceptLinear();
         return true;
       }
@@ -176,15 +184,16 @@ export class AirStage {
     return sum;
   }
 
-  /** The longest part of the Newton step, at most all of it, that leaves a fifth of every pressure. */
-  private positiveDamping(): number {
-    let damping = 1;
-    for (let row = 0; row < this.delta.length; row++) {
-      const pressure = this.p[this.nodeOf[row] as number] as number;
-      const fall = -(this.delta[row] as number);
-      if (fall * damping > 0.8 * pressure) damping = (0.8 * pressure) / fall;
+  /** No pressure of the answer can be above this: the highest at hand, or a volume with all its air shut in. */
+  private highestPressure(): number {
+    let highest = 0;
+    for (let node = 0; node < this.p.length; node++) highest = Math.max(highest, this.p[node] as number);
+    for (let row = 0; row < this.known.length; row++) {
+      const smallest = Math.min(this.volume[row] as number, this.ownVolume[row] as number);
+      const shutIn = (this.known[row] as number) / (this.kgPerPaM3 * smallest);
+      highest = Math.max(highest, shutIn);
     }
-    return damping;
+    return highest;
   }
 
   private largestDelta(): number {
@@ -195,10 +204,12 @@ export class AirStage {
     return largest;
   }
 
+  /** A part of the Newton step, kept within what pressures can be. */
   private tryStep(damping: number): void {
     for (let row = 0; row < this.delta.length; row++) {
-      this.p[this.nodeOf[row] as number] =
-        (this.before[row] as number) + damping * (this.delta[row] as number);
+      const from = this.before[row] as number;
+      const to = from + damping * (this.delta[row] as number);
+      this.p[this.nodeOf[row] as number] = Math.min(Math.max(to, 0.2 * from), this.capPa);
     }
   }
 

@@ -1,0 +1,76 @@
+import { assert } from '../../base/assert.ts';
+
+const FIRST_STEP_S = 1e-3;
+
+/** Everything in an air network that changes in time. */
+export class AirState {
+  /** By row: mass, kg. */
+  readonly mass: Float64Array;
+  /** By node: absolute pressure, Pa. */
+  readonly p: Float64Array;
+  /** By row: own volume (before moving walls), m³, now and at the end of the next step. */
+  readonly volumeNow: Float64Array;
+  readonly volumeNext: Float64Array;
+  /** By row: announced rate of change of the own volume, m³/s. */
+  readonly sweepRate: Float64Array;
+  /** By node: mass a boundary has given, kg. */
+  readonly inflow: Float64Array;
+  private readonly clock = Float64Array.of(FIRST_STEP_S, 0);
+  private readonly saved: readonly Float64Array[];
+
+  /** Pressures by node, own volumes by row; `settings` are the parts' own changing numbers. */
+  constructor(pressures: readonly number[], volumes: readonly number[], settings: readonly Float64Array[]) {
+    this.p = Float64Array.from(pressures);
+    this.volumeNow = Float64Array.from(volumes);
+    this.volumeNext = Float64Array.from(volumes);
+    this.mass = new Float64Array(volumes.length);
+    this.sweepRate = new Float64Array(volumes.length);
+    this.inflow = new Float64Array(pressures.length);
+    this.saved = [
+      this.mass,
+      this.p,
+      this.volumeNow,
+      this.volumeNext,
+      this.sweepRate,
+      this.inflow,
+      this.clock,
+      ...settings,
+    ];
+  }
+
+  /** Length of the last step, s. */
+  get lastStep(): number {
+    return this.clock[0] as number;
+  }
+
+  /** Largest |dp/dt| of the last step, Pa/s. */
+  get maxRate(): number {
+    return this.clock[1] as number;
+  }
+
+  /** Takes over the pressures found for the end of a step of h seconds. */
+  finishStep(pressures: Float64Array, h: number): void {
+    let largest = 0;
+    for (let node = 0; node < this.p.length; node++) {
+      largest = Math.max(largest, Math.abs((pressures[node] as number) - (this.p[node] as number)));
+    }
+    this.p.set(pressures);
+    this.volumeNow.set(this.volumeNext);
+    this.clock[0] = h;
+    this.clock[1] = largest / h;
+  }
+
+  toNumbers(): number[] {
+    return this.saved.flatMap((numbers) => [...numbers]);
+  }
+
+  restore(state: readonly number[]): void {
+    let length = 0;
+    for (const numbers of this.saved) length += numbers.length;
+    assert(length === state.length, 'air state of another layout', { expected: length, given: state.length });
+    let at = 0;
+    for (const numbers of this.saved) {
+      for (let i = 0; i < numbers.length; i++) numbers[i] = state[at++] as number;
+    }
+  }
+}
