@@ -1,7 +1,7 @@
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
-import type { RuleId } from '../score/ruleIds.ts';
-import type { ScenarioCard, SittingMode, WalkthroughStep } from '../sitting/SittingView.ts';
 import type { DoneCondition } from './DoneCondition.ts';
+import type { RuleId } from './ruleIds.ts';
+import type { ScenarioCard, SittingMode, WalkthroughStep } from './ScenarioCard.ts';
 
 /** One step of a walkthrough, with the test of its being done. */
 export interface ScenarioStep extends WalkthroughStep {

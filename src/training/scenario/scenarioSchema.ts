@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { RULE_IDS } from '../score/ruleIds.ts';
 import { doneConditionSchema } from './DoneCondition.ts';
+import { RULE_IDS } from './ruleIds.ts';
 
 /** Text without control characters (a line break and a tab are let through). */
 const text = (limit: number) =>

@@ -16,7 +16,7 @@ export function schemaProblems(
         return issue.keys.map((key) => places.problem('unknown-key', path, { key }, key));
       case 'invalid_type':
         if (found === undefined) {
-          return [places.problem('missing-key', path.slice(0, -1), { key: String(path.at(-1) ?? '') })];
+          return [missing(places, path)];
         }
         // A number that is not finite has been reported already, with its place.
         if (typeof found === 'number' && !Number.isFinite(found)) return [];
@@ -25,7 +25,7 @@ export function schemaProblems(
         return [places.problem('wrong-type', path, { expected: issue.expected, found: describe(found) })];
       case 'invalid_value':
         if (found === undefined) {
-          return [places.problem('missing-key', path.slice(0, -1), { key: String(path.at(-1) ?? '') })];
+          return [missing(places, path)];
         }
         return [
           places.problem('not-one-of', path, {
@@ -51,6 +51,8 @@ export function schemaProblems(
       case 'invalid_format':
         return [places.problem('bad-form', path, { form: issue.message, found: describe(found) })];
       case 'custom':
+        // Keys that are unknown were taken out before this check; they have a problem of their own.
+        if (typeof found === 'object' && found !== null && Object.keys(found).length > 0) return [];
         return [places.problem('empty-condition', path)];
       default:
         return [places.problem('wrong-type', path, { expected: issue.code, found: describe(found) })];
@@ -73,4 +75,9 @@ function describe(value: unknown): string {
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'object') return 'a mapping';
   return String(value).slice(0, 60);
+}
+
+function missing(places: YamlPlaces, path: readonly (string | number)[]): ScenarioProblem {
+  const key = String(path.at(-1) ?? '');
+  return places.problem('missing-key', path.slice(0, -1), { key }, key);
 }

@@ -1,10 +1,10 @@
 import { canonicalJson, sha256Hex } from '../../base/hash.ts';
 import { err, ok, type Result } from '../../base/Result.ts';
-import type { ScenarioCard } from '../sitting/SittingView.ts';
 import { fromBase64, toBase64 } from './base64.ts';
+import { cardOf } from './cardOf.ts';
 import { hashOfContent } from './loadScenario.ts';
 import type { Scenario, ScenarioContent } from './Scenario.ts';
-import { scenarioCard } from './scenarioCard.ts';
+import type { ScenarioCard } from './ScenarioCard.ts';
 
 /**
  * A scenario as it is given out with the program: the public card, and the rest behind a curtain.
@@ -25,7 +25,7 @@ export function sealScenario(scenario: Scenario): SealedScenario {
   const { contentHash, ...content } = scenario;
   const bytes = asciiBytes(canonicalJson(content));
   applyKeystream(bytes, contentHash);
-  return { card: scenarioCard(scenario), sealed: toBase64(bytes) };
+  return { card: cardOf(scenario), sealed: toBase64(bytes) };
 }
 
 /** Errors: `seal-unreadable` when the text is damaged, `seal-does-not-match` when its content is not the card's. */

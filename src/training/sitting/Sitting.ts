@@ -5,8 +5,8 @@ import type { ItemId } from '../../sim/devices/items.ts';
 import type { Refusal } from '../../sim/world/Action.ts';
 import type { InsideObservation, Observation } from '../../sim/world/Observation.ts';
 import type { WorldPort } from '../../sim/world/WorldPort.ts';
+import { cardOf } from '../scenario/cardOf.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
-import { scenarioCard } from '../scenario/scenarioCard.ts';
 import type { LogEntry } from './LogEntry.ts';
 import { paperworkRefusal } from './mayAct.ts';
 import { nextPhase, type PhaseEvent } from './phases.ts';
@@ -40,7 +40,7 @@ export class Sitting {
     private readonly seed: string,
     private readonly world: WorldPort,
   ) {
-    this.card = scenarioCard(scenario);
+    this.card = cardOf(scenario);
     this.steps = new StepTracker(scenario.steps);
     this.take(this.world.observe(), true);
   }

@@ -1,4 +1,4 @@
-import { assert } from '../../base/assert.ts';
+import { createWorld } from '../../sim/world/World.ts';
 import type { WorldPort, WorldSpec } from '../../sim/world/WorldPort.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 
@@ -17,6 +17,4 @@ export function worldSpec(scenario: Scenario, seed: string): WorldSpec {
 }
 
 /** The world every sitting works on unless told otherwise. */
-export const theWorld: WorldMaker = (spec) => {
-  assert(false, 'the world is not wired up yet', { spec });
-};
+export const theWorld: WorldMaker = createWorld;

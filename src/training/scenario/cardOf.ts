@@ -1,8 +1,8 @@
-import type { ScenarioCard } from '../sitting/SittingView.ts';
 import type { Scenario } from './Scenario.ts';
+import type { ScenarioCard } from './ScenarioCard.ts';
 
 /** What a learner may see of a scenario: neither faults nor remark nor the tests behind the steps. */
-export function scenarioCard(scenario: Scenario): ScenarioCard {
+export function cardOf(scenario: Scenario): ScenarioCard {
   return {
     id: scenario.id,
     contentHash: scenario.contentHash,

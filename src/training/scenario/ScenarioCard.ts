@@ -1,0 +1,29 @@
+export type SittingMode = 'walkthrough' | 'practice' | 'assessment';
+
+/** What a learner may see of a scenario; the faults are not in it. */
+export interface ScenarioCard {
+  readonly id: string;
+  readonly contentHash: string;
+  readonly mode: SittingMode;
+  readonly level: 1 | 2 | 3 | 4;
+  readonly title: string;
+  readonly summary: string;
+  readonly minutes: number;
+  readonly aims: readonly string[];
+  readonly workOrder: {
+    readonly number: string;
+    readonly vehicle: string;
+    readonly complaint: string;
+    readonly history: readonly string[];
+    readonly codes: readonly { readonly code: string; readonly status: 'stored' | 'pending' }[];
+    readonly cautions: readonly string[];
+  };
+  /** Walkthrough only: the steps in order, without the tests of their being done. */
+  readonly steps: readonly WalkthroughStep[];
+}
+
+export interface WalkthroughStep {
+  readonly id: string;
+  readonly say: string;
+  readonly how: string;
+}
