@@ -29,13 +29,16 @@ export interface BenchState {
   clamps: Record<UnitPort, ClampSetting>;
   cracked: Record<UnitPort, boolean>;
   releaseOpen: boolean;
-  handle: { mode: HandleMode; position: number; target: number };
+  /** Travel 0 (in) to 1 (drawn): moves evenly from `from` at tick `since` to `target` at tick `until`. */
+  handle: { mode: HandleMode; position: number; target: number; from: number; since: number; until: number };
   meterFunction: MeterFunction;
   command: SolenoidCommand;
   /** Present half of the pulse while `command` is 'pulse'. */
   pulseHigh: boolean;
   renewed: ItemId[];
   plunger: PlungerMode;
+  /** Travel 0 (rest) to 1 (seated), as of the last solved tick. */
+  plungerTravel: number;
   /** True while a sticky plunger hangs on this trial; cleared when the current has gone. */
   plungerHangs: boolean;
   /** True while coil current stands above pull-in (so that each crossing is one trial). */
@@ -75,12 +78,13 @@ export function startingBench(): BenchState {
     clamps: { 'canister-port': 'hand-tight', 'air-port': 'hand-tight', 'engine-port': 'hand-tight' },
     cracked: { 'canister-port': false, 'air-port': false, 'engine-port': false },
     releaseOpen: false,
-    handle: { mode: 'still', position: 0, target: 0 },
+    handle: { mode: 'still', position: 0, target: 0, from: 0, since: 0, until: 0 },
     meterFunction: 'off',
     command: 'off',
     pulseHigh: false,
     renewed: [],
     plunger: 'rest',
+    plungerTravel: 0,
     plungerHangs: false,
     pulled: false,
     vacuumSwitch: 'open',

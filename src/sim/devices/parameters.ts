@@ -1,4 +1,4 @@
-import { RESISTANCE_PER_METRE } from './wireTable.ts';
+import { ohmsPerMetre } from '../components/Wire.ts';
 
 /**
  * Every number of the demonstration rig that a fault or a tolerance may change. SI units; the unit stands in the
@@ -24,13 +24,13 @@ export const NOMINAL = {
 
   terminalOhms: 0.004,
   /** 3.5 m of 0.5 mm². */
-  feedWireOhms: 3.5 * RESISTANCE_PER_METRE['0.5'],
+  feedWireOhms: 3.5 * ohmsPerMetre(0.5),
   /** 1.2 m of 0.5 mm², plug to splice. */
-  groundWireOhms: 1.2 * RESISTANCE_PER_METRE['0.5'],
+  groundWireOhms: 1.2 * ohmsPerMetre(0.5),
   /** 0.3 m of 0.5 mm², splice to chassis stud. */
-  spliceWireOhms: 0.3 * RESISTANCE_PER_METRE['0.5'],
+  spliceWireOhms: 0.3 * ohmsPerMetre(0.5),
   /** 3.5 m of 0.35 mm². */
-  senseWireOhms: 3.5 * RESISTANCE_PER_METRE['0.35'],
+  senseWireOhms: 3.5 * ohmsPerMetre(0.35),
   feedToGroundOhms: 1e12,
   senseToGroundOhms: 1e12,
 
@@ -114,7 +114,7 @@ export const NOMINAL = {
   meterVoltsGain: 0,
   meterOhmsGain: 0,
   gaugeGain: 0,
-} as const;
+};
 
 export type ParameterName = keyof typeof NOMINAL;
 export type RigParameters = Record<ParameterName, number>;

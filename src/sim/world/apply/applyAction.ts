@@ -2,7 +2,7 @@ import { unreachable } from '../../../base/assert.ts';
 import type { Action } from '../Action.ts';
 import type { Applied, ApplyContext } from './ApplyContext.ts';
 import { commandSolenoid } from './commandSolenoid.ts';
-import { clamp, fit, takeOff } from './fittings.ts';
+import { clamp, putOn, takeOff } from './fittings.ts';
 import { moveHandle, release, stroke } from './handPump.ts';
 import { renewJumperFuse, switchJumper } from './jumper.ts';
 import { liftLead, placeLead } from './leads.ts';
@@ -41,7 +41,7 @@ export function applyAction(context: ApplyContext, action: Action): Applied {
     case 'fit-fuse':
       return fitFuse(context);
     case 'fit':
-      return fit(context, action.item, action.site);
+      return putOn(context, action.item, action.site);
     case 'take-off':
       return takeOff(context, action.item);
     case 'clamp':

@@ -32,7 +32,7 @@ function leave(context: ApplyContext, site: AirSite): void {
 }
 
 /** Puts a hose, cap or plug on a site; its clamp is slid back and must be tightened again. */
-export function fit(context: ApplyContext, item: Fitting, site: AirSite): Applied {
+export function putOn(context: ApplyContext, item: Fitting, site: AirSite): Applied {
   const { bench } = context;
   if (bench.sites[site] === item) return err('already-so');
   if (!mayFit(item, site)) return err('does-not-fit');

@@ -24,6 +24,7 @@ function layBareNewUnit(bench: ApplyContext['bench']): void {
     bench.cracked[port] = false;
   }
   bench.plunger = 'rest';
+  bench.plungerTravel = 0;
   bench.plungerHangs = false;
   bench.pulled = false;
   bench.vacuumSwitch = 'open';

@@ -1,0 +1,140 @@
+import { assert } from '../../base/assert.ts';
+import { canonicalJson, sha256Hex } from '../../base/hash.ts';
+import type { Result } from '../../base/Result.ts';
+import type { Tick } from '../../base/ticks.ts';
+import { freshMeter } from '../devices/meter/MeterState.ts';
+import type { Action, Refusal } from './Action.ts';
+import { advanceRig, catchUp, PULSE_HALF_TICKS, planAir } from './advance.ts';
+import type { ApplyContext } from './apply/ApplyContext.ts';
+import { applyAction } from './apply/applyAction.ts';
+import { wakeElectrical } from './electricalPace.ts';
+import { startHandle } from './handleMotion.ts';
+import type { InsideObservation, Observation } from './Observation.ts';
+import { insideRig, observeRig } from './observe.ts';
+import { Rig } from './Rig.ts';
+import type { WorldPort, WorldSpec } from './WorldPort.ts';
+import { NEVER, type WorldState } from './WorldState.ts';
+
+/** A deep copy of plain JSON state. */
+function copyPlain<T>(state: T): T {
+  return JSON.parse(JSON.stringify(state)) as T;
+}
+
+/** Plain JSON from which a world goes on to the same last bit. */
+export interface WorldSnapshot {
+  readonly state: WorldState;
+  readonly circuit: readonly number[];
+  readonly air: readonly number[];
+}
+
+/** The bench: one deterministic world, moved only by `apply` and `advanceTo`, seen only through `observe`. */
+export class World implements WorldPort {
+  private seen: Observation | null = null;
+
+  constructor(private readonly rig: Rig) {}
+
+  get tick(): Tick {
+    return this.rig.state.tick;
+  }
+
+  /** Steps that a network could not solve since the world began; 0 in a healthy world. */
+  get unsolvedSteps(): number {
+    return this.rig.state.unsolved;
+  }
+
+  apply(action: Action): Result<void, Refusal> {
+    const { rig } = this;
+    catchUp(rig);
+    const { state } = rig;
+    const before = state.bench.handle.mode;
+    const target = state.bench.handle.target;
+    const meterFunction = state.bench.meterFunction;
+    const command = state.bench.command;
+    const result = applyAction(this.context(), action);
+    this.seen = null;
+    if (!result.ok) return result;
+    const { bench } = state;
+    if (bench.handle.mode !== before || bench.handle.target !== target) startHandle(rig, state.tick);
+    if (bench.meterFunction !== meterFunction) state.meter = freshMeter(bench.meterFunction);
+    if (bench.command !== command) {
+      state.deadlines.pulse = bench.command === 'pulse' ? state.tick + PULSE_HALF_TICKS : NEVER;
+    }
+    rig.sync();
+    wakeElectrical(state);
+    planAir(rig);
+    return result;
+  }
+
+  advanceTo(tick: Tick): void {
+    assert(Number.isInteger(tick) && tick >= this.tick, 'time only goes forward, in whole ticks', {
+      now: this.tick,
+      tick,
+    });
+    if (tick === this.tick) return;
+    advanceRig(this.rig, tick);
+    this.seen = null;
+  }
+
+  observe(): Observation {
+    this.seen ??= observeRig(this.rig);
+    return this.seen;
+  }
+
+  inside(): InsideObservation {
+    return insideRig(this.rig);
+  }
+
+  snapshot(): WorldSnapshot {
+    return {
+      state: copyPlain(this.rig.state),
+      circuit: this.rig.circuit.circuit.state(),
+      air: this.rig.air.network.state(),
+    };
+  }
+
+  hash(): string {
+    return sha256Hex(canonicalJson(this.snapshot()));
+  }
+
+  /** The electrical network in its present state, for checks against an outside solver. */
+  get circuit(): Rig['circuit']['circuit'] {
+    return this.rig.circuit.circuit;
+  }
+
+  /** The air network in its present state, for checks against an outside solver. */
+  get air(): Rig['air']['network'] {
+    return this.rig.air.network;
+  }
+
+  private context(): ApplyContext {
+    const { rig } = this;
+    const { state } = rig;
+    return {
+      bench: state.bench,
+      happen: (kind) => rig.happen(kind, state.tick),
+      vacuumAt: (site) => rig.air.vacuumAt(site),
+      ampsThrough: (end) => rig.circuit.ampsThrough(end),
+      jumperFuseMelted: () => rig.circuit.jumperFuse.melted,
+      renewJumperFuse: () => {
+        rig.circuit.jumperFuse.melted = false;
+        state.jumperFuseSeenMelted = false;
+      },
+      rebuild: () => rig.rebuild(),
+    };
+  }
+}
+
+/** A new world at tick 0 with the bench as a job begins. */
+export function createWorld(spec: WorldSpec): World {
+  const world = new World(new Rig(spec));
+  return world;
+}
+
+/** A world that goes on from a snapshot of a world with the same spec. */
+export function restoreWorld(spec: WorldSpec, snapshot: WorldSnapshot): World {
+  const rig = new Rig(spec);
+  rig.rebuildFor(copyPlain(snapshot.state));
+  rig.circuit.circuit.restore(snapshot.circuit);
+  rig.air.network.restore(snapshot.air);
+  return new World(rig);
+}

@@ -1,0 +1,62 @@
+import type { Tick } from '../../base/ticks.ts';
+import { type BenchState, startingBench } from '../devices/BenchState.ts';
+import { freshMeter, type MeterState } from '../devices/meter/MeterState.ts';
+import type { Happening } from './Observation.ts';
+
+/** A deadline that is not set. */
+export const NEVER = Number.MAX_SAFE_INTEGER;
+
+/** Everything in the world besides the two networks' own numbers. Plain JSON. */
+export interface WorldState {
+  /** The tick the caller has asked for. */
+  tick: Tick;
+  bench: BenchState;
+  meter: MeterState;
+  electrical: {
+    /** Solved up to here. */
+    tick: Tick;
+    /** Length of the next step. */
+    stepTicks: number;
+    /** Steps in a row in which nothing moved. */
+    quiet: number;
+    calm: boolean;
+    /** Switch bounce and the like: the network must be solved again although no current moves. */
+    lastCoilAmps: number;
+  };
+  air: { tick: Tick; next: Tick };
+  deadlines: {
+    reading: Tick;
+    plunger: Tick;
+    bounce: Tick;
+    bounceEnd: Tick;
+    pulse: Tick;
+  };
+  plungerMotion: { from: number; since: Tick; towards: number };
+  /** Gauge readings at the last readings, pascal, newest last. */
+  gauge: number[];
+  happenings: Happening[];
+  lastHappening: number;
+  trials: readonly number[];
+  jumperFuseSeenMelted: boolean;
+  /** Steps that a network could not solve; stays 0 in a healthy world. */
+  unsolved: number;
+}
+
+export function startingState(readingTicks: number, trials: readonly number[]): WorldState {
+  const bench = startingBench();
+  return {
+    tick: 0,
+    bench,
+    meter: freshMeter(bench.meterFunction),
+    electrical: { tick: 0, stepTicks: 1, quiet: 0, calm: false, lastCoilAmps: 0 },
+    air: { tick: 0, next: 1 },
+    deadlines: { reading: readingTicks, plunger: NEVER, bounce: NEVER, bounceEnd: NEVER, pulse: NEVER },
+    plungerMotion: { from: 0, since: 0, towards: 0 },
+    gauge: [],
+    happenings: [],
+    lastHappening: 0,
+    trials,
+    jumperFuseSeenMelted: false,
+    unsolved: 0,
+  };
+}

@@ -1,0 +1,168 @@
+import { SECONDS_PER_TICK, secondsToTicks, type Tick } from '../../base/ticks.ts';
+import { driverTable } from '../devices/modes/driver.ts';
+import { switchTable } from '../devices/modes/vacuumSwitch.ts';
+import { BOUNCE_TICKS, watchAir } from './airThresholds.ts';
+import { paceElectrical, wakeElectrical } from './electricalPace.ts';
+import { arriveHandle, handleAt, handleDeadline } from './handleMotion.ts';
+import { plungerEvent, plungerTravelAt, watchCoil } from './plungerMotion.ts';
+import type { Rig } from './Rig.ts';
+import { takeDueReading } from './readings.ts';
+import { NEVER } from './WorldState.ts';
+
+/** Half of the reader's pulse: 2 Hz. */
+export const PULSE_HALF_TICKS: Tick = secondsToTicks(0.25);
+/** A fuse above this share of its rating is warming towards its melting point. */
+const HOT_SHARE = 1.15;
+
+/**
+ * Solves everything up to the last moment at or before `tick` that the world itself would stop at. What lies between
+ * that moment and `tick` is left for the next call, so that how time is cut into calls changes nothing.
+ */
+export function advanceRig(rig: Rig, tick: Tick): void {
+  for (let next = nextStop(rig); next <= tick; next = nextStop(rig)) solveTo(rig, next);
+  rig.state.tick = tick;
+}
+
+/** Solves both networks up to exactly the present tick, because something is about to be done at it. */
+export function catchUp(rig: Rig): void {
+  const { tick } = rig.state;
+  stepElectrical(rig, tick);
+  stepAir(rig, tick);
+}
+
+function nextStop(rig: Rig): Tick {
+  const { electrical, air, deadlines } = rig.state;
+  const electricalNext = electrical.calm ? NEVER : electrical.tick + electrical.stepTicks;
+  return Math.min(
+    electricalNext,
+    air.next,
+    deadlines.reading,
+    deadlines.plunger,
+    deadlines.bounce,
+    deadlines.bounceEnd,
+    deadlines.pulse,
+    handleDeadline(rig),
+  );
+}
+
+function solveTo(rig: Rig, tick: Tick): void {
+  const { state } = rig;
+  stepElectrical(rig, tick);
+  if (airIsDue(rig, tick)) stepAir(rig, tick);
+  const { deadlines } = state;
+  if (deadlines.plunger <= tick) plungerEvent(rig, 'ARRIVE', tick);
+  if (handleDeadline(rig) <= tick) {
+    arriveHandle(rig, tick);
+    planAir(rig);
+  }
+  if (deadlines.bounceEnd <= tick) settleSwitch(rig);
+  else if (deadlines.bounce <= tick) bounceSwitch(rig, tick);
+  if (deadlines.pulse <= tick) pulse(rig, tick);
+  if (deadlines.reading <= tick) takeDueReading(rig, tick);
+}
+
+/** Air is solved at its own stops, before anything that changes its paths, and before the gauge is read. */
+function airIsDue(rig: Rig, tick: Tick): boolean {
+  const { air, deadlines } = rig.state;
+  return (
+    air.next <= tick || deadlines.plunger <= tick || handleDeadline(rig) <= tick || deadlines.reading <= tick
+  );
+}
+
+function stepElectrical(rig: Rig, tick: Tick): void {
+  const { state, circuit } = rig;
+  const { electrical, bench } = state;
+  const seconds = (tick - electrical.tick) * SECONDS_PER_TICK;
+  if (seconds <= 0) return;
+  const moves = bench.plunger === 'moving-in' || bench.plunger === 'moving-out';
+  if (!electrical.calm) {
+    if (moves) {
+      bench.plungerTravel = plungerTravelAt(rig, tick);
+      circuit.setTravel(bench.plungerTravel);
+    }
+    if (!circuit.step(seconds)) state.unsolved += 1;
+    electrical.tick = tick;
+    gather(rig, seconds);
+    paceElectrical(state, circuit.coil.amps, fuseIsHot(rig), moves);
+    watchElectrical(rig, tick);
+  } else {
+    electrical.tick = tick;
+    gather(rig, seconds);
+  }
+}
+
+/** The meter integrates what stands at its jacks. */
+function gather(rig: Rig, seconds: number): void {
+  const { meter } = rig.state;
+  meter.voltSeconds += rig.circuit.meter.volts * seconds;
+  meter.seconds += seconds;
+}
+
+function fuseIsHot(rig: Rig): boolean {
+  return [rig.circuit.truckFuse, rig.circuit.jumperFuse].some(
+    (fuse) => !fuse.melted && Math.abs(fuse.amps) > HOT_SHARE * fuse.ratedAmps,
+  );
+}
+
+function watchElectrical(rig: Rig, tick: Tick): void {
+  const { state, circuit } = rig;
+  watchCoil(rig, tick);
+  if (state.bench.driver === 'on' && Math.abs(circuit.driverAmps) > rig.parameters.driverLimitAmps) {
+    state.bench.driver = driverTable.next(state.bench.driver, 'OVERLOAD');
+    state.deadlines.pulse = NEVER;
+    rig.sync();
+    wakeElectrical(state);
+  }
+  if (circuit.jumperFuse.melted && !state.jumperFuseSeenMelted) {
+    state.jumperFuseSeenMelted = true;
+    rig.happen('fuse-pop', tick);
+    wakeElectrical(state);
+  }
+}
+
+function stepAir(rig: Rig, tick: Tick): void {
+  const { state, air } = rig;
+  const seconds = (tick - state.air.tick) * SECONDS_PER_TICK;
+  if (seconds > 0) {
+    const { handle } = state.bench;
+    handle.position = handleAt(rig, tick);
+    if (!air.step(seconds, handle.position)) state.unsolved += 1;
+    state.air.tick = tick;
+    watchAir(rig, tick);
+  }
+  planAir(rig);
+}
+
+/** Chooses the next air step from the air's own state. */
+export function planAir(rig: Rig): void {
+  const { state } = rig;
+  const ticks = Math.floor(rig.air.network.suggestStep() / SECONDS_PER_TICK);
+  state.air.next = state.air.tick + Math.max(ticks, 1);
+}
+
+function bounceSwitch(rig: Rig, tick: Tick): void {
+  const { bench, deadlines } = rig.state;
+  bench.contactClosed = !bench.contactClosed;
+  deadlines.bounce = tick + BOUNCE_TICKS;
+  rig.sync();
+  wakeElectrical(rig.state);
+}
+
+function settleSwitch(rig: Rig): void {
+  const { bench, deadlines } = rig.state;
+  bench.vacuumSwitch = switchTable.next(bench.vacuumSwitch, 'SETTLE');
+  bench.contactClosed = bench.vacuumSwitch !== 'open';
+  deadlines.bounce = NEVER;
+  deadlines.bounceEnd = NEVER;
+  rig.sync();
+  wakeElectrical(rig.state);
+}
+
+function pulse(rig: Rig, tick: Tick): void {
+  const { bench, deadlines } = rig.state;
+  bench.pulseHigh = !bench.pulseHigh;
+  bench.driver = driverTable.next(bench.driver, bench.pulseHigh ? 'COMMAND_ON' : 'COMMAND_OFF');
+  deadlines.pulse = tick + PULSE_HALF_TICKS;
+  rig.sync();
+  wakeElectrical(rig.state);
+}

@@ -1,0 +1,48 @@
+import { secondsToTicks, type Tick } from '../../base/ticks.ts';
+import { switchTable } from '../devices/modes/vacuumSwitch.ts';
+import { ventTable } from '../devices/modes/ventSeat.ts';
+import { wakeElectrical } from './electricalPace.ts';
+import type { Rig } from './Rig.ts';
+import { NEVER } from './WorldState.ts';
+
+/** A bouncing contact makes and breaks this often, 0.5 ms. */
+export const BOUNCE_TICKS: Tick = secondsToTicks(0.0005);
+
+/** Vacuum against the switch's trip and reset points and the vent seat's shut and open points. */
+export function watchAir(rig: Rig, tick: Tick): void {
+  watchSwitch(rig, tick);
+  watchVent(rig);
+}
+
+function watchSwitch(rig: Rig, tick: Tick): void {
+  const { state, parameters } = rig;
+  const { bench } = state;
+  const vacuum = rig.air.vacuum('canister');
+  if (bench.vacuumSwitch === 'open' && vacuum > parameters.tripPa) {
+    bench.vacuumSwitch = switchTable.next(bench.vacuumSwitch, 'TRIP');
+    bench.contactClosed = true;
+    state.deadlines.bounce = tick + BOUNCE_TICKS;
+    state.deadlines.bounceEnd = tick + Math.max(secondsToTicks(parameters.switchBounceSeconds), 1);
+  } else if (bench.vacuumSwitch !== 'open' && vacuum < parameters.tripPa - parameters.differentialPa) {
+    bench.vacuumSwitch = switchTable.next(bench.vacuumSwitch, 'RESET');
+    bench.contactClosed = false;
+    state.deadlines.bounce = NEVER;
+    state.deadlines.bounceEnd = NEVER;
+  } else {
+    return;
+  }
+  rig.sync();
+  wakeElectrical(state);
+}
+
+function watchVent(rig: Rig): void {
+  const { bench } = rig.state;
+  const drawn = rig.air.vacuum('delay');
+  const event =
+    drawn > rig.parameters.ventShutPa ? 'DRAWN' : drawn < rig.parameters.ventOpenPa ? 'REFILLED' : null;
+  if (event === null) return;
+  const vent = ventTable.next(bench.vent, event);
+  if (vent === bench.vent) return;
+  bench.vent = vent;
+  rig.sync();
+}
