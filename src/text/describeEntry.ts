@@ -54,7 +54,8 @@ export function displayWords(display: MeterDisplay): string {
 
 function gaugeElsewhere(seen: Observation): string {
   const site = Object.entries(seen.sites).find(([, fitting]) => fitting === 'pump-hose')?.[0];
-  if (site !== undefined) return say('log.gaugeOn', { site: say(`sites.${site as keyof Observation['sites']}`) });
+  if (site !== undefined)
+    return say('log.gaugeOn', { site: say(`sites.${site as keyof Observation['sites']}`) });
   return say('log.gaugeLoose');
 }
 
@@ -71,7 +72,8 @@ function leadsWords(seen: Observation, functionsKnown: boolean): string {
 function conditions(entry: LogEntry, measuring: boolean): string[] {
   const seen = entry.seen;
   const words: string[] = [];
-  if (measuring && seen.meter.function !== 'volts-dc') words.push(say(`meterFunctions.${seen.meter.function}`));
+  if (measuring && seen.meter.function !== 'volts-dc')
+    words.push(say(`meterFunctions.${seen.meter.function}`));
   words.push(say('log.key', { position: say(`key.${seen.key}`) }));
   if (!seen.plug.mated) words.push(say('log.parted'));
   if (seen.reader.command !== 'off') {
@@ -114,7 +116,11 @@ function portWords(seen: Observation, port: UnitPort): string[] {
   const clamp = say(`clamps.${seen.clamps[port]}`);
   if (fitting === null) return [say('log.siteOpen', { site })];
   if (fitting === 'cap-a' || fitting === 'cap-b') return [say('log.fitted', { site, clamp })];
-  const own = { 'canister-port': 'canister-hose', 'air-port': 'air-hose', 'engine-port': 'engine-hose' } as const;
+  const own = {
+    'canister-port': 'canister-hose',
+    'air-port': 'air-hose',
+    'engine-port': 'engine-hose',
+  } as const;
   if (fitting === own[port] && seen.clamps[port] === 'hand-tight') return [];
   return [say('log.hoseOn', { fitting: say(`fittings.${fitting}`), site, clamp })];
 }

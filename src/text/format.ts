@@ -1,5 +1,5 @@
-import { PA_PER_INHG, PA_PER_KPA } from '../base/units.ts';
 import { TICKS_PER_SECOND, type Tick } from '../base/ticks.ts';
+import { PA_PER_INHG, PA_PER_KPA } from '../base/units.ts';
 import { language } from './translate.ts';
 
 /** A number with a fixed count of decimals, in the present language; minus zero is shown as zero. */

@@ -21,7 +21,8 @@ export const bench = {
       data: 'Service data',
       reader: 'Reader',
     },
-    repairBanner: 'Verdict locked: {{item}}. Fit the part, run the same test again, put everything back, then close the job.',
+    repairBanner:
+      'Verdict locked: {{item}}. Fit the part, run the same test again, put everything back, then close the job.',
   },
   log: {
     title: 'Log',

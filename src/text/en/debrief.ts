@@ -10,7 +10,13 @@ export const debrief = {
     score: 'Score',
     of: '{{points}} of {{of}}',
     total: '{{total}} of 100',
-    parts: { verdict: 'Verdict', evidence: 'Evidence', method: 'Method', economy: 'Economy', repair: 'Repair proven' },
+    parts: {
+      verdict: 'Verdict',
+      evidence: 'Evidence',
+      method: 'Method',
+      economy: 'Economy',
+      repair: 'Repair proven',
+    },
     partReasons: {
       verdict: 'The right item, weighted by what the cited entries support.',
       evidence: 'What the cited entries prove about the item you named.',
@@ -38,10 +44,12 @@ export const debrief = {
     notNeeded: 'not needed',
     sum: 'Parts {{money}} · {{minutes}} book minutes',
     trace: 'What really happened',
-    traceLead: 'Sense voltage at the unit and vacuum in the canister passage over the whole job. Marks are your actions.',
+    traceLead:
+      'Sense voltage at the unit and vacuum in the canister passage over the whole job. Marks are your actions.',
     sense: 'sense, V',
     vacuum: 'vacuum, inHg',
-    traceSummary: 'Sense voltage ran from {{lowV}} to {{highV}} V, vacuum from {{lowHg}} to {{highHg}} inHg, over {{minutes}} minutes.',
+    traceSummary:
+      'Sense voltage ran from {{lowV}} to {{highV}} V, vacuum from {{lowHg}} to {{highHg}} inHg, over {{minutes}} minutes.',
     marks: 'Actions on the chart',
     remark: 'From the author of this job',
     export: 'Export the record',

@@ -71,7 +71,8 @@ export const rules = {
     },
   },
   safety: {
-    'unfused-source': 'Battery voltage was put on the circuit without a fuse. A short there burns the wiring.',
+    'unfused-source':
+      'Battery voltage was put on the circuit without a fuse. A short there burns the wiring.',
     'supply-on-sense-mated':
       '12 V was put on the sense wire with the plug mated. That wire ends inside the controller.',
     'too-much-vacuum-on-canister':

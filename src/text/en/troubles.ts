@@ -9,11 +9,16 @@ export const troubles = {
       'The job could not be saved just now. It goes on in memory; export the record before you close the page.',
     'store-newer':
       'Another page of Known Good with a different version is open, so nothing is saved here. Close the other page and reload.',
-    'record-damaged': 'The saved record of this job cannot be read. Export it as it is, or start the job anew.',
-    'record-changed': 'The saved record belongs to an older version of this job. Export it as it is, or start the job anew.',
-    'context-lost': 'The graphics of this device went away for a moment. The bench is drawn the simple way now; nothing is lost.',
-    'no-graphics': 'The bench cannot be drawn on this device. All of it can still be worked from the list of controls.',
-    unexpected: 'Something in the program broke ({{detail}}). Your actions are safe: export the record, then reload.',
+    'record-damaged':
+      'The saved record of this job cannot be read. Export it as it is, or start the job anew.',
+    'record-changed':
+      'The saved record belongs to an older version of this job. Export it as it is, or start the job anew.',
+    'context-lost':
+      'The graphics of this device went away for a moment. The bench is drawn the simple way now; nothing is lost.',
+    'no-graphics':
+      'The bench cannot be drawn on this device. All of it can still be worked from the list of controls.',
+    unexpected:
+      'Something in the program broke ({{detail}}). Your actions are safe: export the record, then reload.',
     'scenario-broken': 'This job cannot be opened: {{detail}}.',
     exportRecord: 'Export the record',
     startAnew: 'Start anew',

@@ -1,0 +1,28 @@
+/**
+ * A sitting as the browser keeps it. `record` is the sitting's own record (scenario id, content hash, seed, timed actions) as plain
+ * JSON and nothing else; it is read back through the record's own parser, never trusted.
+ */
+export interface StoredSitting {
+  /** One sitting: the scenario's id for the open one, with a time behind it once it is put away. */
+  readonly key: string;
+  readonly scenario: string;
+  readonly state: 'open' | 'finished' | 'put-away';
+  readonly record: unknown;
+  /** Wall-clock time of the save, milliseconds since 1970, for the list of finished jobs. */
+  readonly savedAtMs: number;
+  /** Sitting time of the save, for the job board. */
+  readonly tick: number;
+  /** Points of a finished sitting; null before. */
+  readonly score: number | null;
+}
+
+/** Why sittings cannot be kept. Each has a sentence in `text` under `troubles`. */
+export type StoreTrouble = 'store-blocked' | 'store-full' | 'store-failed' | 'store-newer';
+
+/** A place that keeps sittings. Every call may reject; the caller says so and goes on in memory. */
+export interface SittingStore {
+  get(key: string): Promise<StoredSitting | undefined>;
+  put(sitting: StoredSitting): Promise<void>;
+  remove(key: string): Promise<void>;
+  list(): Promise<readonly StoredSitting[]>;
+}

@@ -1,0 +1,91 @@
+import { memoryStore } from './memoryStore.ts';
+import type { SittingStore, StoredSitting, StoreTrouble } from './StoredSitting.ts';
+import { troubleOf } from './troubleOf.ts';
+
+const OPENING_LIMIT_MS = 4000;
+
+/**
+ * A store that never fails: everything is kept in memory, and on disk as far as the browser allows. Each kind of trouble is told once
+ * through `onTrouble`; a later save that succeeds again is told as null.
+ */
+export async function openSafeStore(
+  open: (onLost: () => void) => Promise<SittingStore>,
+  onTrouble: (trouble: StoreTrouble | null) => void,
+): Promise<SittingStore> {
+  const memory = memoryStore();
+  let disk: SittingStore | null = null;
+  let told: StoreTrouble | null = null;
+  const tell = (trouble: StoreTrouble | null): void => {
+    if (told === trouble) return;
+    told = trouble;
+    onTrouble(trouble);
+  };
+  try {
+    disk = await withinLimit(
+      open(() => {
+        disk = null;
+        tell('store-newer');
+      }),
+    );
+  } catch (error) {
+    tell(error instanceof Error && error.name === 'Error' ? 'store-blocked' : troubleOf(error));
+  }
+  const onDisk = async <T>(
+    work: (store: SittingStore) => Promise<T>,
+    otherwise: () => Promise<T>,
+  ): Promise<T> => {
+    if (disk === null) return otherwise();
+    try {
+      return await work(disk);
+    } catch (error) {
+      tell(troubleOf(error));
+      return otherwise();
+    }
+  };
+  return {
+    get: async (key) =>
+      (await memory.get(key)) ??
+      onDisk(
+        (store) => store.get(key),
+        async () => undefined,
+      ),
+    put: async (sitting) => {
+      await memory.put(sitting);
+      await onDisk(
+        async (store) => {
+          await store.put(sitting);
+          tell(null);
+        },
+        async () => {},
+      );
+    },
+    remove: async (key) => {
+      await memory.remove(key);
+      await onDisk(
+        (store) => store.remove(key),
+        async () => {},
+      );
+    },
+    list: async () => {
+      const stored = await onDisk(
+        (store) => store.list(),
+        async () => [],
+      );
+      return merged(stored, await memory.list());
+    },
+  };
+}
+
+function merged(stored: readonly StoredSitting[], memory: readonly StoredSitting[]): StoredSitting[] {
+  const byKey = new Map(stored.map((sitting) => [sitting.key, sitting]));
+  for (const sitting of memory) byKey.set(sitting.key, sitting);
+  return [...byKey.values()];
+}
+
+function withinLimit<T>(work: Promise<T>): Promise<T> {
+  let timer: ReturnType<typeof setTimeout>;
+  const limit = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => reject(new Error('the database does not open')), OPENING_LIMIT_MS);
+  });
+  return Promise.race([work, limit]).finally(() => clearTimeout(timer));
+}

@@ -1,0 +1,57 @@
+/** What a user set on this device. Kept in localStorage when the browser allows it, else for the page's life. */
+export interface Settings {
+  readonly theme: 'auto' | 'light' | 'dark' | 'contrast';
+  readonly muted: boolean;
+  /** 0 to 1. */
+  readonly volume: number;
+  readonly announce: 'off' | 'settled' | 'continuous';
+  readonly letterShortcuts: boolean;
+}
+
+const KEY = 'known-good.settings';
+const DEFAULTS: Settings = {
+  theme: 'auto',
+  muted: false,
+  volume: 0.7,
+  announce: 'settled',
+  letterShortcuts: true,
+};
+const THEMES: readonly Settings['theme'][] = ['auto', 'light', 'dark', 'contrast'];
+const ANNOUNCE: readonly Settings['announce'][] = ['off', 'settled', 'continuous'];
+
+/** Reads a stored text; anything that is not a valid setting falls back to its default. */
+export function parseSettings(text: string | null): Settings {
+  let raw: Record<string, unknown> = {};
+  try {
+    const parsed: unknown = JSON.parse(text ?? '{}');
+    if (typeof parsed === 'object' && parsed !== null) raw = parsed as Record<string, unknown>;
+  } catch {
+    return DEFAULTS;
+  }
+  const volume =
+    typeof raw['volume'] === 'number' && raw['volume'] >= 0 && raw['volume'] <= 1 ? raw['volume'] : null;
+  return {
+    theme: THEMES.find((theme) => theme === raw['theme']) ?? DEFAULTS.theme,
+    muted: typeof raw['muted'] === 'boolean' ? raw['muted'] : DEFAULTS.muted,
+    volume: volume ?? DEFAULTS.volume,
+    announce: ANNOUNCE.find((mode) => mode === raw['announce']) ?? DEFAULTS.announce,
+    letterShortcuts:
+      typeof raw['letterShortcuts'] === 'boolean' ? raw['letterShortcuts'] : DEFAULTS.letterShortcuts,
+  };
+}
+
+export function loadSettings(): Settings {
+  try {
+    return parseSettings(localStorage.getItem(KEY));
+  } catch {
+    return DEFAULTS;
+  }
+}
+
+export function saveSettings(settings: Settings): void {
+  try {
+    localStorage.setItem(KEY, JSON.stringify(settings));
+  } catch {
+    // A private window keeps no settings; they hold for this page.
+  }
+}

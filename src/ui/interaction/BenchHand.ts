@@ -1,0 +1,99 @@
+import type { Action } from '../../sim/world/Action.ts';
+import type { Observation } from '../../sim/world/Observation.ts';
+import { dropTarget } from './dropTarget.ts';
+import { type Grip, placeOf, sameGrip, type Target } from './Grip.ts';
+import { gripAt, hotspotOf, pressAction, targetAt } from './HotspotMeaning.ts';
+import { emptyHand, type HandEvent, type HandMeans, moveHand } from './handMachine.ts';
+import type { Vec } from './layout/geometry.ts';
+import type { HotspotId } from './layout/hotspots.ts';
+import { legalTargets } from './targets.ts';
+
+/** What happened to the hand, for the words around it. */
+export type HandNews =
+  | { readonly kind: 'picked-up'; readonly grip: Grip }
+  | { readonly kind: 'placed'; readonly grip: Grip; readonly target: Target }
+  | { readonly kind: 'put-back'; readonly grip: Grip };
+
+/** What the hand works on. `act` gives false when the bench refused. */
+export interface HandPorts {
+  observe(): Observation;
+  act(action: Action): boolean;
+  news(news: HandNews): void;
+  /** The held thing changed. */
+  changed(): void;
+}
+
+/** Turns what pointer, keys and lists mean into actions. One hand, one thing. */
+export class BenchHand {
+  private state = emptyHand();
+
+  constructor(private readonly ports: HandPorts) {}
+
+  get holding(): Grip | null {
+    return this.state.context.grip;
+  }
+
+  /** How the held thing was picked up; keys and touch are offered a list of places. */
+  get means(): HandMeans {
+    return this.state.context.means;
+  }
+
+  /** Places the held thing can go now, as hotspots. */
+  targets(): readonly HotspotId[] {
+    const grip = this.holding;
+    if (grip === null) return [];
+    return legalTargets(grip, this.ports.observe()).flatMap((target) => hotspotOf(target) ?? []);
+  }
+
+  /** A press on a hotspot: places what is held, or picks up, or works the control. */
+  press(id: HotspotId, means: HandMeans): void {
+    const seen = this.ports.observe();
+    const held = this.holding;
+    const grip = gripAt(id, seen);
+    if (held !== null) {
+      if (grip !== null && sameGrip(held, grip)) return this.putBack();
+      const target = targetAt(id, held, seen);
+      if (target !== null) return this.place(target);
+    }
+    if (grip !== null) return this.pickUp(grip, means);
+    const action = pressAction(id, seen);
+    if (action !== null) this.ports.act(action);
+  }
+
+  pickUp(grip: Grip, means: HandMeans): void {
+    const placed = placeOf(grip, this.ports.observe()) !== null;
+    this.send({ type: 'pick-up', grip, placed, means });
+    this.ports.news({ kind: 'picked-up', grip });
+  }
+
+  place(target: Target): void {
+    const grip = this.holding;
+    if (grip === null) return;
+    const actions = this.send({ type: 'place', target });
+    if (actions.length === 0) return this.ports.news({ kind: 'put-back', grip });
+    if (actions.every((action) => this.ports.act(action))) this.ports.news({ kind: 'placed', grip, target });
+  }
+
+  /** Lets the held thing go at a place on the bench. */
+  drop(at: Vec): void {
+    const grip = this.holding;
+    if (grip === null) return;
+    const target = dropTarget(grip, at, this.ports.observe());
+    if (target === null) return this.putBack();
+    this.place(target);
+  }
+
+  putBack(): void {
+    const grip = this.holding;
+    if (grip === null) return;
+    this.send({ type: 'put-back' });
+    this.ports.news({ kind: 'put-back', grip });
+  }
+
+  private send(event: HandEvent): readonly Action[] {
+    const { state, actions } = moveHand(this.state, event);
+    this.state = state;
+    this.ports.changed();
+    return actions;
+  }
+}

@@ -1,0 +1,157 @@
+import { unreachable } from '../../base/assert.ts';
+import {
+  type AirSite,
+  type Cavity,
+  CLAMP_SETTINGS,
+  type ClampSetting,
+  cavityBack,
+  cavityOfBack,
+  type Fitting,
+  type KeyPosition,
+  LEAD_ENDS,
+  type LeadEnd,
+  type LeadPoint,
+  type MeterFunction,
+  type UnitPort,
+} from '../../sim/devices/places.ts';
+import type { Action } from '../../sim/world/Action.ts';
+import type { Observation } from '../../sim/world/Observation.ts';
+import { type Grip, siteOf, type Target } from './Grip.ts';
+import type { HotspotId } from './layout/hotspots.ts';
+
+/** A hotspot's id taken apart. */
+export type HotspotName =
+  | { readonly kind: 'point'; readonly of: LeadPoint }
+  | { readonly kind: 'end'; readonly of: LeadEnd }
+  | { readonly kind: 'site'; readonly of: AirSite }
+  | { readonly kind: 'fitting'; readonly of: Fitting }
+  | { readonly kind: 'clamp'; readonly of: UnitPort }
+  | { readonly kind: 'cavity-pin'; readonly of: Cavity }
+  | { readonly kind: 'key-position'; readonly of: KeyPosition }
+  | { readonly kind: 'meter-selector'; readonly of: MeterFunction }
+  | { readonly kind: Extract<HotspotId, `${Plain}`> };
+
+type Plain =
+  | 'pin-tray'
+  | 'key'
+  | 'fuse'
+  | 'plug'
+  | 'jumper-switch'
+  | 'jumper-fuse'
+  | 'pump-handle'
+  | 'pump-release'
+  | 'reader'
+  | 'gauge'
+  | 'lcd';
+
+export function nameOf(id: HotspotId): HotspotName {
+  const colon = id.indexOf(':');
+  if (colon < 0) return { kind: id as Plain };
+  const kind = id.slice(0, colon);
+  const of = id.slice(colon + 1);
+  // The id's own type pairs kind and part; taking it apart loses that pairing only for the compiler.
+  return { kind, of: kind === 'cavity-pin' ? Number(of) : of } as HotspotName;
+}
+
+/** What an empty hand takes up here, or null. A point with one lead on it gives that lead. */
+export function gripAt(id: HotspotId, seen: Observation): Grip | null {
+  const name = nameOf(id);
+  switch (name.kind) {
+    case 'end':
+      return { kind: 'lead', end: name.of };
+    case 'fitting':
+      return { kind: 'fitting', item: name.of };
+    case 'pin-tray':
+      return { kind: 'pin' };
+    case 'point': {
+      const here = LEAD_ENDS.filter((end) => seen.leads[end] === name.of);
+      return here.length === 1 && here[0] !== undefined ? { kind: 'lead', end: here[0] } : null;
+    }
+    default:
+      return null;
+  }
+}
+
+/** What a full hand means by pointing here, or null. Whether it is allowed is the world's affair. */
+export function targetAt(id: HotspotId, grip: Grip, seen: Observation): Target | null {
+  const name = nameOf(id);
+  switch (grip.kind) {
+    case 'lead':
+      if (name.kind === 'point') return { kind: 'point', point: name.of };
+      if (name.kind === 'cavity-pin') return { kind: 'point', point: cavityBack(name.of) };
+      return null;
+    case 'fitting': {
+      if (name.kind === 'site' || name.kind === 'clamp') return { kind: 'site', site: name.of };
+      const site = name.kind === 'fitting' && name.of !== grip.item ? siteOf(name.of, seen) : null;
+      return site === null ? null : { kind: 'site', site };
+    }
+    case 'pin': {
+      const cavity =
+        name.kind === 'cavity-pin' ? name.of : name.kind === 'point' ? cavityOfBack(name.of) : null;
+      return cavity === null ? null : { kind: 'cavity', cavity };
+    }
+    default:
+      return unreachable(grip);
+  }
+}
+
+/** The hotspot that shows a target. */
+export function hotspotOf(target: Target): HotspotId | null {
+  switch (target.kind) {
+    case 'point':
+      return `point:${target.point}`;
+    case 'site':
+      return `site:${target.site}`;
+    case 'cavity':
+      return `cavity-pin:${target.cavity}`;
+    case 'mat':
+      return null;
+    default:
+      return unreachable(target);
+  }
+}
+
+/** What pressing here does to the world; null for what is carried, read, or pulled. */
+export function pressAction(id: HotspotId, seen: Observation): Action | null {
+  const name = nameOf(id);
+  switch (name.kind) {
+    case 'clamp':
+      return { kind: 'clamp', port: name.of, setting: nextClamp(seen.clamps[name.of]) };
+    case 'cavity-pin':
+      return seen.plug.pins[name.of - 1]
+        ? { kind: 'remove-pin', cavity: name.of }
+        : { kind: 'insert-pin', cavity: name.of };
+    case 'plug':
+      return seen.plug.mated ? { kind: 'part-plug' } : { kind: 'mate-plug' };
+    case 'fuse':
+      return seen.fuse.fitted ? { kind: 'pull-fuse' } : { kind: 'fit-fuse' };
+    case 'key':
+      return { kind: 'set-key', position: seen.key === 'off' ? 'on' : 'off' };
+    case 'key-position':
+      return { kind: 'set-key', position: name.of };
+    case 'meter-selector':
+      return { kind: 'set-meter', function: name.of };
+    case 'jumper-switch':
+      return { kind: 'switch-jumper', on: !seen.jumper.switchedOn };
+    case 'jumper-fuse':
+      return { kind: 'renew-jumper-fuse' };
+    case 'pump-release':
+      return { kind: 'release', open: !seen.handPump.releaseOpen };
+    case 'point':
+    case 'end':
+    case 'site':
+    case 'fitting':
+    case 'pin-tray':
+    case 'pump-handle':
+    case 'reader':
+    case 'gauge':
+    case 'lcd':
+      return null;
+    default:
+      return unreachable(name);
+  }
+}
+
+function nextClamp(setting: ClampSetting): ClampSetting {
+  return CLAMP_SETTINGS[(CLAMP_SETTINGS.indexOf(setting) + 1) % CLAMP_SETTINGS.length] ?? 'hand-tight';
+}

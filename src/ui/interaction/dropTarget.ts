@@ -1,0 +1,36 @@
+import type { Observation } from '../../sim/world/Observation.ts';
+import { type Grip, sameTarget, type Target } from './Grip.ts';
+import { targetAt } from './HotspotMeaning.ts';
+import { type Box, inside, SHEET, type Vec } from './layout/geometry.ts';
+import { placeHotspots } from './layout/hotspots.ts';
+import { legalTargets } from './targets.ts';
+
+/** How far beside a place a thing may be let go and still go there, bench units. */
+const REACH = 26;
+
+/**
+ * Where a held thing let go at `at` (bench units) goes: the nearest place it can use within reach, else a place that will refuse it
+ * with a reason, else the mat; null outside the bench.
+ */
+export function dropTarget(grip: Grip, at: Vec, seen: Observation): Target | null {
+  const legal = legalTargets(grip, seen);
+  let best: { target: Target; distance: number; allowed: boolean } | null = null;
+  for (const spot of placeHotspots(seen)) {
+    if (!spot.enabled) continue;
+    const target = targetAt(spot.id, grip, seen);
+    if (target === null) continue;
+    const distance = distanceTo(spot, at);
+    const allowed = legal.some((each) => sameTarget(each, target));
+    if (distance > (allowed ? REACH : 0)) continue;
+    if (best !== null && (best.allowed === allowed ? best.distance <= distance : best.allowed)) continue;
+    best = { target, distance, allowed };
+  }
+  if (best !== null) return best.target;
+  return inside({ x: at.x, y: at.y, w: 0, h: 0 }, SHEET) ? { kind: 'mat' } : null;
+}
+
+function distanceTo(box: Box, at: Vec): number {
+  const dx = Math.max(box.x - at.x, 0, at.x - (box.x + box.w));
+  const dy = Math.max(box.y - at.y, 0, at.y - (box.y + box.h));
+  return Math.sqrt(dx * dx + dy * dy);
+}

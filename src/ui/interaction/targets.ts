@@ -1,0 +1,127 @@
+import { unreachable } from '../../base/assert.ts';
+import {
+  AIR_SITES,
+  CAVITIES,
+  cavityOfBack,
+  type Fitting,
+  LEAD_POINTS,
+  type LeadEnd,
+  type LeadPoint,
+  mayFit,
+  needsPartedPlug,
+} from '../../sim/devices/places.ts';
+import type { Refusal } from '../../sim/world/Action.ts';
+import type { Observation } from '../../sim/world/Observation.ts';
+import { type Grip, placeOf, type Target } from './Grip.ts';
+
+/** Headings under which places are listed, in the order of the job. */
+export type PlaceGroup = 'power' | 'plug' | 'unit' | 'hoses' | 'controller' | 'leads' | 'mat';
+export const PLACE_GROUPS: readonly PlaceGroup[] = [
+  'power',
+  'plug',
+  'unit',
+  'hoses',
+  'controller',
+  'leads',
+  'mat',
+];
+
+/** One place a held thing could go, and why not yet when it cannot. */
+export interface Offer {
+  readonly target: Target;
+  readonly group: PlaceGroup;
+  readonly refusal: Refusal | null;
+}
+
+/** All places the held thing fits by its kind, in the order of the job. The place it is at now is left out. */
+export function offersFor(grip: Grip, seen: Observation): readonly Offer[] {
+  const now = placeOf(grip, seen);
+  const offers = placeOffers(grip, now, seen);
+  const mat: Offer[] = now === null ? [] : [{ target: { kind: 'mat' }, group: 'mat', refusal: null }];
+  const all = [...offers, ...mat];
+  return PLACE_GROUPS.flatMap((group) => all.filter((offer) => offer.group === group));
+}
+
+/** The places among `offersFor` that can be used now. */
+export function legalTargets(grip: Grip, seen: Observation): readonly Target[] {
+  return offersFor(grip, seen)
+    .filter((offer) => offer.refusal === null)
+    .map((offer) => offer.target);
+}
+
+function placeOffers(grip: Grip, now: unknown, seen: Observation): Offer[] {
+  switch (grip.kind) {
+    case 'lead':
+      return pointOffers(grip.end, now, seen);
+    case 'fitting':
+      return siteOffers(grip.item, now, seen);
+    case 'pin':
+      return CAVITIES.map((cavity) => ({
+        target: { kind: 'cavity', cavity },
+        group: 'plug',
+        refusal: seen.plug.pins[cavity - 1] ? 'pin-already-in' : null,
+      }));
+    default:
+      return unreachable(grip);
+  }
+}
+
+function pointOffers(end: LeadEnd, now: unknown, seen: Observation): Offer[] {
+  return LEAD_POINTS.filter((point) => point !== now && !isOwnTip(end, point)).map((point) => ({
+    target: { kind: 'point', point },
+    group: groupOfPoint(point),
+    refusal: refusalOfPoint(point, seen),
+  }));
+}
+
+function siteOffers(item: Fitting, now: unknown, seen: Observation): Offer[] {
+  return AIR_SITES.filter((site) => site !== now && mayFit(item, site)).map((site) => ({
+    target: { kind: 'site', site },
+    group: site.endsWith('-port') ? 'unit' : 'hoses',
+    refusal: seen.sites[site] === null ? null : 'site-taken',
+  }));
+}
+
+function refusalOfPoint(point: LeadPoint, seen: Observation): Refusal | null {
+  if (needsPartedPlug(point) && seen.plug.mated) return 'point-needs-parted-plug';
+  const cavity = cavityOfBack(point);
+  if (cavity !== null && seen.plug.pins[cavity - 1] !== true) return 'point-needs-pin';
+  return null;
+}
+
+function isOwnTip(end: LeadEnd, point: LeadPoint): boolean {
+  return (
+    (end === 'meter-red' && point === 'meter-red-tip') ||
+    (end === 'meter-black' && point === 'meter-black-tip')
+  );
+}
+
+export function groupOfPoint(point: LeadPoint): PlaceGroup {
+  switch (point) {
+    case 'battery-positive':
+    case 'battery-negative':
+    case 'fuse-in':
+    case 'fuse-out':
+    case 'chassis-stud':
+    case 'ground-splice':
+      return 'power';
+    case 'controller-feed':
+    case 'controller-sense':
+      return 'controller';
+    case 'cavity-1-back':
+    case 'cavity-2-back':
+    case 'cavity-3-back':
+    case 'harness-1':
+    case 'harness-2':
+    case 'harness-3':
+    case 'unit-1':
+    case 'unit-2':
+    case 'unit-3':
+      return 'plug';
+    case 'meter-red-tip':
+    case 'meter-black-tip':
+      return 'leads';
+    default:
+      return unreachable(point);
+  }
+}

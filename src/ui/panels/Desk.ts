@@ -1,0 +1,52 @@
+import type { ReadonlySignal, Signal } from '@preact/signals';
+import type { ItemId } from '../../sim/devices/items.ts';
+import type { Refusal } from '../../sim/world/Action.ts';
+import type { Observation } from '../../sim/world/Observation.ts';
+import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
+import type { LogEntry } from '../../training/sitting/LogEntry.ts';
+import type { SittingAction, SittingRefusal } from '../../training/sitting/SittingAction.ts';
+import type {
+  ScenarioCard,
+  SittingPhase,
+  SittingView,
+  StripSample,
+} from '../../training/sitting/SittingView.ts';
+
+/** One open sitting as its screens see it: signals that change only when their value did, and the one way in. */
+export interface Desk {
+  readonly card: ScenarioCard;
+  readonly phase: ReadonlySignal<SittingPhase>;
+  /** Renewed ten times a second and after each action. */
+  readonly observation: ReadonlySignal<Observation>;
+  readonly log: ReadonlySignal<readonly LogEntry[]>;
+  readonly strip: ReadonlySignal<readonly StripSample[]>;
+  /** Whole seconds of sitting time, as ticks. */
+  readonly tick: ReadonlySignal<number>;
+  readonly step: ReadonlySignal<number>;
+  readonly verdict: ReadonlySignal<SittingView['verdict']>;
+  readonly renewed: ReadonlySignal<SittingView['renewed']>;
+  /** True once the learner has looked at the service data: from then on cavities are named by function too. */
+  readonly functionsKnown: Signal<boolean>;
+  /** The last thing the bench has to say: a refusal, a placing, a logged entry. */
+  readonly caption: ReadonlySignal<Caption>;
+  /** True while `wait` runs. */
+  readonly waiting: ReadonlySignal<boolean>;
+  /** Does one action now. A refusal is said in the caption and given back. */
+  act(action: SittingAction): Refusal | SittingRefusal | null;
+  /** Lets sitting time run ahead. */
+  wait(seconds: number): void;
+  /** Takes a reading and says so. */
+  logReading(): void;
+  tell(sentence: string): void;
+  priceOf(item: ItemId): number;
+  /** Facts of the closed job; null before. */
+  debrief(): DebriefFacts | null;
+  exportRecord(): void;
+}
+
+export interface Caption {
+  /** Counts up, so that the same sentence twice is told twice. */
+  readonly id: number;
+  readonly sentence: string;
+  readonly tone: 'news' | 'refusal';
+}

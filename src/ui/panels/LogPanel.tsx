@@ -1,0 +1,99 @@
+import { useSignal } from '@preact/signals';
+import { describeEntry } from '../../text/describeEntry.ts';
+import { clock } from '../../text/format.ts';
+import { say } from '../../text/translate.ts';
+import type { LogEntry } from '../../training/sitting/LogEntry.ts';
+import type { Desk } from './Desk.ts';
+import { StripChart } from './StripChart.tsx';
+
+const LONGEST_NOTE = 200;
+
+/** The log: newest entry first, each a sentence and a number, notes written in place. */
+export function LogPanel({ desk }: { readonly desk: Desk }) {
+  const log = desk.log.value;
+  const newest = log.at(-1)?.id;
+  return (
+    <div class="log-panel">
+      <div class="log-scroll">
+        {log.length === 0 ? (
+          <p class="quiet">{say('log.empty')}</p>
+        ) : (
+          <table class="log" aria-label={say('log.title')}>
+            <tbody>
+              {[...log].reverse().map((entry) => (
+                <EntryRow key={entry.id} entry={entry} desk={desk} newest={entry.id === newest} />
+              ))}
+            </tbody>
+          </table>
+        )}
+      </div>
+      <StripChart desk={desk} />
+    </div>
+  );
+}
+
+interface EntryRowProps {
+  readonly entry: LogEntry;
+  readonly desk: Desk;
+  readonly newest: boolean;
+}
+
+function EntryRow({ entry, desk, newest }: EntryRowProps) {
+  const words = describeEntry(entry, desk.functionsKnown.value);
+  return (
+    <tr class={newest ? 'entry entry-newest' : 'entry'}>
+      <th scope="row">
+        <span class="entry-number">
+          <span class="visually-hidden">{say('log.entry', { id: '' })}</span>
+          {entry.id}
+        </span>
+      </th>
+      <td>
+        <span class="entry-what">{words.what}</span>
+        {newest && <span class="tag">{say('log.newest')}</span>}
+        <span class="entry-conditions">
+          {clock(entry.tick)} · {words.conditions}
+        </span>
+        {words.heard && <span class="entry-heard">{words.heard}</span>}
+        <Note entry={entry} desk={desk} />
+      </td>
+      <td class="entry-value">{words.value}</td>
+    </tr>
+  );
+}
+
+function Note({ entry, desk }: { readonly entry: LogEntry; readonly desk: Desk }) {
+  const editing = useSignal(false);
+  const closed = desk.phase.value === 'closed';
+  if (!editing.value) {
+    if (closed) return entry.note ? <span class="entry-note">{entry.note}</span> : null;
+    return (
+      <button type="button" class="plain entry-note" onClick={() => (editing.value = true)}>
+        {entry.note || say('log.addNote')}
+      </button>
+    );
+  }
+  const keep = (text: string): void => {
+    editing.value = false;
+    const trimmed = text.trim();
+    if (trimmed !== entry.note) desk.act({ kind: 'annotate', entry: entry.id, text: trimmed });
+  };
+  return (
+    <input
+      class="entry-note-input"
+      type="text"
+      maxLength={LONGEST_NOTE}
+      aria-label={say('log.note', { id: entry.id })}
+      title={say('log.noteHint', { max: LONGEST_NOTE })}
+      defaultValue={entry.note}
+      ref={(input) => input?.focus()}
+      onBlur={(event) => {
+        if (editing.value) keep(event.currentTarget.value);
+      }}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter') keep(event.currentTarget.value);
+        if (event.key === 'Escape') editing.value = false;
+      }}
+    />
+  );
+}

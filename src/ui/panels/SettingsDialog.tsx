@@ -1,0 +1,54 @@
+import { say } from '../../text/translate.ts';
+import { Choice } from './Choice.tsx';
+import { Dialog } from './Dialog.tsx';
+import type { Shop, UserSettings } from './Shop.ts';
+
+const THEMES = ['auto', 'light', 'dark', 'contrast'] as const;
+const ANNOUNCE = ['off', 'settled', 'continuous'] as const;
+
+/** Colours, sound, speech and shortcuts of this device. */
+export function SettingsDialog({ shop, onClose }: { readonly shop: Shop; readonly onClose: () => void }) {
+  const settings = shop.settings.value;
+  const set = (change: Partial<UserSettings>): void => {
+    shop.settings.value = { ...settings, ...change };
+  };
+  return (
+    <Dialog title={say('settings.title')} onClose={onClose}>
+      <Choice
+        label={say('settings.theme')}
+        value={settings.theme}
+        options={THEMES.map((value) => ({ value, label: say(`settings.themes.${value}`) }))}
+        onChoose={(theme) => set({ theme })}
+      />
+      <Choice
+        label={say('settings.announce')}
+        value={settings.announce}
+        options={ANNOUNCE.map((value) => ({ value, label: say(`settings.announceModes.${value}`) }))}
+        onChoose={(announce) => set({ announce })}
+      />
+      <Choice
+        label={say('settings.letters')}
+        value={settings.letterShortcuts ? 'on' : 'off'}
+        options={(['on', 'off'] as const).map((value) => ({ value, label: say(`settings.${value}`) }))}
+        onChoose={(value) => set({ letterShortcuts: value === 'on' })}
+      />
+      <Choice
+        label={say('settings.sound')}
+        value={settings.muted ? 'off' : 'on'}
+        options={(['on', 'off'] as const).map((value) => ({ value, label: say(`settings.${value}`) }))}
+        onChoose={(value) => set({ muted: value === 'off' })}
+      />
+      <label class="volume">
+        {say('settings.volume')}
+        <input
+          type="range"
+          min={0}
+          max={1}
+          step={0.05}
+          value={settings.volume}
+          onInput={(event) => set({ volume: Number(event.currentTarget.value) })}
+        />
+      </label>
+    </Dialog>
+  );
+}

@@ -1,0 +1,47 @@
+import type { ReadonlySignal, Signal } from '@preact/signals';
+import type { TextKey } from '../../text/translate.ts';
+import type { ScenarioCard } from '../../training/sitting/SittingView.ts';
+
+/** A sitting that is kept on this device, as the job board lists it. */
+export interface KeptSitting {
+  readonly key: string;
+  readonly scenario: string;
+  readonly state: 'open' | 'finished' | 'put-away';
+  readonly tick: number;
+  readonly score: number | null;
+  readonly savedAtMs: number;
+}
+
+/** What a user may set. */
+export interface UserSettings {
+  readonly theme: 'auto' | 'light' | 'dark' | 'contrast';
+  readonly muted: boolean;
+  readonly volume: number;
+  readonly announce: 'off' | 'settled' | 'continuous';
+  readonly letterShortcuts: boolean;
+}
+
+/** Something the user must be told, with what can be done about it. */
+export interface Trouble {
+  readonly key: TextKey;
+  readonly detail?: string;
+  readonly offers: readonly TroubleOffer[];
+}
+
+export interface TroubleOffer {
+  readonly label: TextKey;
+  run(): void;
+}
+
+/** What the screens around a sitting can see and do. */
+export interface Shop {
+  readonly cards: readonly ScenarioCard[];
+  readonly kept: ReadonlySignal<readonly KeptSitting[]>;
+  readonly settings: Signal<UserSettings>;
+  readonly trouble: Signal<Trouble | null>;
+  toBoard(): void;
+  toJob(scenario: string): void;
+  /** Puts the open sitting of a scenario away and begins a new one. */
+  startAnew(scenario: string): Promise<void>;
+  exportKept(key: string): void;
+}

@@ -1,0 +1,30 @@
+import { say } from '../../text/translate.ts';
+import { SHORTCUT_KEYS, type Shortcut } from '../interaction/shortcuts.ts';
+import { Dialog } from './Dialog.tsx';
+
+const ORDER: readonly Shortcut[] = ['log', 'read', 'key', 'part', 'stroke', 'jumper', 'help'];
+
+/** The single letters of the bench. */
+export function ShortcutsDialog({ onClose }: { readonly onClose: () => void }) {
+  return (
+    <Dialog title={say('shortcuts.title')} onClose={onClose}>
+      <p>{say('shortcuts.hint')}</p>
+      <dl class="shortcuts">
+        {ORDER.map((shortcut) => (
+          <div key={shortcut}>
+            <dt>
+              <kbd>{SHORTCUT_KEYS[shortcut]}</kbd>
+            </dt>
+            <dd>{say(`shortcuts.${shortcut}`)}</dd>
+          </div>
+        ))}
+        <div>
+          <dt>
+            <kbd>Esc</kbd>
+          </dt>
+          <dd>{say('shortcuts.escape')}</dd>
+        </div>
+      </dl>
+    </Dialog>
+  );
+}

@@ -1,0 +1,83 @@
+import { useSignalEffect } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import uPlot from 'uplot';
+import { ticksToSeconds } from '../../base/ticks.ts';
+import { fixed, inHg, kPaToInHg, volts } from '../../text/format.ts';
+import { say } from '../../text/translate.ts';
+import type { StripSample } from '../../training/sitting/SittingView.ts';
+import { chartInk, twoCurves } from './chart.ts';
+import type { Desk } from './Desk.ts';
+
+const SHOWN_S = 120;
+const HEIGHT = 150;
+
+/** What the learner's own meter and gauge showed over the last two minutes. */
+export function StripChart({ desk }: { readonly desk: Desk }) {
+  const host = useRef<HTMLDivElement>(null);
+  const plot = useRef<uPlot | null>(null);
+  useEffect(() => {
+    const element = host.current;
+    if (element === null) return;
+    const make = (): void => {
+      plot.current?.destroy();
+      plot.current = new uPlot(
+        twoCurves({
+          width: Math.max(160, element.clientWidth),
+          height: HEIGHT,
+          voltsLabel: say('strip.volts'),
+          vacuumLabel: say('strip.vacuum'),
+          ink: chartInk(element),
+        }),
+        stripData(desk.strip.peek()),
+        element,
+      );
+    };
+    make();
+    const sized = new ResizeObserver(() =>
+      plot.current?.setSize({ width: Math.max(160, element.clientWidth), height: HEIGHT }),
+    );
+    sized.observe(element);
+    const themed = new MutationObserver(make);
+    themed.observe(document.documentElement, { attributeFilter: ['data-theme'] });
+    return () => {
+      sized.disconnect();
+      themed.disconnect();
+      plot.current?.destroy();
+      plot.current = null;
+    };
+  }, [desk]);
+  useSignalEffect(() => {
+    const strip = desk.strip.value;
+    plot.current?.setData(stripData(strip));
+  });
+  return (
+    <figure class="strip">
+      <figcaption>
+        <b>{say('strip.title')}</b>
+        <span class="key-volts">{say('strip.volts')}</span>
+        <span class="key-vacuum">{say('strip.vacuum')}</span>
+      </figcaption>
+      <div ref={host} role="img" aria-label={summary(desk.strip.value)} />
+    </figure>
+  );
+}
+
+function stripData(strip: readonly StripSample[]): uPlot.AlignedData {
+  const last = strip.at(-1)?.tick ?? 0;
+  const shown = strip.filter((sample) => ticksToSeconds(last - sample.tick) <= SHOWN_S);
+  return [
+    shown.map((sample) => ticksToSeconds(sample.tick)),
+    shown.map((sample) => sample.meterVolts),
+    shown.map((sample) => kPaToInHg(sample.gaugeKPa)),
+  ];
+}
+
+function summary(strip: readonly StripSample[]): string {
+  const last = strip.at(-1);
+  if (last === undefined) return say('strip.title');
+  return say('strip.summary', {
+    volts: last.meterVolts === null ? say('strip.none') : volts(last.meterVolts),
+    vacuum: inHg(last.gaugeKPa),
+    seconds: fixed(Math.min(SHOWN_S, ticksToSeconds(last.tick)), 0),
+  });
+}

@@ -1,0 +1,60 @@
+import { describeCode } from '../../text/describeCode.ts';
+import { say } from '../../text/translate.ts';
+import type { ScenarioCard } from '../../training/sitting/SittingView.ts';
+import type { Desk } from './Desk.ts';
+
+/** The work order as a page of its own, before the job is taken. */
+export function WorkOrderScreen({ desk }: { readonly desk: Desk }) {
+  return (
+    <main class="order-page">
+      <div class="sheet">
+        <h1>{desk.card.title}</h1>
+        <WorkOrder card={desk.card} />
+        <p class="quiet">{say('order.defer')}</p>
+        <button type="button" class="act big" onClick={() => desk.act({ kind: 'accept-job' })}>
+          {say('order.accept')}
+        </button>
+      </div>
+    </main>
+  );
+}
+
+/** Complaint, history, codes and cautions. */
+export function WorkOrder({ card }: { readonly card: ScenarioCard }) {
+  const { number, vehicle, complaint, history, codes, cautions } = card.workOrder;
+  return (
+    <article class="order">
+      <p class="order-number">{say('order.number', { number })}</p>
+      <h3>{say('order.vehicle')}</h3>
+      <p>{vehicle}</p>
+      <h3>{say('order.complaint')}</h3>
+      <p>{complaint}</p>
+      <h3>{say('order.history')}</h3>
+      <ul>
+        {history.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+      <h3>{say('order.codes')}</h3>
+      {codes.length === 0 ? (
+        <p>{say('order.noCodes')}</p>
+      ) : (
+        <ul class="codes">
+          {codes.map(({ code, status }) => (
+            <li key={code}>
+              <b>{code}</b> <span class="quiet">{say(`codeStatus.${status}`)}</span>
+              <br />
+              {describeCode(code)}
+            </li>
+          ))}
+        </ul>
+      )}
+      <h3>{say('order.cautions')}</h3>
+      <ul class="cautions">
+        {cautions.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </article>
+  );
+}

@@ -1,0 +1,73 @@
+import type uPlot from 'uplot';
+
+/** Colours and type of the charts, read from the theme's custom properties. */
+export interface ChartInk {
+  readonly ink: string;
+  readonly grid: string;
+  readonly live: string;
+  readonly vacuum: string;
+  readonly font: string;
+}
+
+export function chartInk(element: Element): ChartInk {
+  const style = getComputedStyle(element);
+  const read = (name: string): string => style.getPropertyValue(name).trim();
+  return {
+    ink: style.color,
+    grid: read('--kg-hair') || style.color,
+    live: read('--kg-live') || style.color,
+    vacuum: read('--kg-vacuum') || style.color,
+    font: `12px ${style.fontFamily}`,
+  };
+}
+
+interface TwoCurves {
+  readonly width: number;
+  readonly height: number;
+  readonly voltsLabel: string;
+  readonly vacuumLabel: string;
+  readonly ink: ChartInk;
+  readonly hooks?: uPlot.Hooks.Arrays;
+  readonly legend?: boolean;
+}
+
+/** Volts on the left and vacuum on the right over seconds. Vacuum is dashed, so that colour is never alone. */
+export function twoCurves(options: TwoCurves): uPlot.Options {
+  const { ink } = options;
+  const axis = { stroke: ink.ink, font: ink.font, ticks: { stroke: ink.grid, width: 1 } };
+  return {
+    width: options.width,
+    height: options.height,
+    legend: { show: options.legend ?? false },
+    cursor: { show: options.legend ?? false, drag: { x: options.legend ?? false, y: false } },
+    scales: {
+      x: { time: false },
+      v: { range: (_u, min, max) => [Math.min(0, min ?? 0), Math.max(10, Math.ceil((max ?? 10) * 1.1))] },
+      p: { range: (_u, min, max) => [Math.min(0, min ?? 0), Math.max(5, Math.ceil((max ?? 5) * 1.15))] },
+    },
+    axes: [
+      { ...axis, size: 28, grid: { show: false }, values: (_u, ticks) => ticks.map(minutesAndSeconds) },
+      { ...axis, scale: 'v', size: 34, grid: { stroke: ink.grid, width: 1 } },
+      { ...axis, scale: 'p', side: 1, size: 34, grid: { show: false } },
+    ],
+    series: [
+      {},
+      { label: options.voltsLabel, scale: 'v', stroke: ink.live, width: 2, points: { show: false } },
+      {
+        label: options.vacuumLabel,
+        scale: 'p',
+        stroke: ink.vacuum,
+        width: 2,
+        dash: [7, 3],
+        points: { show: false },
+      },
+    ],
+    ...(options.hooks ? { hooks: options.hooks } : {}),
+  };
+}
+
+function minutesAndSeconds(seconds: number): string {
+  const whole = Math.round(seconds);
+  const rest = String(Math.abs(whole) % 60).padStart(2, '0');
+  return `${Math.trunc(whole / 60)}:${rest}`;
+}
