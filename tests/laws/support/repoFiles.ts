@@ -25,11 +25,12 @@ export function readKept(path: string): string {
 
 function fromGit(): string[] | null {
   try {
-    const listed = execFileSync(
-      'git',
-      ['ls-files', '-z', '--cached', '--others', '--exclude-standard'],
-      options,
-    );
+    const args = ['ls-files', '-z', '--cached', '--others', '--exclude-standard'];
+    const listed = execFileSync('git', args, {
+      cwd: ROOT,
+      encoding: 'utf8',
+      stdio: ['ignore', 'pipe', 'ignore'],
+    });
     return listed.split('\0').filter((path) => path !== '' && exists(path));
   } catch {
     return null;
