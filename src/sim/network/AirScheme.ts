@@ -7,6 +7,8 @@ import { AIR_GAS_CONSTANT } from './airGas.ts';
 const GAMMA = 1 - Math.sqrt(0.5);
 /** Beyond this difference between its stages the second-order step is replaced by backward Euler. */
 const STAGE_GAP_PA = 3000;
+/** The finest a step is cut, as a fraction of it, where the equations cannot be solved for the whole. */
+const FINEST_PIECE = 1 / 4096;
 
 /**
  * Advances an air state by the two-stage, second-order, L-stable singly diagonally implicit Runge–Kutta scheme with
@@ -19,6 +21,7 @@ export class AirScheme {
   private readonly firstFlow: Float64Array; // by path, kg/s
   private readonly flowChange: Float64Array; // by path, kg/s
   private readonly net: Float64Array; // by row, kg/s
+  private readonly target: Float64Array; // by row, m³
 
   constructor(
     private readonly layout: AirLayout,
@@ -28,13 +31,44 @@ export class AirScheme {
     this.firstFlow = new Float64Array(layout.paths.length);
     this.flowChange = new Float64Array(layout.paths.length);
     this.net = new Float64Array(layout.nodeOf.length);
+    this.target = new Float64Array(layout.nodeOf.length);
   }
 
   /** One step of h seconds. False leaves the state as it was. */
   advance(h: number): boolean {
     this.iterations = 0;
+    return this.attempt(h) || this.inPieces(h);
+  }
+
+  private attempt(h: number): boolean {
     if (!this.secondOrder(h) && !this.backwardEuler(h)) return false;
     this.state.finishStep(this.stage.p, h);
+    return true;
+  }
+
+  /** The same step cut as finely as it takes. Seldom needed, and only for steps far longer than suggested. */
+  private inPieces(h: number): boolean {
+    const { state, target } = this;
+    state.keep();
+    target.set(state.volumeNext);
+    let piece = 0.5 * h;
+    for (let left = h; left > 0; ) {
+      const length = Math.min(piece, left);
+      for (let row = 0; row < target.length; row++) {
+        const now = state.volumeNow[row] as number;
+        state.volumeNext[row] =
+          length === left ? (target[row] as number) : now + ((target[row] as number) - now) * (length / left);
+      }
+      if (this.attempt(length)) {
+        left -= length;
+        continue;
+      }
+      piece = 0.5 * length;
+      if (piece < h * FINEST_PIECE) {
+        state.revert();
+        return false;
+      }
+    }
     return true;
   }
 

@@ -17,6 +17,7 @@ export class AirState {
   readonly inflow: Float64Array;
   private readonly clock = Float64Array.of(FIRST_STEP_S, 0);
   private readonly saved: readonly Float64Array[];
+  private readonly kept: readonly Float64Array[];
 
   /** Pressures by node, own volumes by row; `settings` are the parts' own changing numbers. */
   constructor(pressures: readonly number[], volumes: readonly number[], settings: readonly Float64Array[]) {
@@ -36,6 +37,7 @@ export class AirState {
       this.clock,
       ...settings,
     ];
+    this.kept = this.saved.map((numbers) => numbers.slice());
   }
 
   /** Length of the last step, s. */
@@ -58,6 +60,15 @@ export class AirState {
     this.volumeNow.set(this.volumeNext);
     this.clock[0] = h;
     this.clock[1] = largest / h;
+  }
+
+  /** Remembers the present state, to come back to by `revert`. One at a time. */
+  keep(): void {
+    for (let i = 0; i < this.saved.length; i++) this.kept[i]?.set(this.saved[i] as Float64Array);
+  }
+
+  revert(): void {
+    for (let i = 0; i < this.saved.length; i++) this.saved[i]?.set(this.kept[i] as Float64Array);
   }
 
   toNumbers(): number[] {
