@@ -1,0 +1,83 @@
+import type { ItemId } from '../../sim/devices/items.ts';
+import type { SittingAction } from '../sitting/SittingAction.ts';
+
+/** Minutes a job book would allow for each kind of action. Invented for teaching; only their order is meant. */
+const BOOK_MINUTES: Readonly<Record<SittingAction['kind'], number>> = {
+  'accept-job': 0,
+  'set-key': 0.2,
+  'set-meter': 0.1,
+  'place-lead': 0.3,
+  'lift-lead': 0.1,
+  'insert-pin': 0.5,
+  'remove-pin': 0.3,
+  'part-plug': 1,
+  'mate-plug': 0.5,
+  'switch-jumper': 0.1,
+  'renew-jumper-fuse': 1,
+  'pull-fuse': 0.5,
+  'fit-fuse': 0.5,
+  fit: 0.5,
+  'take-off': 0.5,
+  clamp: 0.2,
+  'pump-handle': 0.05,
+  stroke: 0.05,
+  release: 0.1,
+  'command-solenoid': 0.2,
+  renew: 0,
+  log: 0.2,
+  annotate: 0,
+  'give-verdict': 1,
+  'close-job': 0,
+};
+
+/** Minutes to renew an item, by the same book. */
+const RENEWAL_MINUTES: Readonly<Record<ItemId, number>> = {
+  unit: 30,
+  'feed-wire': 25,
+  'ground-wire': 20,
+  'sense-wire': 25,
+  fuse: 1,
+  'key-switch': 40,
+  battery: 15,
+  controller: 45,
+  'canister-hose': 15,
+  'air-hose': 10,
+  'engine-hose': 10,
+  'hand-pump': 2,
+  'meter-leads': 1,
+};
+
+/** Price of an item in dollars of the invented district's stores. Tools are the shop's: nothing. */
+const PRICES: Readonly<Record<ItemId, number>> = {
+  unit: 385,
+  'feed-wire': 18,
+  'ground-wire': 12,
+  'sense-wire': 18,
+  fuse: 2,
+  'key-switch': 95,
+  battery: 160,
+  controller: 720,
+  'canister-hose': 35,
+  'air-hose': 22,
+  'engine-hose': 14,
+  'hand-pump': 0,
+  'meter-leads': 0,
+};
+
+export function bookMinutes(action: SittingAction): number {
+  return action.kind === 'renew' ? RENEWAL_MINUTES[action.item] : BOOK_MINUTES[action.kind];
+}
+
+export function priceOf(item: ItemId): number {
+  return PRICES[item];
+}
+
+/** What a job of a level may take before economy suffers: book minutes, and dollars spent on parts not needed. */
+export const ALLOWANCES: Readonly<
+  Record<1 | 2 | 3 | 4, { readonly minutes: number; readonly wastedMoney: number }>
+> = {
+  1: { minutes: 90, wastedMoney: 40 },
+  2: { minutes: 100, wastedMoney: 30 },
+  3: { minutes: 110, wastedMoney: 20 },
+  4: { minutes: 120, wastedMoney: 10 },
+};

@@ -1,0 +1,95 @@
+import type { Tick } from '../../base/ticks.ts';
+import { secondsToTicks } from '../../base/ticks.ts';
+import type { ItemId } from '../../sim/devices/items.ts';
+import { entriesWhere, inHgOf, isLoaded, senseReading } from './setups.ts';
+import type { Timeline } from './Timeline.ts';
+import { vacuumBouts } from './vacuumBouts.ts';
+
+/** Which test decides over an item. */
+type Decisive = 'vacuum' | 'click' | 'hold-at-closed-end' | 'known-source';
+
+const DECISIVE: Readonly<Record<ItemId, Decisive>> = {
+  unit: 'vacuum',
+  'sense-wire': 'vacuum',
+  controller: 'vacuum',
+  'canister-hose': 'vacuum',
+  'air-hose': 'vacuum',
+  'feed-wire': 'click',
+  'ground-wire': 'click',
+  fuse: 'click',
+  'key-switch': 'click',
+  battery: 'click',
+  'engine-hose': 'click',
+  'hand-pump': 'hold-at-closed-end',
+  'meter-leads': 'known-source',
+};
+
+const AFTER_TICKS = secondsToTicks(60);
+const LET_OFF_INHG = 0.5;
+
+export interface Retest {
+  readonly ticks: readonly Tick[];
+  readonly entries: readonly number[];
+}
+
+/**
+ * The decisive test passed on the part as fitted, after its renewal: for the unit and the sense circuit the sense
+ * reading open, closed under vacuum with the air port capped, and open again on release; for supply and ground a click
+ * through the mated plug. Null when it was not done or not passed. Tools have no part fitted and no such test.
+ */
+export function decisiveRetest(timeline: Timeline, item: ItemId): Retest | null {
+  const renewal = timeline.moments
+    .filter(({ action }) => action?.kind === 'renew' && action.item === item)
+    .at(-1);
+  if (renewal === undefined) return null;
+  switch (DECISIVE[item]) {
+    case 'vacuum':
+      return vacuumRetest(timeline, renewal.tick);
+    case 'click':
+      return clickRetest(timeline, renewal.tick);
+    case 'hold-at-closed-end':
+    case 'known-source':
+      return null;
+  }
+}
+
+function vacuumRetest(timeline: Timeline, since: Tick): Retest | null {
+  const { end } = timeline;
+  for (const bout of vacuumBouts(timeline, since, end.tick)) {
+    if (!bout.capped || !bout.under.includes('closed')) continue;
+    const before = openAtRest(timeline, since, bout.from);
+    const after = openAtRest(timeline, bout.to, Math.min(bout.to + AFTER_TICKS, end.tick));
+    if (before === null || after === null) continue;
+    const entries = entriesWhere(timeline.log, ({ tick }) => tick >= before && tick <= bout.to + AFTER_TICKS);
+    return { ticks: [bout.from, after], entries };
+  }
+  return null;
+}
+
+/** Latest tick in the span at which the sense circuit read open with no vacuum. */
+function openAtRest({ moments }: Timeline, from: Tick, until: Tick): Tick | null {
+  const found = moments.filter(
+    ({ tick, seen }) =>
+      tick >= from &&
+      tick <= until &&
+      inHgOf(seen.gauge.needleKPa) < LET_OFF_INHG &&
+      senseReading(seen) === 'open',
+  );
+  return found.at(-1)?.tick ?? null;
+}
+
+function clickRetest({ moments, happenings, log }: Timeline, since: Tick): Retest | null {
+  const clicks = happenings.filter(({ kind, tick }) => kind === 'click-on' && tick >= since);
+  const through = clicks.filter(({ tick }) => {
+    const next = moments.find((moment) => moment.tick >= tick);
+    return (
+      next !== undefined &&
+      (isLoaded(next.seen) || isLoaded(next.before) || next.seen.reader.command === 'pulse')
+    );
+  });
+  if (through.length === 0) return null;
+  return {
+    ticks: through.map(({ tick }) => tick),
+    entries: entriesWhere(log, (entry) => entry.tick >= since && entry.heard.clicksOn > 0),
+  };
+}

@@ -1,0 +1,19 @@
+import { airCapped, pumpOnUnit } from '../setups.ts';
+import { isStroke } from '../vacuumBouts.ts';
+import { kept, type MethodRule, missed, NO_OCCASION } from './RuleFinding.ts';
+
+/**
+ * The air port was capped for the vacuum test. Finding out with a stroke that the cap is missing, and putting it on,
+ * keeps the rule; drawing without it afterwards, or never capping, breaks it.
+ */
+export const airPortCapped: MethodRule = ({ moments, verdict }) => {
+  const strokes = moments.filter(
+    (moment) => moment.tick <= verdict.tick && isStroke(moment) && pumpOnUnit(moment.seen),
+  );
+  if (strokes.length === 0) return NO_OCCASION;
+  const first = strokes.findIndex(({ seen }) => airCapped(seen));
+  if (first < 0) return missed(strokes.map(({ tick }) => tick));
+  const open = strokes.slice(first).filter(({ seen }) => !airCapped(seen));
+  if (open.length > 0) return missed(open.map(({ tick }) => tick));
+  return kept(strokes.slice(first).map(({ tick }) => tick));
+};

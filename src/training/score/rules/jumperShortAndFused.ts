@@ -1,0 +1,32 @@
+import { secondsToTicks, type Tick } from '../../../base/ticks.ts';
+import { jumperFeeds } from '../setups.ts';
+import { type MethodRule, unlessBroken } from './RuleFinding.ts';
+
+const LONGEST_TICKS = secondsToTicks(10);
+
+/** The jumper fed the unit with the plug apart, made at the unit first and by its own switch, ten seconds at most. */
+export const jumperShortAndFused: MethodRule = ({ moments, end }) => {
+  const occasions: Tick[] = [];
+  const broken: Tick[] = [];
+  let since: Tick | null = null;
+  for (const { tick, action, before, seen } of moments) {
+    const was = jumperFeeds(before);
+    const feeds = jumperFeeds(seen);
+    if (action !== null && was === null && feeds !== null) {
+      occasions.push(tick);
+      since = tick;
+      const intoPlug =
+        feeds.startsWith('cavity-') || feeds.startsWith('harness-') || feeds.startsWith('controller-');
+      if (action.kind !== 'switch-jumper' || seen.plug.mated || intoPlug) broken.push(tick);
+    }
+    if (since !== null && tick - since > LONGEST_TICKS) {
+      broken.push(since);
+      since = null;
+    }
+    if (was !== null && feeds !== was && action !== null && action.kind !== 'switch-jumper')
+      broken.push(tick);
+    if (feeds === null) since = null;
+  }
+  if (since !== null && end.tick - since > LONGEST_TICKS) broken.push(since);
+  return unlessBroken(occasions, broken);
+};

@@ -1,0 +1,80 @@
+import type { LeadPoint } from '../../sim/devices/places.ts';
+import type { SafetyBreach } from './DebriefFacts.ts';
+import type { SafetyId } from './ruleIds.ts';
+import { canisterLineOpen, inHgOf, jumperFeeds, plainLeadFrom, pumpOnUnit } from './setups.ts';
+import { standingAt } from './standing.ts';
+import type { Moment, Timeline } from './Timeline.ts';
+
+/** 14 inches of water, kPa (NIST SP 811: 249.0889 Pa each). Limit for tank and canister: common practice, no source. */
+const CANISTER_LIMIT_KPA = 3.487;
+/** Rated limit of this rig's unit, inHg. */
+const UNIT_LIMIT_INHG = 22;
+/** Sources with no fuse before them. */
+const UNFUSED: readonly LeadPoint[] = ['battery-positive', 'fuse-in'];
+const SENSE_WIRE: readonly LeadPoint[] = ['cavity-3-back', 'controller-sense', 'harness-3'];
+
+const GRADES: Readonly<Record<SafetyId, SafetyBreach['grade']>> = {
+  'unfused-source': 'serious',
+  'supply-on-sense-mated': 'serious',
+  'too-much-vacuum-on-canister': 'serious',
+  'over-rated-vacuum': 'minor',
+  'spark-at-open-vapour': 'serious',
+};
+
+/** States that are a breach for as long as they last; each time one begins counts once. */
+const LASTING: readonly { readonly breach: SafetyId; readonly holds: (moment: Moment) => boolean }[] = [
+  { breach: 'unfused-source', holds: ({ seen }) => plainLeadFrom(seen, UNFUSED) !== null },
+  {
+    breach: 'supply-on-sense-mated',
+    holds: ({ seen }) => {
+      const fed = jumperFeeds(seen) ?? plainLeadFrom(seen, [...UNFUSED, 'fuse-out']);
+      return fed !== null && SENSE_WIRE.includes(fed);
+    },
+  },
+  {
+    breach: 'too-much-vacuum-on-canister',
+    holds: ({ seen }) =>
+      seen.sites['canister-hose-end'] === 'pump-hose' && seen.gauge.needleKPa > CANISTER_LIMIT_KPA,
+  },
+  {
+    breach: 'over-rated-vacuum',
+    holds: ({ seen }) => pumpOnUnit(seen) && inHgOf(seen.gauge.needleKPa) > UNIT_LIMIT_INHG,
+  },
+];
+
+/** Breaches of safety over the whole sitting, also after the verdict, in the order of their ticks. */
+export function safetyBreaches(timeline: Timeline): readonly SafetyBreach[] {
+  const breaches: SafetyBreach[] = [];
+  const add = (breach: SafetyId, tick: number): void => {
+    breaches.push({ breach, grade: GRADES[breach], tick });
+  };
+  for (const { breach, holds } of LASTING) {
+    let was = false;
+    for (const moment of timeline.moments) {
+      const is = holds(moment);
+      if (is && !was) add(breach, moment.tick);
+      was = is;
+    }
+  }
+  for (const tick of sparksAtOpenVapour(timeline)) add('spark-at-open-vapour', tick);
+  return breaches.sort((a, b) => a.tick - b.tick);
+}
+
+/** Jumper switched, or a spark seen, while the vapour line stood open; one for each time it was left open. */
+function sparksAtOpenVapour({ moments, happenings }: Timeline): readonly number[] {
+  const switched = moments.flatMap(({ tick, action, before, seen }) => {
+    const live = jumperFeeds(seen) !== null || jumperFeeds(before) !== null;
+    return action?.kind === 'switch-jumper' && live && canisterLineOpen(seen) ? [tick] : [];
+  });
+  const sparks = happenings.flatMap(({ kind, tick }) => {
+    const seen = standingAt(moments, tick);
+    return kind === 'spark' && seen !== null && canisterLineOpen(seen) ? [tick] : [];
+  });
+  const closings = moments.filter(({ seen }) => !canisterLineOpen(seen)).map(({ tick }) => tick);
+  const first: number[] = [];
+  for (const tick of [...switched, ...sparks].sort((a, b) => a - b)) {
+    const last = first.at(-1);
+    if (last === undefined || closings.some((closed) => closed > last && closed < tick)) first.push(tick);
+  }
+  return first;
+}

@@ -1,0 +1,120 @@
+import { paToInHg } from '../../base/units.ts';
+import type { Fitting, LeadPoint } from '../../sim/devices/places.ts';
+import type { Observation } from '../../sim/world/Observation.ts';
+import type { LogEntry } from '../sitting/LogEntry.ts';
+
+/** Ways of connecting the instruments, as the rules know them. All are read off what an eye could see. */
+
+const GROUNDS: readonly LeadPoint[] = ['battery-negative', 'chassis-stud', 'ground-splice'];
+const SENSE_POINTS: readonly LeadPoint[] = ['cavity-3-back', 'controller-sense', 'harness-3'];
+
+export const inHgOf = (kPa: number): number => paToInHg(kPa * 1000);
+
+/** Both meter tips on something, as an unordered pair; null when one is loose. */
+export function metered(seen: Observation): readonly [LeadPoint, LeadPoint] | null {
+  const { 'meter-red': red, 'meter-black': black } = seen.leads;
+  return red === null || black === null ? null : [red, black];
+}
+
+/** True when one tip is on a point of the first list and the other on one of the second. */
+export function across(seen: Observation, some: readonly LeadPoint[], others: readonly LeadPoint[]): boolean {
+  const pair = metered(seen);
+  if (pair === null) return false;
+  const [a, b] = pair;
+  return (some.includes(a) && others.includes(b)) || (some.includes(b) && others.includes(a));
+}
+
+/** The meter reads resistance. */
+export function onOhms(seen: Observation): boolean {
+  return seen.meter.function === 'ohms' || seen.meter.function === 'continuity';
+}
+
+/** The meter is connected to see the vacuum switch: volts on the sense wire, or ohms through the parted unit. */
+export function watchesSense(seen: Observation): boolean {
+  if (seen.meter.function === 'volts-dc') {
+    return seen.key !== 'off' && across(seen, SENSE_POINTS, [...GROUNDS, 'cavity-2-back', 'harness-2']);
+  }
+  return onOhms(seen) && across(seen, ['unit-3'], ['unit-2']);
+}
+
+/**
+ * What the meter says of the switch: the controller's own thresholds (2 and 6 V), or through the parted unit a
+ * continuity against an open. Null when the meter is not on it or still moving.
+ */
+export function senseReading(seen: Observation): 'open' | 'closed' | 'between' | null {
+  const { display } = seen.meter;
+  if (!watchesSense(seen) || !display.settled) return null;
+  if (onOhms(seen)) {
+    if (display.digits.includes('OL')) return 'open';
+    return display.value !== null && display.value < 20 ? 'closed' : 'between';
+  }
+  if (display.value === null) return null;
+  const volts = Math.abs(display.value);
+  return volts < 2 ? 'closed' : volts > 6 ? 'open' : 'between';
+}
+
+/** A settled reading of a known source: the battery itself. */
+export function showsBattery(seen: Observation): boolean {
+  if (seen.meter.function !== 'volts-dc' || !seen.meter.display.settled) return false;
+  const volts = Math.abs(seen.meter.display.value ?? 0);
+  return across(seen, ['battery-positive'], ['battery-negative']) && volts > 9 && volts < 16;
+}
+
+/** The solenoid is really carrying its current: commanded on through the mated plug. */
+export function isLoaded(seen: Observation): boolean {
+  return seen.plug.mated && seen.reader.driver === 'on';
+}
+
+/** A settled reading of the feed, and one of the ground side, at the plug. */
+export function readsFeed(seen: Observation): boolean {
+  return readsVolts(seen, ['cavity-1-back', 'harness-1'], [...GROUNDS, 'battery-positive', 'cavity-2-back']);
+}
+export function readsGround(seen: Observation): boolean {
+  return readsVolts(seen, ['cavity-2-back', 'harness-2'], [...GROUNDS, 'battery-positive']);
+}
+
+function readsVolts(seen: Observation, points: readonly LeadPoint[], against: readonly LeadPoint[]): boolean {
+  return seen.meter.function === 'volts-dc' && seen.meter.display.settled && across(seen, points, against);
+}
+
+export function pumpOnUnit(seen: Observation): boolean {
+  return seen.sites['canister-port'] === 'pump-hose';
+}
+
+export function airCapped(seen: Observation): boolean {
+  const on = seen.sites['air-port'];
+  return on === 'cap-a' || on === 'cap-b';
+}
+
+/** A hose that is on nothing. */
+export function isOff(seen: Observation, fitting: Fitting): boolean {
+  return !Object.values(seen.sites).includes(fitting);
+}
+
+/** The vapour line to the canister stands open: its hose is off and nothing is in its end. */
+export function canisterLineOpen(seen: Observation): boolean {
+  return isOff(seen, 'canister-hose') && seen.sites['canister-hose-end'] === null;
+}
+
+/** The jumper carries battery voltage to its far end. */
+export function jumperFeeds(seen: Observation): LeadPoint | null {
+  const { 'jumper-supply': supply, 'jumper-far': far } = seen.leads;
+  const fromSource = supply === 'battery-positive' || supply === 'fuse-in' || supply === 'fuse-out';
+  return seen.jumper.switchedOn && seen.jumper.fuse === 'whole' && fromSource ? far : null;
+}
+
+/** Where the plain lead joins this point to, or null. */
+export function plainLeadFrom(seen: Observation, points: readonly LeadPoint[]): LeadPoint | null {
+  const { 'plain-a': a, 'plain-b': b } = seen.leads;
+  if (a === null || b === null) return null;
+  if (points.includes(a)) return b;
+  return points.includes(b) ? a : null;
+}
+
+/** Ids of the entries for which the test holds. */
+export function entriesWhere(
+  log: readonly LogEntry[],
+  test: (entry: LogEntry) => boolean,
+): readonly number[] {
+  return log.filter(test).map(({ id }) => id);
+}

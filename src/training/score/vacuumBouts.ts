@@ -1,0 +1,82 @@
+import type { Tick } from '../../base/ticks.ts';
+import { secondsToTicks } from '../../base/ticks.ts';
+import type { Observation } from '../../sim/world/Observation.ts';
+import { airCapped, inHgOf, pumpOnUnit, senseReading, watchesSense } from './setups.ts';
+import type { Moment, Timeline } from './Timeline.ts';
+
+/** One vacuum trial on the canister port: from its first stroke until the vacuum is let off or has gone. */
+export interface VacuumBout {
+  readonly from: Tick;
+  readonly lastStroke: Tick;
+  readonly to: Tick;
+  readonly ended: 'released' | 'gone' | 'undone' | 'verdict';
+  readonly strokes: readonly { readonly tick: Tick; readonly seen: Observation }[];
+  /** The air port was capped at every stroke. */
+  readonly capped: boolean;
+  readonly peakInHg: number;
+  /** The meter was on the sense circuit while vacuum stood. */
+  readonly senseWatched: boolean;
+  /** Settled readings of the sense circuit while vacuum stood (above 1 inHg). */
+  readonly under: readonly ('open' | 'closed' | 'between')[];
+}
+
+/** Below this the vacuum has gone, inHg: under half a small division of the gauge. */
+export const GONE_INHG = 0.4;
+/** A stroke's own dip is over after this. */
+const STROKE_TICKS = secondsToTicks(1);
+/** Shallower strokes are a touch of the handle, not a trial. */
+const LEAST_STROKE = 0.1;
+
+export function isStroke({ action }: Moment): boolean {
+  if (action === null) return false;
+  if (action.kind === 'stroke') return action.depth >= LEAST_STROKE;
+  return action.kind === 'pump-handle' && action.position >= LEAST_STROKE;
+}
+
+/** All trials on the canister port, in order, between two ticks. */
+export function vacuumBouts({ moments }: Timeline, from: Tick, until: Tick): readonly VacuumBout[] {
+  const bouts: VacuumBout[] = [];
+  let open: Draft | null = null;
+  const end = (tick: Tick, ended: VacuumBout['ended']): void => {
+    if (open !== null)
+      bouts.push({ ...open, to: tick, ended, capped: open.strokes.every(({ seen }) => airCapped(seen)) });
+    open = null;
+  };
+  for (const moment of moments) {
+    if (moment.tick < from) continue;
+    if (moment.tick > until) break;
+    const { tick, seen } = moment;
+    if (isStroke(moment) && pumpOnUnit(seen)) {
+      open ??= { from: tick, lastStroke: tick, strokes: [], peakInHg: 0, senseWatched: false, under: [] };
+      open.strokes.push({ tick, seen });
+      open.lastStroke = tick;
+      continue;
+    }
+    if (open === null) continue;
+    watch(open, seen);
+    if (moment.action?.kind === 'release' && moment.action.open) end(tick, 'released');
+    else if (!pumpOnUnit(seen)) end(tick, 'undone');
+    else if (tick > open.lastStroke + STROKE_TICKS && inHgOf(seen.gauge.needleKPa) < GONE_INHG)
+      end(tick, 'gone');
+  }
+  end(until, 'verdict');
+  return bouts;
+}
+
+interface Draft {
+  from: Tick;
+  lastStroke: Tick;
+  strokes: { tick: Tick; seen: Observation }[];
+  peakInHg: number;
+  senseWatched: boolean;
+  under: ('open' | 'closed' | 'between')[];
+}
+
+function watch(bout: Draft, seen: Observation): void {
+  const inHg = inHgOf(seen.gauge.needleKPa);
+  bout.peakInHg = Math.max(bout.peakInHg, inHg);
+  if (inHg < 1) return;
+  if (watchesSense(seen)) bout.senseWatched = true;
+  const reading = senseReading(seen);
+  if (reading !== null) bout.under.push(reading);
+}
