@@ -43,6 +43,7 @@ export class Circuit {
   private compiled = false;
   private dirty = true;
   private factoredFor = 0;
+  private moved = 0;
   private readonly outcome: StepOutcome = { converged: true, iterations: 0 };
 
   /** The number of a named node, made on first use. Node 0 is 'reference'. */
@@ -119,6 +120,11 @@ export class Circuit {
   voltage(node: number): number {
     assert(node >= 0 && node < this.names.length, 'no such node', { node });
     return this.x[node] as number;
+  }
+
+  /** The largest change of a node's voltage in the last accepted step, volts. */
+  get largestMove(): number {
+    return this.moved;
   }
 
   /** Everything that changes while running, in fixed order. */
@@ -202,6 +208,11 @@ export class Circuit {
   }
 
   private accept(h: number): void {
+    let moved = 0;
+    for (let node = 1; node < this.names.length; node++) {
+      moved = Math.max(moved, Math.abs((this.trial[node] as number) - (this.x[node] as number)));
+    }
+    this.moved = moved;
     this.x.set(this.trial);
     for (const part of this.held) part.accept(this.x, h);
   }

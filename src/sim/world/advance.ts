@@ -83,7 +83,7 @@ function stepElectrical(rig: Rig, tick: Tick): void {
     if (!circuit.step(seconds)) state.unsolved += 1;
     electrical.tick = tick;
     gather(rig, seconds);
-    paceElectrical(state, circuit.coil.amps, fuseIsHot(rig), moves);
+    paceElectrical(state, circuit.coil.amps, circuit.circuit.largestMove, fuseIsHot(rig), moves);
     watchElectrical(rig, tick);
   } else {
     electrical.tick = tick;

@@ -1,7 +1,8 @@
 import type { WorldState } from './WorldState.ts';
 
-/** Amps by which coil current may still move in a step of a network called calm. */
+/** What coil current and any node may still move by in one longest step of a network called calm. */
 const CALM_AMPS = 1e-7;
+const CALM_VOLTS = 1e-6;
 const CALM_STEPS = 2;
 /** The step may double while current moves by less than this share of itself in one step. */
 const GROW_SHARE = 0.004;
@@ -24,13 +25,15 @@ export function wakeElectrical(state: WorldState): void {
 export function paceElectrical(
   state: WorldState,
   coilAmps: number,
+  largestMoveVolts: number,
   fuseIsHot: boolean,
   plungerMoves: boolean,
 ): void {
   const { electrical } = state;
   const moved = Math.abs(coilAmps - electrical.lastCoilAmps);
   electrical.lastCoilAmps = coilAmps;
-  electrical.quiet = moved <= CALM_AMPS ? electrical.quiet + 1 : 0;
+  const still = moved <= CALM_AMPS && largestMoveVolts <= CALM_VOLTS && electrical.stepTicks >= LONGEST_TICKS;
+  electrical.quiet = still ? electrical.quiet + 1 : 0;
   if (plungerMoves) {
     electrical.stepTicks = 1;
     return;

@@ -1,0 +1,65 @@
+import { Random } from '../../src/base/Random.ts';
+import {
+  AIR_SITES,
+  CAVITIES,
+  CLAMP_SETTINGS,
+  FITTINGS,
+  KEY_POSITIONS,
+  LEAD_ENDS,
+  LEAD_POINTS,
+  METER_FUNCTIONS,
+  SOLENOID_COMMANDS,
+  UNIT_PORTS,
+} from '../../src/sim/devices/places.ts';
+import type { Action } from '../../src/sim/world/Action.ts';
+
+export interface TimedWorldAction {
+  readonly tick: number;
+  readonly action: Action;
+}
+
+/** A seeded stream of actions, sensible or not; many will be refused. */
+export function randomActions(seed: string, count: number): TimedWorldAction[] {
+  const random = Random.of(seed, 'actions');
+  let tick = 0;
+  return Array.from({ length: count }, () => {
+    tick += Math.floor(random.next() * random.next() * 12_000);
+    return { tick, action: randomAction(random) };
+  });
+}
+
+function pick<T>(random: Random, from: readonly T[]): T {
+  return from[Math.floor(random.next() * from.length)] as T;
+}
+
+function randomAction(random: Random): Action {
+  const makers: readonly (() => Action)[] = [
+    () => ({ kind: 'set-key', position: pick(random, KEY_POSITIONS) }),
+    () => ({ kind: 'set-meter', function: pick(random, METER_FUNCTIONS) }),
+    () => ({ kind: 'place-lead', end: pick(random, LEAD_ENDS), point: pick(random, LEAD_POINTS) }),
+    () => ({ kind: 'place-lead', end: pick(random, LEAD_ENDS), point: pick(random, LEAD_POINTS) }),
+    () => ({ kind: 'lift-lead', end: pick(random, LEAD_ENDS) }),
+    () => ({ kind: 'insert-pin', cavity: pick(random, CAVITIES) }),
+    () => ({ kind: 'remove-pin', cavity: pick(random, CAVITIES) }),
+    () => ({ kind: 'part-plug' }),
+    () => ({ kind: 'mate-plug' }),
+    () => ({ kind: 'switch-jumper', on: random.next() < 0.5 }),
+    () => ({ kind: 'renew-jumper-fuse' }),
+    () => ({ kind: 'pull-fuse' }),
+    () => ({ kind: 'fit-fuse' }),
+    () => ({ kind: 'fit', item: pick(random, FITTINGS), site: pick(random, AIR_SITES) }),
+    () => ({ kind: 'fit', item: pick(random, FITTINGS), site: pick(random, AIR_SITES) }),
+    () => ({ kind: 'take-off', item: pick(random, FITTINGS) }),
+    () => ({
+      kind: 'clamp',
+      port: pick(random, UNIT_PORTS),
+      setting: pick(random, CLAMP_SETTINGS.slice(0, 2)),
+    }),
+    () => ({ kind: 'pump-handle', position: Math.floor(random.next() * 65) / 64 }),
+    () => ({ kind: 'stroke', depth: 1 }),
+    () => ({ kind: 'stroke', depth: Math.floor(random.next() * 65) / 64 }),
+    () => ({ kind: 'release', open: random.next() < 0.5 }),
+    () => ({ kind: 'command-solenoid', command: pick(random, SOLENOID_COMMANDS) }),
+  ];
+  return pick(random, makers)();
+}
