@@ -1,0 +1,29 @@
+import { err, ok, type Result } from '../base/Result.ts';
+import { cliWords } from '../text/cli.ts';
+
+export interface CommandLine {
+  readonly files: readonly string[];
+  readonly json: boolean;
+  readonly options: Readonly<Record<string, string>>;
+}
+
+/** Splits the words after the command. `valued` are the options that take a value. Errors: a sentence. */
+export function readCommandLine(
+  words: readonly string[],
+  valued: readonly string[],
+): Result<CommandLine, string> {
+  const files: string[] = [];
+  const options: Record<string, string> = {};
+  let json = false;
+  for (let i = 0; i < words.length; i++) {
+    const word = words[i] ?? '';
+    if (word === '--json') json = true;
+    else if (valued.includes(word)) {
+      const value = words[++i];
+      if (value === undefined) return err(cliWords.optionNeedsValue(word));
+      options[word] = value;
+    } else if (word.startsWith('--')) return err(cliWords.unknownOption(word));
+    else files.push(word);
+  }
+  return ok({ files, json, options });
+}

@@ -1,0 +1,40 @@
+import { fileURLToPath } from 'node:url';
+import { cliWords, USAGE } from '../text/cli.ts';
+import { check } from './check.ts';
+import { readCommandLine } from './commandLine.ts';
+import { grade } from './grade.ts';
+import type { ExitCode, Output } from './Output.ts';
+import { play } from './play.ts';
+
+const SHIPPED = fileURLToPath(new URL('../../scenarios/', import.meta.url));
+const OPTIONS: Readonly<Record<string, readonly string[]>> = {
+  check: [],
+  play: ['--record'],
+  grade: ['--scenarios'],
+};
+
+function run(words: readonly string[], output: Output): ExitCode {
+  const [command, ...rest] = words;
+  if (command === undefined || command === 'help' || command === '--help') {
+    output.out(USAGE);
+    return command === undefined ? 2 : 0;
+  }
+  const valued = Object.hasOwn(OPTIONS, command) ? OPTIONS[command] : undefined;
+  const line = valued === undefined ? null : readCommandLine(rest, valued);
+  if (line === null || !line.ok) {
+    output.err(line === null ? cliWords.unknownCommand(command) : line.error);
+    output.err(USAGE);
+    return 2;
+  }
+  switch (command) {
+    case 'check':
+      return check(line.value, output);
+    case 'play':
+      return play(line.value, output);
+    default:
+      return grade(line.value, SHIPPED, output);
+  }
+}
+
+// Set, not exited with, so that everything written is flushed first.
+process.exitCode = run(process.argv.slice(2), { out: console.log, err: console.error });

@@ -1,0 +1,70 @@
+import { readText, writeText } from '../platform/node/textFiles.ts';
+import { actionProblemLine, cliWords, fileProblemLine, refusedLine } from '../text/cli.ts';
+import { debriefLines, entryWords } from '../text/cliDebrief.ts';
+import { say } from '../text/translate.ts';
+import type { DebriefFacts } from '../training/score/DebriefFacts.ts';
+import { debrief } from '../training/score/debrief.ts';
+import { Sitting } from '../training/sitting/Sitting.ts';
+import type { CommandLine } from './commandLine.ts';
+import { type ExitCode, type Output, writeJson } from './Output.ts';
+import { openScenario } from './openScenario.ts';
+import { parseActions } from './parseActions.ts';
+import { runActions } from './runActions.ts';
+import { Watcher } from './Watcher.ts';
+
+/** `play SCENARIO ACTIONS`: does a file of actions and prints what was seen, then the debrief. */
+export function play({ files, json, options }: CommandLine, output: Output): ExitCode {
+  const [scenarioPath, actionsPath, ...more] = files;
+  if (scenarioPath === undefined || actionsPath === undefined || more.length > 0) {
+    output.err(cliWords.missingFiles);
+    return 2;
+  }
+  const scenario = openScenario(scenarioPath);
+  const text = readText(actionsPath);
+  const lines = text.ok ? parseActions(text.value) : null;
+  const wrong = [
+    ...(scenario.ok ? [] : scenario.error.lines),
+    ...(text.ok ? [] : [fileProblemLine(actionsPath, text.error)]),
+    ...(lines === null || lines.ok
+      ? []
+      : lines.error.map((problem) => actionProblemLine(actionsPath, problem))),
+  ];
+  if (!scenario.ok || lines === null || !lines.ok) {
+    for (const line of wrong) output.err(line);
+    return 2;
+  }
+  const sitting = Sitting.begin(scenario.value);
+  const watcher = new Watcher();
+  const run = runActions(sitting, lines.value, (line) => {
+    const sight = watcher.look(sitting, line);
+    if (!json) output.out(sight.words);
+  });
+  if (!run.ok) {
+    const { line, text: asked, refusal } = run.error;
+    output.err(refusedLine(actionsPath, line, asked, say(`refusals.${refusal}`)));
+    return 2;
+  }
+  const closed = sitting.view().phase === 'closed';
+  const facts = closed ? debrief(scenario.value, sitting.record()) : null;
+  const found: DebriefFacts | null = facts?.ok ? facts.value : null;
+  const record = sitting.record(found?.score.total ?? null);
+  const recordPath = options['--record'];
+  if (recordPath !== undefined) {
+    const written = writeText(recordPath, `${JSON.stringify(record)}\n`);
+    if (!written.ok) {
+      output.err(fileProblemLine(recordPath, written.error));
+      return 2;
+    }
+  }
+  if (json) {
+    const { log } = sitting.view();
+    writeJson(output, { sights: watcher.sights, log, debrief: found, record });
+    return 0;
+  }
+  output.out('');
+  for (const entry of sitting.view().log) output.out(entryWords(entry));
+  output.out('');
+  if (found === null) output.out(cliWords.notClosed);
+  else for (const line of debriefLines(found, sitting.view().log)) output.out(line);
+  return 0;
+}
