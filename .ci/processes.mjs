@@ -40,19 +40,24 @@ export function endGroup(child, signal = 'SIGTERM') {
   }
 }
 
-/** Passes Ctrl-C and the like on to every group that is running, then leaves with the usual code (128 + number). */
+/** Ends every group that is running when this program is told to stop, then leaves with the usual code (128 + number). */
 export function endGroupsOnSignals() {
   const numbers = { SIGINT: 2, SIGTERM: 15, SIGHUP: 1 };
   for (const [signal, number] of Object.entries(numbers)) {
-    process.once(signal, () => {
-      for (const child of running) endGroup(child, signal);
-      setTimeout(() => {
-        for (const child of running) endGroup(child, 'SIGKILL');
-        process.exit(128 + number);
-      }, 300);
-    });
+    process.once(signal, () => leave(signal, 128 + number));
+  }
+  // npm stops the shell between itself and this program, and that shell does not pass the signal on.
+  if (process.env.npm_lifecycle_event !== undefined && onPosix) {
+    const parent = process.ppid;
+    setInterval(() => process.ppid !== parent && leave('SIGTERM', 143), 500).unref();
   }
   process.once('exit', () => {
     for (const child of running) endGroup(child, 'SIGKILL');
   });
+}
+
+/** A moment of grace after the signal, then the end. */
+function leave(signal, exitCode) {
+  for (const child of running) endGroup(child, signal);
+  setTimeout(() => process.exit(exitCode), 300);
 }
