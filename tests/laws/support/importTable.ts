@@ -23,7 +23,7 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
   'sim/components': { folders: ['base', 'sim/network'] },
   'sim/devices': { folders: ['base', 'sim/components'], types: ['sim/network'], packages: ['xstate'] },
   'sim/faults': { folders: ['base', 'sim/components', 'sim/devices'] },
-  'sim/rigs': { folders: ['base', 'sim/components', 'sim/devices'] },
+  'sim/rigs': { folders: ['base', 'sim/network', 'sim/components', 'sim/devices', 'sim/faults'] },
   'sim/world': { folders: ['base', 'sim/*'] },
 
   'training/scenario': {

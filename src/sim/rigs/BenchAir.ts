@@ -4,24 +4,12 @@ import { CheckValve } from '../components/CheckValve.ts';
 import { Diaphragm } from '../components/Diaphragm.ts';
 import { Orifice } from '../components/Orifice.ts';
 import { SweptVolume } from '../components/SweptVolume.ts';
+import type { BenchState } from '../devices/BenchState.ts';
+import type { RigParameters } from '../devices/parameters.ts';
+import type { AirSite } from '../devices/places.ts';
 import { AirNetwork } from '../network/AirNetwork.ts';
 import { AirJoints } from './AirJoints.ts';
-import type { BenchState } from './BenchState.ts';
-import type { RigParameters } from './parameters.ts';
-import type { AirSite } from './places.ts';
-
-/** Where on the bench air is, by node name. The unit's own chambers are renewed with the unit. */
-export const UNIT_VOLUMES = ['canister', 'air', 'engine', 'drive', 'pump', 'delay'] as const;
-export const OTHER_VOLUMES = [
-  'canister-hose',
-  'air-hose',
-  'engine-hose',
-  'canister-vessel',
-  'tank',
-  'reservoir',
-  'pump-hose',
-] as const;
-export type AirVolume = (typeof UNIT_VOLUMES)[number] | (typeof OTHER_VOLUMES)[number];
+import { type AirVolume, OTHER_VOLUMES } from './airVolumes.ts';
 
 /** What air surrounds the bench with. */
 export interface AirSurroundings {

@@ -1,9 +1,9 @@
 import { Orifice } from '../components/Orifice.ts';
+import { type BenchState, siteOf } from '../devices/BenchState.ts';
+import type { RigParameters } from '../devices/parameters.ts';
+import { AIR_SITES, type AirSite, type Fitting, UNIT_PORTS, type UnitPort } from '../devices/places.ts';
 import type { AirNetwork } from '../network/AirNetwork.ts';
-import type { AirVolume } from './BenchAir.ts';
-import { type BenchState, siteOf } from './BenchState.ts';
-import type { RigParameters } from './parameters.ts';
-import { AIR_SITES, type AirSite, type Fitting, UNIT_PORTS, type UnitPort } from './places.ts';
+import type { AirVolume } from './airVolumes.ts';
 
 const SITE_VOLUMES: Readonly<Record<AirSite, AirVolume>> = {
   'canister-port': 'canister',

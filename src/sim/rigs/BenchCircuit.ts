@@ -8,10 +8,10 @@ import { ProbeContact } from '../components/ProbeContact.ts';
 import { Resistor } from '../components/Resistor.ts';
 import { VoltageSource } from '../components/VoltageSource.ts';
 import { copperFactor } from '../components/Wire.ts';
+import type { BenchState } from '../devices/BenchState.ts';
+import type { RigParameters } from '../devices/parameters.ts';
+import { LEAD_ENDS, type LeadEnd, type LeadPoint } from '../devices/places.ts';
 import { Circuit } from '../network/Circuit.ts';
-import type { BenchState } from './BenchState.ts';
-import type { RigParameters } from './parameters.ts';
-import { LEAD_ENDS, type LeadEnd, type LeadPoint } from './places.ts';
 
 const CONTACT_OHMS = 0.0005;
 const CORE_FARADS = 1e-9;
