@@ -1,5 +1,12 @@
 import type { AirPath, AirTrade } from './AirPart.ts';
 
+/** A pressure at which something outside the network happens, such as a switch's trip point. */
+export interface AirLevel {
+  readonly node: number;
+  /** Absolute, Pa. */
+  readonly pa: number;
+}
+
 /** What never changes once an air network is compiled. Nodes are volumes and boundaries; rows are volumes alone. */
 export interface AirLayout {
   readonly temperatureK: number;
@@ -9,6 +16,7 @@ export interface AirLayout {
   readonly nodeOf: Int32Array;
   readonly paths: readonly AirPath[];
   readonly trades: readonly AirTrade[];
+  readonly levels: readonly AirLevel[];
   /** The node that counts as outside air, −1 where there is none. */
   readonly ambient: number;
 }

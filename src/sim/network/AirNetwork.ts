@@ -1,5 +1,5 @@
 import { assert } from '../../base/assert.ts';
-import type { AirLayout } from './AirLayout.ts';
+import type { AirLayout, AirLevel } from './AirLayout.ts';
 import type { AirPart, AirPath, AirTrade } from './AirPart.ts';
 import { AirScheme } from './AirScheme.ts';
 import { AirStage } from './AirStage.ts';
@@ -35,6 +35,7 @@ export class AirNetwork {
   private readonly ownM3: (number | undefined)[] = []; // undefined marks a boundary
   private readonly initialPa: number[] = [];
   private readonly parts: AirPart[] = [];
+  private readonly levels: AirLevel[] = [];
   private compiled: Compiled | undefined;
   private readonly outcome = { converged: true, iterations: 0 };
 
@@ -61,6 +62,15 @@ export class AirNetwork {
     return part;
   }
 
+  /**
+   * A pressure of a volume, absolute Pa, at which something happens: `suggestStep` then ends a step close behind it, so that
+   * a caller who looks after every step sees the passing in time.
+   */
+  level(node: number, pa: number): void {
+    assert(!this.compiled && this.ownM3[node] !== undefined, 'air level', { node, pa });
+    this.levels.push({ node, pa });
+  }
+
   /** Fixes the layout and fills the volumes to their initial pressures. */
   compile(): void {
     const nodes = this.ownM3.flatMap((m3, node) => (m3 === undefined ? [] : [{ node, m3 }]));
@@ -74,6 +84,7 @@ export class AirNetwork {
       nodeOf: Int32Array.from(nodes, ({ node }) => node),
       paths: this.parts.filter((part): part is AirPath => part.kind === 'path'),
       trades: this.parts.filter((part): part is AirTrade => part.kind === 'trade'),
+      levels: this.levels,
       ambient: rowOf.indexOf(-1),
     };
     const settings = this.parts.map((part) => part.settings);

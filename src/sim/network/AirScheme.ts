@@ -6,7 +6,7 @@ import { AIR_GAS_CONSTANT } from './airGas.ts';
 
 const GAMMA = 1 - Math.sqrt(0.5);
 /** Beyond this difference between its stages the second-order step is replaced by backward Euler. */
-const STAGE_GAP_PA = 3000;
+const STAGE_GAP_PA = 500;
 /** The finest a step is cut, as a fraction of it, where the equations cannot be solved for the whole. */
 const FINEST_PIECE = 1 / 4096;
 

@@ -1,4 +1,4 @@
-import type { AirLayout } from './AirLayout.ts';
+import type { AirLayout, AirLevel } from './AirLayout.ts';
 import type { AirStage } from './AirStage.ts';
 import type { AirState } from './AirState.ts';
 
@@ -7,10 +7,12 @@ export const LONGEST_AIR_STEP_S = 5;
 
 const MOVE_PER_STEP_PA = 150;
 const MOVE_PER_STEP_OF_AMBIENT = 0.01;
+/** How far a step may run past a level, Pa. */
+const PAST_LEVEL_PA = 2;
 
 /**
  * A step in seconds in which no pressure is expected to move more than 150 Pa, or 1 % of its distance to ambient where
- * that is more; at most twice the last step, and within the shortest and longest. Depends on the state alone. The expected move
+ * that is more, nor more than 2 Pa past a level; at most twice the last step, and within the shortest and longest. Depends on the state alone. The expected move
  * is that of one linearised backward Euler step, so a small volume behind a wide port does not hold the others up.
  */
 export function airStep(layout: AirLayout, state: AirState, stage: AirStage): number {
@@ -38,6 +40,12 @@ function expectedMove(layout: AirLayout, state: AirState, stage: AirStage, h: nu
     const distance = layout.ambient < 0 ? 0 : Math.abs(pressure - (state.p[layout.ambient] as number));
     const allowed = Math.max(MOVE_PER_STEP_PA, MOVE_PER_STEP_OF_AMBIENT * distance);
     excess = Math.max(excess, Math.abs(stage.delta[row] as number) / allowed);
+  }
+  for (let i = 0; i < layout.levels.length; i++) {
+    const level = layout.levels[i] as AirLevel;
+    const move = stage.delta[layout.rowOf[level.node] as number] as number;
+    const gap = level.pa - (state.p[level.node] as number);
+    if (move * gap > 0) excess = Math.max(excess, Math.abs(move) / (Math.abs(gap) + PAST_LEVEL_PA));
   }
   return excess;
 }

@@ -56,3 +56,25 @@ test('an announced stroke shortens the step before it begins', () => {
   expect(AMBIENT - net.pressure(cylinder.node)).toBeLessThan(200);
   expect(cylinder.drawn).toBeCloseTo(h / 0.15, 12);
 });
+
+test('a step ends close behind a level, whichever way it is passed', () => {
+  const net = new AirNetwork(293.15);
+  const outside = net.boundary('outside', AMBIENT);
+  const jar = net.volume('jar', 40e-3, AMBIENT - 2500);
+  net.add(Orifice.bore(outside, jar, 0.5e-3));
+  const level = AMBIENT - 1900;
+  net.level(jar, level);
+  net.compile();
+  const passing = (): number => {
+    const below = net.pressure(jar) < level;
+    for (let i = 0; i < 1000; i++) {
+      net.step(net.suggestStep());
+      if (net.pressure(jar) < level !== below) return Math.abs(net.pressure(jar) - level);
+    }
+    return Number.POSITIVE_INFINITY;
+  };
+  expect(passing()).toBeLessThan(3);
+  net.refill(jar, AMBIENT - 1000);
+  net.setBoundary(outside, AMBIENT - 3000);
+  expect(passing()).toBeLessThan(3);
+});
