@@ -2,6 +2,7 @@ import { bench } from './bench.ts';
 import { board } from './board.ts';
 import { codes } from './codes.ts';
 import { debrief } from './debrief.ts';
+import { drawing } from './drawing.ts';
 import { faults } from './faults.ts';
 import { hand } from './hand.ts';
 import { happenings } from './happenings.ts';
@@ -9,6 +10,7 @@ import { items } from './items.ts';
 import { places } from './places.ts';
 import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
+import { scenarioProblems } from './scenarioProblems.ts';
 import { service } from './service.ts';
 import { shell } from './shell.ts';
 import { troubles } from './troubles.ts';
@@ -20,6 +22,7 @@ export const catalogue = {
   ...board,
   ...codes,
   ...debrief,
+  ...drawing,
   ...faults,
   ...hand,
   ...happenings,
@@ -27,6 +30,7 @@ export const catalogue = {
   ...places,
   ...refusals,
   ...rules,
+  ...scenarioProblems,
   ...service,
   ...shell,
   ...troubles,

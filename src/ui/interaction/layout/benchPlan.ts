@@ -68,13 +68,13 @@ export const SELECTOR_STOPS: Readonly<Record<MeterFunction, Vec>> = {
   continuity: { x: 1062, y: 660 },
 };
 
-export const GAUGE_CENTRE: Vec = { x: 112, y: 594 };
-export const GAUGE_RADIUS = 64;
-export const PUMP_TEE: Vec = { x: 208, y: 676 };
-export const PUMP_RELEASE: Vec = { x: 250, y: 660 };
-export const PUMP_BODY: Box = { x: 280, y: 652, w: 152, h: 48 };
+export const GAUGE_CENTRE: Vec = { x: 108, y: 592 };
+export const GAUGE_RADIUS = 74;
+export const PUMP_TEE: Vec = { x: 212, y: 684 };
+export const PUMP_RELEASE: Vec = { x: 256, y: 664 };
+export const PUMP_BODY: Box = { x: 284, y: 662, w: 152, h: 44 };
 /** Centre of the T-handle pushed in, and how far it comes out at full travel. */
-export const PUMP_HANDLE_IN: Vec = { x: 452, y: 676 };
+export const PUMP_HANDLE_IN: Vec = { x: 456, y: 684 };
 export const PUMP_TRAVEL = 104;
 
 /** Tip of each barb and the way it points. */
@@ -112,7 +112,7 @@ export const HOSES: Readonly<
     lies: { x: 1, y: 0 },
   },
   'pump-hose-end': {
-    root: { x: 208, y: 654 },
+    root: { x: 212, y: 668 },
     rootDirection: { x: 0, y: -1 },
     mouth: { x: 360, y: 602 },
     lies: { x: 1, y: 0 },

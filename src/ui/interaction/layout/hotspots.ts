@@ -188,8 +188,8 @@ function toolSpots(observation: Observation): readonly PlacedHotspot[] {
     spot('jumper-switch', 'jumper-switch', 'tools', onJumper(plan.JUMPER_SWITCH_OFFSET)),
     spot('jumper-fuse', 'jumper-fuse', 'tools', onJumper(plan.JUMPER_FUSE_OFFSET)),
     spot('reader', 'reader', 'tools', plan.READER),
-    spot('pump-handle', 'pump-handle', 'pump', boxAround(pumpHandleAt(observation.handPump.handle), 40, 72)),
-    spot('pump-release', 'pump-release', 'pump', boxAround(plan.PUMP_RELEASE, 42, 52)),
+    spot('pump-handle', 'pump-handle', 'pump', boxAround(pumpHandleAt(observation.handPump.handle), 40, 62)),
+    spot('pump-release', 'pump-release', 'pump', boxAround(plan.PUMP_RELEASE, 44, 48)),
     spot('gauge', 'gauge', 'pump', boxAround(plan.GAUGE_CENTRE, plan.GAUGE_RADIUS * 2)),
   ];
 }
