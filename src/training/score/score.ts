@@ -68,14 +68,16 @@ export function minutesOf({ moments }: Timeline): number {
   return Math.floor(minutes * 10 + 0.5) / 10;
 }
 
-/** Of twenty points six for the right part, ten for the same test passed on it, four for the bench put back. */
+/**
+ * A repair counts when it is proven: nothing without the decisive test passed on the renewed part; four fifths with it;
+ * the last fifth for the bench put back. Where nothing is wrong, the repair is to leave every part in and close up.
+ */
 function repairShare({ timeline, renewed }: ScoreFacts): number {
   const { verdict } = timeline;
   const restored = isRestored(timeline) ? 0.2 : 0;
-  // Where nothing is wrong there is nothing to renew: the repair is to leave every part in and close up.
-  if (verdict.item === 'nothing-wrong')
-    return renewed.every(({ money }) => money === 0) ? 0.8 + restored : restored;
-  const item = verdict.item;
-  if (!renewed.some((renewal) => renewal.item === item)) return 0;
-  return 0.3 + (decisiveRetest(timeline, item) === null ? 0 : 0.5) + restored;
+  if (verdict.item === 'nothing-wrong') {
+    const boughtNothing = renewed.every(({ money }) => money === 0);
+    return boughtNothing ? 0.8 + restored : 0;
+  }
+  return decisiveRetest(timeline, verdict.item) === null ? 0 : 0.8 + restored;
 }
