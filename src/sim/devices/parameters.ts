@@ -71,7 +71,8 @@ export const NOMINAL = {
   canisterM3: 2.6e-3,
   tankM3: 75e-3,
   reservoirM3: 0.3e-3,
-  pumpHoseM3: 50e-6,
+  /** The hand pump's 50 mL counts its cylinder half drawn (8 mL), so the hose and gauge alone hold 42 mL. */
+  pumpHoseM3: 42e-6,
   pumpDeadM3: 0.3e-6,
   pumpStrokeM3: 16e-6,
 

@@ -106,6 +106,11 @@ export class BenchAir {
     bore(at['pump-hose'], this.ambient, q.handPumpSealLeakM);
 
     this.joints = new AirJoints(net, at, this.ambient, q);
+    // A step must end where a threshold is passed, not up to seconds later.
+    net.level(at.canister, pa - q.tripPa);
+    net.level(at.canister, pa - q.tripPa + q.differentialPa);
+    net.level(at.delay, pa - q.ventShutPa);
+    net.level(at.delay, pa - q.ventOpenPa);
     net.compile();
   }
 
