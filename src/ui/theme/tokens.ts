@@ -17,6 +17,8 @@ export interface Tokens {
   /** Current and live readings. */
   readonly live: string;
   readonly vacuum: string;
+  /** Flat tint of the pump's hose. */
+  readonly vacuumTint: string;
   /** You can act here. */
   readonly act: string;
   readonly onAct: string;
@@ -50,6 +52,7 @@ const PAPER: Tokens = {
   plum: '#D8CBD8',
   live: '#B8331D',
   vacuum: '#2F6DA8',
+  vacuumTint: '#A9C6DF',
   act: '#0B7A75',
   onAct: '#FFFFFF',
   lcd: '#C9D4BE',
@@ -77,6 +80,7 @@ const SHOP_FLOOR: Tokens = {
   plum: '#5A4A5E',
   live: '#FF8A70',
   vacuum: '#7FB6E8',
+  vacuumTint: '#3E6C94',
   act: '#4CC9BF',
   onAct: '#0E1518',
   lcd: '#B9C6AD',
@@ -104,6 +108,7 @@ const HIGH_CONTRAST: Tokens = {
   plum: '#E6E6E6',
   live: '#A30000',
   vacuum: '#00429A',
+  vacuumTint: '#C4D8F2',
   act: '#00534F',
   onAct: '#FFFFFF',
   lcd: '#FFFFFF',

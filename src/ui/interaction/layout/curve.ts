@@ -27,10 +27,13 @@ export function rounded(points: readonly Vec[], radius: number): Curve {
     if (distance(at, to) > 0.01) pieces.push({ c1: at, c2: to, to });
     at = to;
   };
-  rest.forEach((corner, i) => {
+  for (const [i, corner] of rest.entries()) {
     const next = rest[i + 1];
     const before = points[i] ?? first;
-    if (next === undefined) return straightTo(corner);
+    if (next === undefined) {
+      straightTo(corner);
+      break;
+    }
     const reach = Math.min(radius, distance(before, corner) / 2, distance(corner, next) / 2);
     const into = along(corner, towards(corner, before), reach);
     const out = along(corner, towards(corner, next), reach);
@@ -42,7 +45,7 @@ export function rounded(points: readonly Vec[], radius: number): Curve {
       to: out,
     });
     at = out;
-  });
+  }
   return { from: first, pieces };
 }
 

@@ -1,0 +1,99 @@
+import { Container } from 'pixi.js';
+import type { Tokens } from '../theme/tokens.ts';
+import { Art } from './Art.ts';
+import type { Frame, Layer } from './Frame.ts';
+import { createCaptions } from './views/captions.ts';
+import { gaugeDial, gaugeNeedle } from './views/gauge.ts';
+import { clamps, hoses, stubs } from './views/hoses.ts';
+import { keySwitch } from './views/keySwitch.ts';
+import { createLeads } from './views/leads.ts';
+import { marks } from './views/marks.ts';
+import { mat } from './views/mat.ts';
+import { meterBody, meterDisplay, meterSelector } from './views/meter.ts';
+import { plugInset } from './views/plugInset.ts';
+import { power } from './views/power.ts';
+import { pump } from './views/pump.ts';
+import { stoppers } from './views/stoppers.ts';
+import { jumperBody, pins, reader } from './views/tools.ts';
+import { truckFuse } from './views/truckFuse.ts';
+import { unit } from './views/unit.ts';
+
+/** From the mat up. */
+function allLayers(): readonly Layer[] {
+  return [
+    mat,
+    power,
+    truckFuse,
+    keySwitch,
+    unit,
+    plugInset,
+    meterBody,
+    meterSelector,
+    meterDisplay,
+    stubs,
+    pump,
+    hoses,
+    stoppers,
+    clamps,
+    gaugeDial,
+    gaugeNeedle,
+    reader,
+    pins,
+    jumperBody,
+    createLeads(),
+    marks,
+    createCaptions(),
+  ];
+}
+
+interface Painted {
+  readonly layer: Layer;
+  readonly art: Art;
+  key: string | null;
+}
+
+/** The whole drawing, bottom to top. A layer is painted again only when its own key changes. */
+export class Layers {
+  readonly root = new Container();
+  private painted: readonly Painted[] = [];
+  private readonly layers = allLayers();
+
+  constructor(
+    tokens: Tokens,
+    private readonly resolution: () => number,
+  ) {
+    this.dress(tokens);
+  }
+
+  /** Starts the drawing over in other colours. */
+  dress(tokens: Tokens): void {
+    for (const { art } of this.painted) art.destroy();
+    this.painted = this.layers.map((layer) => ({ layer, art: new Art(tokens, this.resolution), key: null }));
+    this.root.removeChildren();
+    for (const { art } of this.painted) this.root.addChild(art.root);
+  }
+
+  /** Forgets what is painted, so that the next frame paints all of it (new size, fonts arrived, surface restored). */
+  stale(): void {
+    for (const each of this.painted) each.key = null;
+  }
+
+  /** Paints what changed; true when anything did. */
+  draw(frame: Frame): boolean {
+    let changed = false;
+    for (const each of this.painted) {
+      const key = each.layer.key(frame);
+      if (key === each.key) continue;
+      each.key = key;
+      each.art.wipe();
+      each.layer.paint(each.art, frame);
+      changed = true;
+    }
+    return changed;
+  }
+
+  destroy(): void {
+    for (const { art } of this.painted) art.destroy();
+    this.root.destroy();
+  }
+}

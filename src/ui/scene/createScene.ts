@@ -1,0 +1,160 @@
+import { autoDetectRenderer, Container, type Renderer } from 'pixi.js';
+import type { LeadEnd } from '../../sim/devices/places.ts';
+import type { Observation } from '../../sim/world/Observation.ts';
+import { SHEET } from '../interaction/layout/geometry.ts';
+import {
+  type HotspotId,
+  type PlacedHotspot,
+  placeEnds,
+  placeHotspots,
+} from '../interaction/layout/hotspots.ts';
+import type { PlacedEnd } from '../interaction/layout/leadEnds.ts';
+import { type ThemeName, tokensOf } from '../theme/tokens.ts';
+import { Layers } from './Layers.ts';
+import { loadFonts } from './loadFonts.ts';
+import type { Scene, SceneView } from './SceneView.ts';
+
+/** Largest device pixel ratio drawn at: above it nothing is seen and the fill cost doubles. */
+const MOST_PIXELS = 2;
+
+interface Fit {
+  readonly scale: number;
+  readonly offsetX: number;
+  readonly offsetY: number;
+}
+
+function fitInto(width: number, height: number): Fit {
+  const scale = Math.max(0.05, Math.min(width / SHEET.w, height / SHEET.h));
+  return { scale, offsetX: (width - SHEET.w * scale) / 2, offsetY: (height - SHEET.h * scale) / 2 };
+}
+
+async function createRenderer(
+  host: HTMLElement,
+  forceCanvas: boolean,
+  background: string,
+): Promise<Renderer> {
+  return autoDetectRenderer({
+    preference: forceCanvas ? ['canvas'] : ['webgl', 'canvas'],
+    width: Math.max(1, host.clientWidth),
+    height: Math.max(1, host.clientHeight),
+    resolution: Math.min(MOST_PIXELS, globalThis.devicePixelRatio || 1),
+    autoDensity: true,
+    antialias: true,
+    background,
+    accessibilityOptions: { enabledByDefault: false, activateOnTab: false },
+    eventMode: 'none',
+    eventFeatures: { move: false, globalMove: false, click: false, wheel: false },
+  });
+}
+
+/** Where everything lies, worked out again only when the observation is another one. */
+class Placing {
+  private observation: Observation | null = null;
+  ends: ReadonlyMap<LeadEnd, PlacedEnd> = new Map();
+  hotspots: ReadonlyMap<HotspotId, PlacedHotspot> = new Map();
+
+  for(observation: Observation): this {
+    if (observation === this.observation) return this;
+    const before = this.observation;
+    this.observation = observation;
+    if (before !== null && placingKey(before) === placingKey(observation)) return this;
+    this.ends = placeEnds(observation);
+    this.hotspots = new Map(placeHotspots(observation).map((each) => [each.id, each]));
+    return this;
+  }
+}
+
+/** The parts of an observation that places depend on. */
+function placingKey({ leads, sites, plug, fuse, handPump }: Observation): string {
+  return JSON.stringify([leads, sites, plug.mated, fuse.fitted, handPump.handle]);
+}
+
+/**
+ * Makes the drawn bench inside `host` and fills it. WebGL where there is any, else the canvas renderer. The canvas
+ * takes no pointer and no focus: controls are DOM elements laid over it.
+ */
+export async function createScene(
+  host: HTMLElement,
+  options: { forceCanvas?: boolean } = {},
+): Promise<Scene> {
+  let tokens = tokensOf('paper');
+  await loadFonts();
+  const renderer = await createRenderer(host, options.forceCanvas === true, tokens.mat);
+  const canvas = renderer.canvas as HTMLCanvasElement;
+  canvas.style.cssText += 'display:block;pointer-events:none;touch-action:auto;';
+  canvas.setAttribute('aria-hidden', 'true');
+  host.appendChild(canvas);
+
+  let fit = fitInto(host.clientWidth, host.clientHeight);
+  const layers = new Layers(tokens, () => fit.scale * renderer.resolution);
+  const stage = new Container();
+  stage.addChild(layers.root);
+  const placing = new Placing();
+  const listeners: ((lost: boolean) => void)[] = [];
+  let lost = false;
+  let dirty = true;
+
+  const place = (): void => {
+    layers.root.scale.set(fit.scale);
+    layers.root.position.set(fit.offsetX, fit.offsetY);
+    dirty = true;
+  };
+  place();
+
+  const onLost = (event: Event): void => {
+    event.preventDefault();
+    lost = true;
+    for (const listener of listeners) listener(true);
+  };
+  const onRestored = (): void => {
+    lost = false;
+    layers.dress(tokens);
+    dirty = true;
+    for (const listener of listeners) listener(false);
+  };
+  canvas.addEventListener('webglcontextlost', onLost);
+  canvas.addEventListener('webglcontextrestored', onRestored);
+
+  return {
+    canvas,
+    draw(observation: Observation, view: SceneView, seconds: number) {
+      const { ends, hotspots } = placing.for(observation);
+      const hand = view.held === null ? null : view.pointer;
+      const changed = layers.draw({ observation, view, seconds, ends, hotspots, hand });
+      if (lost || !(changed || dirty)) return;
+      dirty = false;
+      renderer.render(stage);
+    },
+    resize() {
+      const [width, height] = [Math.max(1, host.clientWidth), Math.max(1, host.clientHeight)];
+      renderer.resize(width, height, Math.min(MOST_PIXELS, globalThis.devicePixelRatio || 1));
+      fit = fitInto(width, height);
+      layers.stale();
+      place();
+    },
+    setTheme(name: ThemeName) {
+      tokens = tokensOf(name);
+      renderer.background.color = tokens.mat;
+      layers.dress(tokens);
+      dirty = true;
+    },
+    toBench(clientX: number, clientY: number) {
+      const box = canvas.getBoundingClientRect();
+      return {
+        x: (clientX - box.left - fit.offsetX) / fit.scale,
+        y: (clientY - box.top - fit.offsetY) / fit.scale,
+      };
+    },
+    scale: () => fit,
+    onContextLost(callback) {
+      listeners.push(callback);
+    },
+    destroy() {
+      canvas.removeEventListener('webglcontextlost', onLost);
+      canvas.removeEventListener('webglcontextrestored', onRestored);
+      layers.destroy();
+      stage.destroy();
+      renderer.destroy({ removeView: true });
+    },
+  };
+}

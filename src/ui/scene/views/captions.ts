@@ -1,0 +1,76 @@
+import type { Happening, HappeningKind, Observation } from '../../../sim/world/Observation.ts';
+import { say } from '../../../text/translate.ts';
+import type { Vec } from '../../interaction/layout/geometry.ts';
+import { jumperBodyAt } from '../../interaction/layout/hotspots.ts';
+import { SIZE } from '../../theme/type.ts';
+import type { Frame, Layer } from '../Frame.ts';
+
+const SHOWN_SECONDS = 1.2;
+
+interface Shown {
+  readonly kind: HappeningKind;
+  readonly since: number;
+}
+
+function originOf(kind: HappeningKind, observation: Observation): Vec {
+  switch (kind) {
+    case 'click-on':
+    case 'click-off':
+      return { x: 486, y: 412 };
+    case 'tone':
+      return { x: 888, y: 440 };
+    case 'hiss':
+      return { x: 252, y: 404 };
+    case 'relay':
+      return { x: 516, y: 84 };
+    case 'barb-cracked':
+      return { x: 300, y: 404 };
+    case 'spark':
+    case 'fuse-pop': {
+      const body = jumperBodyAt(observation);
+      return { x: body.x, y: body.y - 36 };
+    }
+  }
+}
+
+/** What was heard or seen, as a word where it came from, for a little over a second. */
+export function createCaptions(): Layer {
+  let lastId: number | null = null;
+  let shown: readonly Shown[] = [];
+  const take = (happenings: readonly Happening[], seconds: number): void => {
+    const newest = happenings.at(-1)?.id ?? 0;
+    // The first frame plays nothing that happened before it; a smaller number means another world began.
+    if (lastId !== null && newest >= lastId) {
+      const fresh = happenings.filter(({ id }) => id > (lastId ?? 0));
+      shown = [...shown, ...fresh.map(({ kind }) => ({ kind, since: seconds }))];
+    }
+    lastId = newest;
+    shown = shown.filter(({ since }) => seconds - since < SHOWN_SECONDS);
+  };
+  return {
+    name: 'captions',
+    key({ observation, view, seconds }: Frame) {
+      take(observation.happenings, seconds);
+      return view.captions ? shown.map(({ kind, since }) => `${kind} ${since}`).join() : '';
+    },
+    paint(art, { observation, view }) {
+      if (!view.captions) return;
+      const stacked = new Map<string, number>();
+      for (const { kind } of shown.slice(-6)) {
+        const origin = originOf(kind, observation);
+        const place = `${origin.x} ${origin.y}`;
+        const level = stacked.get(place) ?? 0;
+        if (level >= 3) continue;
+        stacked.set(place, level + 1);
+        const word = say(`happenings.${kind}`);
+        const at = { x: origin.x, y: origin.y - level * 34 };
+        const width = 34 + word.length * 9.5;
+        art.box({ x: at.x - width / 2, y: at.y - 16, w: width, h: 32 }, 16, {
+          fill: art.tokens.cream,
+          line: 2,
+        });
+        art.print(word, at, { size: SIZE.heading, weight: '700', colour: art.tokens.live });
+      }
+    },
+  };
+}

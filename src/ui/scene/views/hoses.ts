@@ -1,0 +1,151 @@
+import { HOSE_ENDS, type HoseEnd, UNIT_PORTS, type UnitPort } from '../../../sim/devices/places.ts';
+import { say } from '../../../text/translate.ts';
+import { BARBS, HOSES } from '../../interaction/layout/benchPlan.ts';
+import { along, type Vec } from '../../interaction/layout/geometry.ts';
+import { carryHose, type LaidHose, layHose } from '../../interaction/layout/hoseRouting.ts';
+import { endOf, hoseOf } from '../../interaction/layout/hoses.ts';
+import { LINE, SIZE } from '../../theme/type.ts';
+import type { Art } from '../Art.ts';
+import type { Frame, Layer } from '../Frame.ts';
+import { hoseLine } from './parts.ts';
+
+const WIDTH: Readonly<Record<HoseEnd, number>> = {
+  'canister-hose-end': 25,
+  'air-hose-end': 25,
+  'engine-hose-end': 19,
+  'pump-hose-end': 18,
+};
+
+function tint(art: Art, end: HoseEnd): string {
+  return end === 'pump-hose-end' ? art.tokens.vacuumTint : art.tokens.hose;
+}
+
+/** The last stretch over a barb, a dark opening at a loose end. */
+function paintEnd(art: Art, hose: LaidHose): void {
+  const { tokens } = art;
+  const width = WIDTH[hose.end];
+  const across = { x: -hose.direction.y, y: hose.direction.x };
+  if (hose.end === 'pump-hose-end') {
+    const at = (forward: number, side: number): Vec =>
+      along(along(hose.mouth, hose.direction, forward), across, side);
+    const cone = [at(-14, 13), at(14, 8), at(14, -8), at(-14, -13)];
+    art.outline(cone, { fill: tokens.sage, line: LINE.part });
+    if (!hose.fitted) art.strokes([at(14, 4), at(14, -4)], { line: 5 });
+    return;
+  }
+  if (hose.fitted) {
+    const over = along(hose.mouth, hose.direction, 64);
+    const straight = {
+      from: along(hose.mouth, hose.direction, -1),
+      pieces: [{ c1: hose.mouth, c2: over, to: over }],
+    };
+    hoseLine(art, straight, width, tint(art, hose.end));
+    art.strokes([along(over, across, width / 2 - 1), along(over, across, 1 - width / 2)], {
+      line: LINE.part,
+    });
+    return;
+  }
+  const rx = hose.direction.x === 0 ? width / 2 - 1 : 6;
+  const ry = hose.direction.x === 0 ? 6 : width / 2 - 1;
+  art.ellipse(hose.mouth, rx, ry, { fill: tokens.ink, line: LINE.part });
+}
+
+function laid(frame: Frame, end: HoseEnd): LaidHose {
+  const { held } = frame.view;
+  const carried = held?.kind === 'fitting' && held.item === hoseOf(end);
+  return carried && frame.hand !== null ? carryHose(end, frame.hand) : layHose(frame.observation, end);
+}
+
+function carriedKey(frame: Frame): string {
+  const { held } = frame.view;
+  if (held?.kind !== 'fitting' || endOf(held.item) === null || frame.hand === null) return '';
+  return `${held.item} ${frame.hand.x.toFixed()} ${frame.hand.y.toFixed()}`;
+}
+
+/** Rail at the left edge where the truck's hoses come in, with their words. */
+export const stubs: Layer = {
+  name: 'stubs',
+  key: () => '',
+  paint(art) {
+    const { tokens } = art;
+    art.box({ x: -6, y: 332, w: 18, h: 196 }, 6, { fill: tokens.steelDark, line: LINE.thing });
+    for (const end of ['air-hose-end', 'canister-hose-end', 'engine-hose-end'] as const) {
+      const { root } = HOSES[end];
+      art.print(
+        say(`drawing.stubs.${end}`),
+        { x: 30, y: root.y - 25 },
+        { size: SIZE.small, weight: '400', anchor: 'left' },
+      );
+    }
+  },
+};
+
+/** The four hoses, the pump's last so that it lies on top. */
+export const hoses: Layer = {
+  name: 'hoses',
+  key: (frame) => `${HOSE_ENDS.map((end) => sitesKey(frame, end)).join()} ${carriedKey(frame)}`,
+  paint(art, frame) {
+    for (const end of ['engine-hose-end', 'canister-hose-end', 'air-hose-end', 'pump-hose-end'] as const) {
+      const hose = laid(frame, end);
+      hoseLine(art, hose.curve, WIDTH[end], tint(art, end));
+      if (end !== 'pump-hose-end') {
+        art.box({ x: 8, y: HOSES[end].root.y - WIDTH[end] / 2 - 4, w: 12, h: WIDTH[end] + 8 }, 3, {
+          fill: art.tokens.steel,
+          line: LINE.part,
+        });
+      }
+      paintEnd(art, hose);
+    }
+  },
+};
+
+function sitesKey({ observation }: Frame, end: HoseEnd): string {
+  const hose = hoseOf(end);
+  const site = Object.entries(observation.sites).find(([, on]) => on === hose);
+  return site === undefined ? '-' : site[0];
+}
+
+/** A band around the barb. Ears far apart: loose. Ears near: hand tight. Ears crossed and band bitten in: over-tight. */
+function paintClamp(art: Art, port: UnitPort, setting: 'loose' | 'hand-tight' | 'over-tight'): void {
+  const { tokens } = art;
+  const { clamp, direction } = BARBS[port];
+  const wide = port === 'engine-port' ? 12 : 15;
+  const half = setting === 'loose' ? wide + 4 : setting === 'hand-tight' ? wide : wide - 4;
+  const across = direction.x === 0 ? { x: 1, y: 0 } : { x: 0, y: -1 };
+  const at = (ahead: number, side: number): Vec => along(along(clamp, direction, ahead), across, side);
+  art.outline([at(-5, half), at(5, half), at(5, -half), at(-5, -half)], {
+    fill: tokens.steelLight,
+    line: LINE.part,
+  });
+  const gap = setting === 'loose' ? 9 : setting === 'hand-tight' ? 4 : 0;
+  for (const side of [-1, 1]) {
+    art.outline(
+      [
+        at(side * gap - 2.5, half),
+        at(side * gap + 2.5, half),
+        at(side * gap + 2.5, half + 9),
+        at(side * gap - 2.5, half + 9),
+      ],
+      { fill: tokens.steel, line: 1.6 },
+    );
+  }
+  if (setting === 'over-tight') {
+    art.strokes([at(-9, half + 2), at(9, half + 8)], { line: LINE.part, colour: tokens.live });
+    art.strokes([at(-9, half + 8), at(9, half + 2)], { line: LINE.part, colour: tokens.live });
+  }
+  const tag = at(0, half + 21);
+  art.circle(tag, 11, { fill: tokens.cream, line: 1.6 });
+  art.print(say(`drawing.clampLetters.${setting}`), tag, { size: SIZE.small, weight: '700' });
+}
+
+/** Clamps sit on whatever is on a port. */
+export const clamps: Layer = {
+  name: 'clamps',
+  key: ({ observation }) =>
+    UNIT_PORTS.map((port) => `${observation.sites[port] !== null} ${observation.clamps[port]}`).join(),
+  paint(art, { observation }) {
+    for (const port of UNIT_PORTS) {
+      if (observation.sites[port] !== null) paintClamp(art, port, observation.clamps[port]);
+    }
+  },
+};

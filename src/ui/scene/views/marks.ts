@@ -1,0 +1,34 @@
+import type { Box } from '../../interaction/layout/geometry.ts';
+import { grow } from '../../interaction/layout/geometry.ts';
+import type { Layer } from '../Frame.ts';
+
+function keyOf(box: Box | undefined): string {
+  return box === undefined ? '' : `${box.x} ${box.y} ${box.w} ${box.h}`;
+}
+
+/** Faint teal on the places the held thing may go, one teal ring for hover, focus or the coach. */
+export const marks: Layer = {
+  name: 'marks',
+  key: ({ view, hotspots }) => {
+    const ring = view.ring === null ? '' : keyOf(hotspots.get(view.ring));
+    const targets = view.held === null ? '' : view.targets.map((id) => keyOf(hotspots.get(id))).join();
+    return `${ring}|${targets}`;
+  },
+  paint(art, { view, hotspots }) {
+    const { tokens } = art;
+    if (view.held !== null) {
+      for (const id of view.targets) {
+        const box = hotspots.get(id);
+        if (box === undefined) continue;
+        art.box(box, Math.min(box.w, box.h) / 2, { fill: tokens.act, alpha: 0.16 });
+        art.box(box, Math.min(box.w, box.h) / 2, { line: 1.6, colour: tokens.act, alpha: 0.7 });
+      }
+    }
+    const ring = view.ring === null ? undefined : hotspots.get(view.ring);
+    if (ring === undefined) return;
+    const box = grow(ring, 2);
+    const radius = Math.min(14, box.h / 2);
+    art.box(box, radius, { line: 7, colour: tokens.cream });
+    art.box(box, radius, { line: 4, colour: tokens.act });
+  },
+};

@@ -1,0 +1,116 @@
+import { say } from '../../../text/translate.ts';
+import { BATTERY, CONTROLLER, FUSE_HOLDER, POINTS } from '../../interaction/layout/benchPlan.ts';
+import { boxAround, type Vec } from '../../interaction/layout/geometry.ts';
+import { LINE, SIZE } from '../../theme/type.ts';
+import { PLUG_WIRES, type WireLook } from '../../theme/wireColours.ts';
+import type { Art } from '../Art.ts';
+import type { Layer } from '../Frame.ts';
+import { screw, stud, wire } from './parts.ts';
+
+/** Wires run in straight harness lines with small bends: from the controller and the splice to the unit's plug. */
+const FEED_RUN: readonly Vec[] = [
+  { x: 472, y: 100 },
+  { x: 472, y: 172 },
+  { x: 632, y: 172 },
+  { x: 632, y: 356 },
+  { x: 596, y: 356 },
+];
+const SENSE_RUN: readonly Vec[] = [
+  { x: 560, y: 100 },
+  { x: 560, y: 160 },
+  { x: 644, y: 160 },
+  { x: 644, y: 376 },
+  { x: 596, y: 376 },
+];
+const GROUND_RUN: readonly Vec[] = [
+  { x: 262, y: 236 },
+  { x: 262, y: 226 },
+  { x: 348, y: 226 },
+  { x: 348, y: 250 },
+  { x: 620, y: 250 },
+  { x: 620, y: 366 },
+  { x: 596, y: 366 },
+];
+
+function paintBattery(art: Art): void {
+  const { tokens } = art;
+  for (const name of ['battery-negative', 'battery-positive'] as const) {
+    const post = boxAround({ x: POINTS[name].x, y: 76 }, 46, 28);
+    art.box(post, 5, { fill: tokens.steel, line: LINE.part });
+  }
+  art.box(BATTERY, 8, { fill: tokens.clay, line: LINE.thing });
+  art.strokes(
+    [
+      { x: BATTERY.x, y: BATTERY.y + 34 },
+      { x: BATTERY.x + BATTERY.w, y: BATTERY.y + 34 },
+    ],
+    { line: LINE.hint },
+  );
+  const sign = { size: 28, weight: '700' } as const;
+  art.print('−', { x: POINTS['battery-negative'].x, y: BATTERY.y + 17 }, sign);
+  art.print('+', { x: POINTS['battery-positive'].x, y: BATTERY.y + 17 }, sign);
+  const middle = { x: BATTERY.x + BATTERY.w / 2, y: BATTERY.y + 63 };
+  art.print(say('drawing.battery'), middle, { font: 'heading', size: SIZE.large, weight: '700' });
+}
+
+function paintFuseHolder(art: Art): void {
+  const { tokens } = art;
+  for (const name of ['fuse-in', 'fuse-out'] as const) {
+    art.box(boxAround({ x: POINTS[name].x, y: 78 }, 34, 26), 4, { fill: tokens.steel, line: LINE.part });
+  }
+  art.box(FUSE_HOLDER, 8, { fill: tokens.steelLight, line: LINE.thing });
+  for (const x of [282, 318]) {
+    art.box(boxAround({ x, y: 112 }, 8, 24), 2, { fill: tokens.ink });
+  }
+  art.print(say('drawing.fuse'), { x: 300, y: 140 }, { size: SIZE.small });
+}
+
+function paintController(art: Art): void {
+  const { tokens } = art;
+  art.box(boxAround({ x: CONTROLLER.x + CONTROLLER.w / 2, y: CONTROLLER.y + CONTROLLER.h }, 132, 24), 4, {
+    fill: tokens.steelDark,
+    line: LINE.part,
+  });
+  art.box(CONTROLLER, 8, { fill: tokens.steel, line: LINE.thing });
+  for (const [x, y] of [
+    [444, 38],
+    [588, 38],
+    [444, 88],
+    [588, 88],
+  ] as const) {
+    screw(art, { x, y }, 5);
+  }
+  const middle = { x: CONTROLLER.x + CONTROLLER.w / 2, y: CONTROLLER.y + 39 };
+  art.print(say('drawing.controller'), middle, { font: 'heading', size: SIZE.heading });
+}
+
+function letters(art: Art, look: WireLook, at: Vec): void {
+  art.print(look.letters, at, { size: SIZE.small, anchor: 'left', weight: '700' });
+}
+
+/** Battery, fuse holder, controller, chassis and the wires between controller, splice and plug. */
+export const power: Layer = {
+  name: 'power',
+  key: () => '',
+  paint(art) {
+    wire(art, GROUND_RUN, PLUG_WIRES[2]);
+    wire(art, FEED_RUN, PLUG_WIRES[1]);
+    wire(art, SENSE_RUN, PLUG_WIRES[3]);
+    paintBattery(art);
+    paintFuseHolder(art);
+    paintController(art);
+    letters(art, PLUG_WIRES[1], { x: 484, y: 150 });
+    letters(art, PLUG_WIRES[3], { x: 572, y: 142 });
+    stud(art, POINTS['chassis-stud']);
+    art.print(say('drawing.chassis'), { x: 262, y: 272 }, { size: SIZE.small });
+    art.box(boxAround(POINTS['ground-splice'], 40, 20), 5, { fill: art.tokens.steel, line: LINE.part });
+    const splice = `${say('drawing.splice')} ${PLUG_WIRES[2].letters}`;
+    art.print(splice, { x: 376, y: 226 }, { size: SIZE.small, anchor: 'left' });
+    for (const [name, at] of Object.entries(POINTS)) {
+      if (/^(battery|fuse|controller|ground)/.test(name)) {
+        art.circle(at, 8, { fill: art.tokens.cream, line: LINE.part });
+        art.circle(at, 2.6, { fill: art.tokens.ink });
+      }
+    }
+  },
+};

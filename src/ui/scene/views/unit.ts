@@ -1,0 +1,92 @@
+import { UNIT_PORTS, type UnitPort } from '../../../sim/devices/places.ts';
+import { say } from '../../../text/translate.ts';
+import {
+  BARBS,
+  PLUG_INSET,
+  UNIT_BODY,
+  UNIT_CONNECTOR,
+  UNIT_LID,
+} from '../../interaction/layout/benchPlan.ts';
+import { along, type Vec } from '../../interaction/layout/geometry.ts';
+import { LINE, SIZE } from '../../theme/type.ts';
+import type { Art } from '../Art.ts';
+import type { Layer } from '../Frame.ts';
+import { screw } from './parts.ts';
+
+const PORT_WORDS: Readonly<Record<UnitPort, { readonly at: Vec; readonly anchor: 'left' | 'middle' }>> = {
+  'air-port': { at: { x: 344, y: 369 }, anchor: 'left' },
+  'canister-port': { at: { x: 344, y: 437 }, anchor: 'left' },
+  'engine-port': { at: { x: 440, y: 488 }, anchor: 'left' },
+};
+
+/** A barb from the body to its tip: a neck with two ridges and a chamfered mouth. */
+function paintBarb(art: Art, port: UnitPort): void {
+  const { tip, direction } = BARBS[port];
+  const half = port === 'engine-port' ? 8 : 12;
+  const length = port === 'engine-port' ? 64 : 78;
+  const across = { x: -direction.y, y: direction.x };
+  const at = (back: number, side: number): Vec => along(along(tip, direction, -back), across, side);
+  art.outline(
+    [at(length, half), at(8, half), at(0, half - 4), at(0, 4 - half), at(8, -half), at(length, -half)],
+    { fill: art.tokens.steelLight, line: LINE.part },
+  );
+  for (const back of [16, 30]) art.strokes([at(back, half + 2), at(back, -half - 2)], { line: LINE.part });
+}
+
+function paintConnector(art: Art, mated: boolean): void {
+  const { tokens } = art;
+  const { x, y, w, h } = UNIT_CONNECTOR;
+  const gap = mated ? 0 : 14;
+  const plug = { x: x + w + gap, y: y + 3, w: 24, h: h - 6 };
+  art.box(plug, 4, { fill: tokens.plum, line: LINE.part });
+  art.box(UNIT_CONNECTOR, 5, { fill: tokens.steelDark, line: LINE.part });
+  if (!mated) {
+    for (const dy of [20, 30, 40]) {
+      art.strokes(
+        [
+          { x: x + w, y: y + dy - 1 },
+          { x: x + w + 8, y: y + dy - 1 },
+        ],
+        { line: 3 },
+      );
+    }
+  }
+}
+
+/** The leak detection pump: two-part housing, flat screwed lid, three barbs, its connector. */
+export const unit: Layer = {
+  name: 'unit',
+  key: ({ observation }) => `${observation.plug.mated}`,
+  paint(art, { observation }) {
+    const { tokens } = art;
+    const hint = { line: 1.6, colour: tokens.inkSoft };
+    const corner = { x: UNIT_CONNECTOR.x + 54, y: UNIT_CONNECTOR.y };
+    art.dashes(corner, { x: PLUG_INSET.x, y: PLUG_INSET.y + 10 }, 8, hint);
+    art.dashes(
+      { x: corner.x, y: corner.y + 58 },
+      { x: PLUG_INSET.x, y: PLUG_INSET.y + PLUG_INSET.h - 8 },
+      8,
+      hint,
+    );
+    for (const port of UNIT_PORTS) paintBarb(art, port);
+    art.box(UNIT_LID, 8, { fill: tokens.steelLight, line: LINE.thing });
+    art.box(UNIT_BODY, 10, { fill: tokens.steel, line: LINE.thing });
+    art.strokes(
+      [
+        { x: UNIT_BODY.x, y: UNIT_BODY.y + 82 },
+        { x: UNIT_BODY.x + UNIT_BODY.w, y: UNIT_BODY.y + 82 },
+      ],
+      { line: LINE.hint },
+    );
+    for (const x of [UNIT_LID.x + 18, UNIT_LID.x + UNIT_LID.w - 18]) {
+      for (const y of [UNIT_LID.y + 16, UNIT_LID.y + 40]) screw(art, { x, y }, 6);
+    }
+    const middle = { x: UNIT_LID.x + UNIT_LID.w / 2, y: UNIT_LID.y + 28 };
+    art.print(say('drawing.unit'), middle, { size: SIZE.label });
+    for (const port of UNIT_PORTS) {
+      const { at, anchor } = PORT_WORDS[port];
+      art.print(say(`drawing.ports.${port}`), at, { size: SIZE.small, weight: '700', anchor });
+    }
+    paintConnector(art, observation.plug.mated);
+  },
+};
