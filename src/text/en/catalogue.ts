@@ -10,7 +10,6 @@ import { items } from './items.ts';
 import { places } from './places.ts';
 import { refusals } from './refusals.ts';
 import { rules } from './rules.ts';
-import { scenarioProblems } from './scenarioProblems.ts';
 import { service } from './service.ts';
 import { shell } from './shell.ts';
 import { troubles } from './troubles.ts';
@@ -30,7 +29,6 @@ export const catalogue = {
   ...places,
   ...refusals,
   ...rules,
-  ...scenarioProblems,
   ...service,
   ...shell,
   ...troubles,

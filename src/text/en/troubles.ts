@@ -13,12 +13,15 @@ export const troubles = {
       'The saved record of this job cannot be read. Export it as it is, or start the job anew.',
     'record-changed':
       'The saved record belongs to an older version of this job. Export it as it is, or start the job anew.',
+    'open-elsewhere':
+      'This job is open in another page. Go on there, or close that page and open the job again.',
     'context-lost':
       'The graphics of this device went away for a moment. The bench is drawn the simple way now; nothing is lost.',
     'no-graphics':
       'The bench cannot be drawn on this device. All of it can still be worked from the list of controls.',
     unexpected:
       'Something in the program broke ({{detail}}). Your actions are safe: export the record, then reload.',
+    'same-id': '{{file}}:1:1: the id "{{id}}" is used by {{other}} already. Give each scenario its own.',
     'scenario-broken': 'This job cannot be opened: {{detail}}.',
     exportRecord: 'Export the record',
     startAnew: 'Start anew',

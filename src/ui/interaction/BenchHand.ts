@@ -51,13 +51,17 @@ export class BenchHand {
     const held = this.holding;
     const grip = gripAt(id, seen);
     if (held !== null) {
-      if (grip !== null && sameGrip(held, grip)) return this.putBack();
       const target = targetAt(id, held, seen);
-      if (target !== null) return this.place(target);
-    }
-    if (grip !== null) return this.pickUp(grip, means);
-    const action = pressAction(id, seen);
-    if (action !== null) this.ports.act(action);
+      if (grip !== null && sameGrip(held, grip)) this.putBack();
+      else if (target !== null) this.place(target);
+      else this.takeOrWork(id, grip, means, seen);
+    } else this.takeOrWork(id, grip, means, seen);
+  }
+
+  private takeOrWork(id: HotspotId, grip: Grip | null, means: HandMeans, seen: Observation): void {
+    const action = grip === null ? pressAction(id, seen) : null;
+    if (grip !== null) this.pickUp(grip, means);
+    else if (action !== null) this.ports.act(action);
   }
 
   pickUp(grip: Grip, means: HandMeans): void {
@@ -70,8 +74,9 @@ export class BenchHand {
     const grip = this.holding;
     if (grip === null) return;
     const actions = this.send({ type: 'place', target });
-    if (actions.length === 0) return this.ports.news({ kind: 'put-back', grip });
-    if (actions.every((action) => this.ports.act(action))) this.ports.news({ kind: 'placed', grip, target });
+    if (actions.length === 0) this.ports.news({ kind: 'put-back', grip });
+    else if (actions.every((action) => this.ports.act(action)))
+      this.ports.news({ kind: 'placed', grip, target });
   }
 
   /** Lets the held thing go at a place on the bench. */
@@ -79,8 +84,8 @@ export class BenchHand {
     const grip = this.holding;
     if (grip === null) return;
     const target = dropTarget(grip, at, this.ports.observe());
-    if (target === null) return this.putBack();
-    this.place(target);
+    if (target === null) this.putBack();
+    else this.place(target);
   }
 
   putBack(): void {

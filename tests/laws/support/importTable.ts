@@ -62,5 +62,5 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
   },
   cli: { folders: ['base', 'sim/*', 'training/*', 'text', 'platform/node'], packages: ['node:*'] },
 
-  'vite.config': { folders: ['training/scenario', 'platform/node'], packages: ['*', 'node:*'] },
+  'vite.config': { folders: ['text', 'training/scenario', 'platform/node'], packages: ['*', 'node:*'] },
 };

@@ -10,10 +10,10 @@ import type { Box, Vec } from './geometry.ts';
 
 /** Where the fixed things stand on the sheet. Left to right is the job: power, unit, plug, meter; pump and tray near. */
 
-export const BATTERY: Box = { x: 28, y: 88, w: 176, h: 92 };
-export const FUSE_HOLDER: Box = { x: 228, y: 88, w: 144, h: 64 };
-export const FUSE_FITTED: Vec = { x: 300, y: 112 };
-export const FUSE_LAID_OUT: Vec = { x: 300, y: 184 };
+export const BATTERY: Box = { x: 28, y: 106, w: 176, h: 80 };
+export const FUSE_HOLDER: Box = { x: 228, y: 106, w: 144, h: 64 };
+export const FUSE_FITTED: Vec = { x: 300, y: 130 };
+export const FUSE_LAID_OUT: Vec = { x: 300, y: 202 };
 export const CONTROLLER: Box = { x: 430, y: 24, w: 172, h: 78 };
 
 export const KEY_CENTRE: Vec = { x: 104, y: 272 };
@@ -31,31 +31,32 @@ export const UNIT_CONNECTOR: Box = { x: 544, y: 336, w: 30, h: 58 };
 export type FixedPoint = Exclude<LeadPoint, 'meter-red-tip' | 'meter-black-tip'>;
 
 export const POINTS: Readonly<Record<FixedPoint, Vec>> = {
-  'battery-negative': { x: 72, y: 70 },
-  'battery-positive': { x: 160, y: 70 },
-  'fuse-in': { x: 254, y: 70 },
-  'fuse-out': { x: 346, y: 70 },
+  'battery-negative': { x: 72, y: 88 },
+  'battery-positive': { x: 160, y: 88 },
+  'fuse-in': { x: 254, y: 88 },
+  'fuse-out': { x: 346, y: 88 },
   'controller-feed': { x: 472, y: 122 },
   'controller-sense': { x: 560, y: 122 },
-  'chassis-stud': { x: 262, y: 236 },
-  'ground-splice': { x: 348, y: 226 },
-  'cavity-1-back': { x: 742, y: 100 },
-  'cavity-2-back': { x: 858, y: 100 },
-  'cavity-3-back': { x: 974, y: 100 },
-  'harness-1': { x: 686, y: 314 },
-  'harness-2': { x: 738, y: 314 },
-  'harness-3': { x: 790, y: 314 },
-  'unit-1': { x: 926, y: 314 },
-  'unit-2': { x: 978, y: 314 },
-  'unit-3': { x: 1030, y: 314 },
+  'chassis-stud': { x: 248, y: 240 },
+  'ground-splice': { x: 352, y: 226 },
+  'cavity-1-back': { x: 800, y: 112 },
+  'cavity-2-back': { x: 904, y: 112 },
+  'cavity-3-back': { x: 1008, y: 112 },
+  'harness-1': { x: 690, y: 320 },
+  'harness-2': { x: 744, y: 320 },
+  'harness-3': { x: 798, y: 320 },
+  'unit-1': { x: 918, y: 320 },
+  'unit-2': { x: 972, y: 320 },
+  'unit-3': { x: 1026, y: 320 },
 };
 
 /** The inset that shows the plug large. */
-export const PLUG_INSET: Box = { x: 652, y: 40, w: 412, h: 346 };
-export const CAVITY_Y = 160;
-export const CAVITY_XS: readonly [number, number, number] = [742, 858, 974];
-export const WIRE_LABEL_Y = 206;
-export const PLUG_LATCH: Vec = { x: 858, y: 314 };
+export const PLUG_INSET: Box = { x: 652, y: 36, w: 412, h: 362 };
+export const CAVITY_Y = 172;
+export const CAVITY_XS: readonly [number, number, number] = [800, 904, 1008];
+export const WIRE_LABEL_Y = 228;
+export const PLUG_TITLE: Vec = { x: 668, y: 56 };
+export const PLUG_LATCH: Vec = { x: 858, y: 316 };
 
 export const METER: Box = { x: 616, y: 452, w: 488, h: 248 };
 export const LCD: Box = { x: 762, y: 472, w: 252, h: 128 };
@@ -68,8 +69,8 @@ export const SELECTOR_STOPS: Readonly<Record<MeterFunction, Vec>> = {
   continuity: { x: 1062, y: 660 },
 };
 
-export const GAUGE_CENTRE: Vec = { x: 108, y: 592 };
-export const GAUGE_RADIUS = 74;
+export const GAUGE_CENTRE: Vec = { x: 108, y: 596 };
+export const GAUGE_RADIUS = 80;
 export const PUMP_TEE: Vec = { x: 212, y: 684 };
 export const PUMP_RELEASE: Vec = { x: 256, y: 664 };
 export const PUMP_BODY: Box = { x: 284, y: 662, w: 152, h: 44 };
@@ -83,7 +84,7 @@ export const BARBS: Readonly<
 > = {
   'air-port': { tip: { x: 252, y: 368 }, direction: { x: -1, y: 0 }, clamp: { x: 300, y: 368 } },
   'canister-port': { tip: { x: 252, y: 436 }, direction: { x: -1, y: 0 }, clamp: { x: 300, y: 436 } },
-  'engine-port': { tip: { x: 420, y: 532 }, direction: { x: 0, y: 1 }, clamp: { x: 420, y: 490 } },
+  'engine-port': { tip: { x: 484, y: 532 }, direction: { x: 0, y: 1 }, clamp: { x: 484, y: 490 } },
 };
 
 /** Where each hose comes from, and where its open end lies on the mat when it is on nothing. */
@@ -114,7 +115,7 @@ export const HOSES: Readonly<
   'pump-hose-end': {
     root: { x: 212, y: 668 },
     rootDirection: { x: 0, y: -1 },
-    mouth: { x: 360, y: 602 },
+    mouth: { x: 352, y: 622 },
     lies: { x: 1, y: 0 },
   },
 };
@@ -131,7 +132,7 @@ export const TRAY_FITTINGS = {
 export const READER: Box = { x: 806, y: 722, w: 288, h: 62 };
 
 /** Middle of the jumper's body (switch to the left, fuse to the right of it): in the tray, and in use on the mat. */
-export const JUMPER_IN_TRAY: Vec = { x: 646, y: TRAY_Y };
+export const JUMPER_IN_TRAY: Vec = { x: 653, y: TRAY_Y };
 export const JUMPER_ON_MAT: Vec = { x: 536, y: 216 };
 export const JUMPER_HALF = 66;
 export const JUMPER_SWITCH_OFFSET = -34;
@@ -156,19 +157,19 @@ export const TOOL_ENDS_AT_REST: Readonly<
   >
 > = {
   'plain-a': {
-    tray: { tip: { x: 384, y: TRAY_Y }, grip: { x: 410, y: TRAY_Y } },
-    mat: { tip: { x: 478, y: 600 }, grip: { x: 478, y: 562 } },
+    tray: { tip: { x: 376, y: TRAY_Y }, grip: { x: 408, y: TRAY_Y } },
+    mat: { tip: { x: 428, y: 632 }, grip: { x: 428, y: 592 } },
   },
   'plain-b': {
-    tray: { tip: { x: 512, y: TRAY_Y }, grip: { x: 486, y: TRAY_Y } },
-    mat: { tip: { x: 478, y: 600 }, grip: { x: 478, y: 562 } },
+    tray: { tip: { x: 512, y: TRAY_Y }, grip: { x: 480, y: TRAY_Y } },
+    mat: { tip: { x: 428, y: 632 }, grip: { x: 428, y: 592 } },
   },
   'jumper-supply': {
-    tray: { tip: { x: 536, y: TRAY_Y }, grip: { x: 556, y: TRAY_Y } },
+    tray: { tip: { x: 536, y: TRAY_Y }, grip: { x: 562, y: TRAY_Y } },
     mat: { tip: { x: 416, y: 178 }, grip: { x: 440, y: 178 } },
   },
   'jumper-far': {
-    tray: { tip: { x: 756, y: TRAY_Y }, grip: { x: 736, y: TRAY_Y } },
+    tray: { tip: { x: 770, y: TRAY_Y }, grip: { x: 744, y: TRAY_Y } },
     mat: { tip: { x: 640, y: 196 }, grip: { x: 626, y: 216 } },
   },
 };

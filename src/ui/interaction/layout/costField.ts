@@ -1,5 +1,5 @@
 import * as plan from './benchPlan.ts';
-import { type Box, contains, grow, SHEET, type Vec } from './geometry.ts';
+import { type Box, boxAround, contains, grow, SHEET, type Vec } from './geometry.ts';
 import { FACES, LABEL_BOXES } from './labels.ts';
 
 /** What it costs a lead to lie over each cell of the sheet. Leads keep off faces, words and bodies in that order. */
@@ -14,19 +14,26 @@ interface Ground {
 }
 
 const GROUNDS: readonly Ground[] = [
-  { box: plan.PLUG_INSET, cost: 2 },
-  { box: { x: 690, y: 128, w: 336, h: 66 }, cost: 9 },
-  { box: plan.UNIT_BODY, cost: 4 },
-  { box: plan.UNIT_LID, cost: 4 },
-  { box: plan.METER, cost: 14 },
-  { box: plan.BATTERY, cost: 6 },
-  { box: plan.FUSE_HOLDER, cost: 8 },
-  { box: plan.CONTROLLER, cost: 6 },
-  { box: grow(plan.PUMP_BODY, 14), cost: 6 },
-  { box: plan.TRAY, cost: 5 },
-  { box: { x: 60, y: 196, w: 90, h: 120 }, cost: 6 },
-  ...LABEL_BOXES.map((box) => ({ box, cost: 60 })),
-  ...FACES.map((box) => ({ box: grow(box, 10), cost: FORBIDDEN })),
+  { box: plan.PLUG_INSET, cost: 2.5 },
+  { box: { x: 736, y: 130, w: 328, h: 84 }, cost: 24 }, // cavities
+  { box: { x: 652, y: 292, w: 412, h: 56 }, cost: 10 }, // plug, side view or faces
+  { box: { x: 608, y: 150, w: 44, h: 250 }, cost: 6 }, // harness
+  { box: plan.UNIT_BODY, cost: 14 },
+  { box: plan.UNIT_LID, cost: 14 },
+  { box: plan.METER, cost: 20 },
+  { box: grow(plan.BATTERY, 8), cost: 14 },
+  { box: grow(plan.FUSE_HOLDER, 8), cost: 14 },
+  { box: grow(plan.CONTROLLER, 8), cost: 14 },
+  { box: grow(plan.PUMP_BODY, 14), cost: 10 },
+  { box: { x: 230, y: 350, w: 100, h: 110 }, cost: 8 }, // barbs
+  { box: plan.TRAY, cost: 8 },
+  { box: { x: 20, y: 196, w: 210, h: 124 }, cost: 10 }, // key
+  { box: { x: 0, y: 0, w: SHEET.w, h: 12 }, cost: 12 },
+  { box: { x: 0, y: 0, w: 12, h: SHEET.h }, cost: 12 },
+  { box: { x: SHEET.w - 12, y: 0, w: 12, h: SHEET.h }, cost: 12 },
+  ...Object.values(plan.POINTS).map((point) => ({ box: boxAround(point, 40), cost: 18 })),
+  ...LABEL_BOXES.map((box) => ({ box: grow(box, 4), cost: 90 })),
+  ...FACES.map((box) => ({ box: grow(box, 12), cost: FORBIDDEN })),
 ];
 
 function groundCost(at: Vec): number {

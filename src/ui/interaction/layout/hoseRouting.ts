@@ -2,7 +2,7 @@ import type { HoseEnd } from '../../../sim/devices/places.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
 import { HOSES } from './benchPlan.ts';
 import { type Curve, hanging } from './curve.ts';
-import { distance, type Vec } from './geometry.ts';
+import { along, distance, type Vec } from './geometry.ts';
 import { hoseOf, placeSite, siteOf } from './hoses.ts';
 
 /** A hose as it lies: its line from root to end, and whether the end is on something. */
@@ -32,7 +32,19 @@ export function layHose(observation: Observation, end: HoseEnd): LaidHose {
     return { end, curve, mouth, direction: lies, fitted: false };
   }
   const placed = placeSite(site);
-  const curve = hanging(root, rootDirection, placed.mouth, placed.direction, slackFor(root, placed.mouth));
+  const slack = slackFor(root, placed.mouth);
+  // A hose that turns a corner into what it is on bends close there and lies flat the rest of its way.
+  const turns = rootDirection.x * placed.direction.x + rootDirection.y * placed.direction.y > -0.5;
+  const curve: Curve = {
+    from: root,
+    pieces: [
+      {
+        c1: along(root, rootDirection, slack),
+        c2: along(placed.mouth, placed.direction, turns ? Math.min(slack, 64) : slack),
+        to: placed.mouth,
+      },
+    ],
+  };
   return { end, curve, mouth: placed.mouth, direction: opposite(placed.direction), fitted: true };
 }
 

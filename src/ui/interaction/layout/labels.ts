@@ -1,5 +1,5 @@
 import { CAVITIES } from '../../../sim/devices/places.ts';
-import { CAVITY_XS, GAUGE_CENTRE, GAUGE_RADIUS, LCD, WIRE_LABEL_Y } from './benchPlan.ts';
+import { CAVITY_XS, GAUGE_CENTRE, GAUGE_RADIUS, LCD, PLUG_TITLE, WIRE_LABEL_Y } from './benchPlan.ts';
 import { type Box, boxAround } from './geometry.ts';
 
 /** Faces that must stay readable whatever lies on the bench. */
@@ -7,15 +7,23 @@ export const FACES: readonly Box[] = [LCD, boxAround(GAUGE_CENTRE, GAUGE_RADIUS 
 
 /** Boxes of the printed words that leads and clips keep clear of. */
 export const LABEL_BOXES: readonly Box[] = [
-  ...CAVITIES.map((cavity) => boxAround({ x: CAVITY_XS[cavity - 1] ?? 0, y: WIRE_LABEL_Y + 10 }, 100, 50)),
-  { x: 652, y: 354, w: 412, h: 30 }, // plug caption
-  { x: 430, y: 40, w: 172, h: 40 }, // controller
-  { x: 478, y: 138, w: 60, h: 24 }, // PK/BK
-  { x: 566, y: 138, w: 60, h: 24 }, // GY/BU
-  { x: 376, y: 210, w: 90, h: 28 }, // splice
-  { x: 226, y: 258, w: 76, h: 24 }, // chassis
-  { x: 630, y: 504, w: 124, h: 24 }, // COM, V Ω
-  { x: 24, y: 328, w: 110, h: 24 }, // air filter
-  { x: 24, y: 396, w: 110, h: 24 }, // canister
-  { x: 24, y: 464, w: 110, h: 24 }, // engine
+  ...CAVITIES.map((cavity) => boxAround({ x: CAVITY_XS[cavity - 1] ?? 0, y: WIRE_LABEL_Y + 11 }, 100, 50)),
+  { x: PLUG_TITLE.x, y: PLUG_TITLE.y - 10, w: 84, h: 70 },
+  { x: 664, y: 266, w: 160, h: 22 }, // harness half
+  { x: 892, y: 266, w: 160, h: 22 }, // unit half
+  { x: 440, y: 44, w: 152, h: 40 }, // controller
+  { x: 480, y: 138, w: 56, h: 24 }, // PK/BK
+  { x: 568, y: 130, w: 56, h: 24 }, // GY/BU
+  { x: 378, y: 214, w: 80, h: 24 }, // splice
+  { x: 212, y: 262, w: 72, h: 22 }, // chassis
+  { x: 268, y: 146, w: 64, h: 22 }, // fuse
+  { x: 370, y: 278, w: 158, h: 30 }, // leak detection pump
+  { x: 340, y: 356, w: 44, h: 26 }, // AIR
+  { x: 340, y: 424, w: 80, h: 26 }, // CANISTER
+  { x: 420, y: 442, w: 128, h: 24 }, // ENGINE VACUUM
+  { x: 630, y: 506, w: 120, h: 24 }, // COM, V Ω
+  { x: 28, y: 332, w: 84, h: 22 }, // air filter
+  { x: 28, y: 400, w: 84, h: 22 }, // canister
+  { x: 28, y: 464, w: 84, h: 22 }, // engine
+  { x: 70, y: 308, w: 68, h: 22 }, // key
 ];

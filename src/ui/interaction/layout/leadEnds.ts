@@ -1,7 +1,19 @@
-import { LEAD_ENDS, type LeadEnd, type LeadPoint } from '../../../sim/devices/places.ts';
+import { LEAD_ENDS, type LeadEnd, type LeadPoint, needsPartedPlug } from '../../../sim/devices/places.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
 import { METER_ENDS_AT_REST, POINTS, type RestingEnd, TOOL_ENDS_AT_REST } from './benchPlan.ts';
-import { type Box, boxAround, distance, inside, overlap, SHEET, type Vec } from './geometry.ts';
+import {
+  along,
+  type Box,
+  boxAround,
+  contains,
+  distance,
+  grow,
+  inside,
+  overlap,
+  SHEET,
+  towards,
+  type Vec,
+} from './geometry.ts';
 import { FACES, LABEL_BOXES } from './labels.ts';
 
 /** Where a lead end lies: its tip, the middle of its grip (where the hand takes it), and what it is on. */
@@ -26,8 +38,15 @@ const LEANING: Readonly<Record<LeadEnd, number>> = {
   'plain-b': -2,
 };
 
-function isCramped(point: LeadPoint): boolean {
-  return point.startsWith('cavity-') || point.startsWith('harness-') || point.startsWith('unit-');
+/** Room kept beyond the back of a grip, so that its cord can turn on the sheet. */
+const CORD_ROOM = 48;
+
+/** Where the first try goes, in turns: backs of the plug straight up, its open faces straight down (towards the meter). */
+function firstTurn(end: LeadEnd, point: LeadPoint): number {
+  if (point.startsWith('cavity-')) return 0;
+  if (needsPartedPlug(point)) return 8;
+  if (point.startsWith('controller-')) return 8 - LEANING[end];
+  return LEANING[end];
 }
 
 /** The partner of a two-ended tool; the meter's ends have none on the bench. */
@@ -66,7 +85,7 @@ function tipOf(point: LeadPoint, placed: ReadonlyMap<LeadEnd, PlacedEnd>): Vec |
 }
 
 function candidates(end: LeadEnd, point: LeadPoint, tip: Vec): readonly Vec[] {
-  const lean = isCramped(point) ? 0 : LEANING[end];
+  const lean = firstTurn(end, point);
   return REACHES.flatMap((reach) =>
     TURNS.map((turn) => {
       const angle = ((lean + turn) * Math.PI) / 8;
@@ -79,7 +98,10 @@ function placeGrip(end: LeadEnd, point: LeadPoint, tip: Vec, taken: readonly Box
   const all = candidates(end, point, tip);
   const free = (grip: Vec, blocked: readonly Box[]): boolean => {
     const box = boxAround(grip, GRIP_SIZE);
-    return inside(box, SHEET) && !blocked.some((other) => overlap(box, other));
+    const back = along(grip, towards(tip, grip), CORD_ROOM);
+    return (
+      inside(box, SHEET) && contains(grow(SHEET, -10), back) && !blocked.some((other) => overlap(box, other))
+    );
   };
   const clear = all.find((grip) => free(grip, [...taken, ...FACES, ...LABEL_BOXES]));
   return clear ?? all.find((grip) => free(grip, [...taken, ...FACES])) ?? all[0] ?? tip;

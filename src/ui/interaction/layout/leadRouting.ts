@@ -77,13 +77,24 @@ function markLaid(field: Float64Array, curve: Curve): void {
   }
 }
 
+/** Long level runs hang a little in the middle. */
+function sagging(points: readonly Vec[]): readonly Vec[] {
+  return points.flatMap((at, i) => {
+    const before = points[i - 1];
+    if (before === undefined) return [at];
+    const across = Math.abs(at.x - before.x);
+    if (across < 150 || across < Math.abs(at.y - before.y)) return [at];
+    return [{ x: (at.x + before.x) / 2, y: (at.y + before.y) / 2 + Math.min(12, across * 0.04) }, at];
+  });
+}
+
 function lay(field: Float64Array, root: CordEnd, end: CordEnd): Curve {
   const gap = distance(root.at, end.at);
   if (gap < 110) return hanging(root.at, root.direction, end.at, end.direction, 12 + gap * 0.4);
   const out = along(root.at, root.direction, STRAIGHT);
   const back = along(end.at, end.direction, STRAIGHT);
   const way = pulledStraight(field, cheapestWay(field, out, back));
-  return rounded([root.at, out, ...way.slice(1, -1), back, end.at], BEND);
+  return rounded(sagging([root.at, out, ...way.slice(1, -1), back, end.at]), BEND);
 }
 
 /**

@@ -1,0 +1,90 @@
+import { type ReadonlySignal, useSignalEffect } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import { say } from '../text/translate.ts';
+import { SHEET } from '../ui/interaction/layout/geometry.ts';
+import { shortcutOf } from '../ui/interaction/shortcuts.ts';
+import { Mirror } from '../ui/mirror/Mirror.tsx';
+import type { Scene } from '../ui/scene/SceneView.ts';
+import type { ThemeName } from '../ui/theme/tokens.ts';
+import type { Workbench } from './Workbench.ts';
+
+interface BenchStageProps {
+  readonly bench: Workbench;
+  readonly theme: ReadonlySignal<ThemeName>;
+  readonly letters: boolean;
+  readonly forceCanvas: boolean;
+  readonly onTrouble: (trouble: 'context-lost' | 'no-graphics') => void;
+}
+
+/** The drawn bench with its mirror over it, in the middle of whatever room it gets. */
+export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: BenchStageProps) {
+  const host = useRef<HTMLDivElement>(null);
+  const scene = useRef<Scene | null>(null);
+  useEffect(() => {
+    const element = host.current;
+    if (element === null) return;
+    let gone = false;
+    const draw = async (canvasOnly: boolean): Promise<void> => {
+      const { createScene } = await import('../ui/scene/createScene.ts');
+      const made = await createScene(element, { forceCanvas: canvasOnly });
+      if (gone) return made.destroy();
+      scene.current = made;
+      made.setTheme(theme.peek());
+      made.onContextLost((lost) => {
+        if (!lost || scene.current !== made) return;
+        onTrouble('context-lost');
+        bench.attach(element, null);
+        made.destroy();
+        void draw(true).catch(() => onTrouble('no-graphics'));
+      });
+      bench.attach(element, made);
+    };
+    bench.attach(element, null);
+    draw(forceCanvas).catch(() => onTrouble('no-graphics'));
+    const sized = new ResizeObserver(() => bench.resize());
+    sized.observe(element);
+    return () => {
+      gone = true;
+      sized.disconnect();
+      bench.attach(null, null);
+      scene.current?.destroy();
+      scene.current = null;
+    };
+  }, [bench, forceCanvas, onTrouble, theme]);
+  useSignalEffect(() => {
+    scene.current?.setTheme(theme.value);
+  });
+  const { scale, offsetX, offsetY } = bench.fit.value;
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.key === 'Escape' && bench.hand.holding !== null) {
+      bench.hand.putBack();
+      event.preventDefault();
+      return;
+    }
+    const shortcut = letters ? shortcutOf(event) : null;
+    if (shortcut === null) return;
+    event.preventDefault();
+    bench.shortcut(shortcut);
+  };
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: shortcuts belong to everything on the bench.
+    <div class="stage" onKeyDown={onKeyDown}>
+      <div ref={host} class="stage-host" />
+      <div
+        class="stage-overlay"
+        style={{
+          left: `${offsetX}px`,
+          top: `${offsetY}px`,
+          width: `${SHEET.w * scale}px`,
+          height: `${SHEET.h * scale}px`,
+        }}
+      >
+        <h2 class="visually-hidden">{say('bench.region')}</h2>
+        <Mirror input={bench} />
+      </div>
+      <p class="visually-hidden" role="status" aria-atomic="true">
+        {bench.spoken.value}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,134 @@
+import type { ReadonlySignal } from '@preact/signals';
+import { useSignal } from '@preact/signals';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { say } from '../text/translate.ts';
+import type { SealedScenario } from '../training/scenario/seal.ts';
+import { gripName } from '../ui/mirror/PlacePicker.tsx';
+import { BenchScreen } from '../ui/panels/BenchScreen.tsx';
+import { Debrief } from '../ui/panels/Debrief.tsx';
+import { ShortcutsDialog } from '../ui/panels/ShortcutsDialog.tsx';
+import type { SideTab } from '../ui/panels/SideColumn.tsx';
+import { TopBar } from '../ui/panels/TopBar.tsx';
+import { WorkOrderScreen } from '../ui/panels/WorkOrder.tsx';
+import type { Voices } from '../ui/sound/Voices.ts';
+import type { ThemeName } from '../ui/theme/tokens.ts';
+import { BenchStage } from './BenchStage.tsx';
+import type { AppShop } from './createShop.ts';
+import { type RunningJob, runJob } from './runJob.ts';
+
+interface JobScreenProps {
+  readonly sealed: SealedScenario;
+  readonly shop: AppShop;
+  readonly theme: ReadonlySignal<ThemeName>;
+  readonly reducedMotion: ReadonlySignal<boolean>;
+  readonly voices: Voices;
+  readonly forceCanvas: boolean;
+  readonly onSettings: () => void;
+}
+
+/** One job from its work order to its debrief. */
+export function JobScreen(props: JobScreenProps) {
+  const { sealed, shop, onSettings } = props;
+  const [job, setJob] = useState<RunningJob | null>(null);
+  const tab = useSignal<SideTab>(sealed.card.steps.length > 0 ? 'steps' : 'log');
+  const shortcuts = useSignal(false);
+  const { voices, reducedMotion } = props;
+  useEffect(() => {
+    let running: RunningJob | null = null;
+    let gone = false;
+    void runJob({
+      sealed,
+      shop,
+      voices,
+      reducedMotion,
+      openReader: () => {
+        tab.value = 'reader';
+      },
+      openShortcuts: () => {
+        shortcuts.value = true;
+      },
+    }).then((opened) => {
+      if (gone) return opened?.end();
+      running = opened;
+      setJob(opened);
+    });
+    return () => {
+      gone = true;
+      running?.end();
+      setJob(null);
+    };
+  }, [sealed, shop, voices, reducedMotion, tab, shortcuts]);
+  if (job === null) {
+    return (
+      <>
+        <TopBar shop={shop} title={sealed.card.title} onSettings={onSettings} />
+        <main class="order-page">
+          {shop.trouble.value === null && <p role="status">{say('app.loading')}</p>}
+        </main>
+      </>
+    );
+  }
+  return (
+    <>
+      <JobPhase {...props} job={job} tab={tab} onShortcuts={() => (shortcuts.value = true)} />
+      {shortcuts.value && <ShortcutsDialog onClose={() => (shortcuts.value = false)} />}
+    </>
+  );
+}
+
+interface JobPhaseProps extends JobScreenProps {
+  readonly job: RunningJob;
+  readonly tab: { value: SideTab };
+  readonly onShortcuts: () => void;
+}
+
+function JobPhase(props: JobPhaseProps) {
+  const { job, shop, tab, onSettings, onShortcuts } = props;
+  const { desk, bench } = job;
+  const phase = desk.phase.value;
+  const facts = useMemo(() => (phase === 'closed' ? desk.debrief() : null), [phase, desk]);
+  const held = bench.held.value;
+  switch (phase) {
+    case 'work-order':
+      return (
+        <>
+          <TopBar shop={shop} title={desk.card.title} onSettings={onSettings} />
+          <WorkOrderScreen desk={desk} />
+        </>
+      );
+    case 'bench':
+    case 'repair':
+      return (
+        <BenchScreen
+          desk={desk}
+          shop={shop}
+          held={held === null ? null : say('hand.held', { thing: gripNameCapital(held) })}
+          tab={tab.value}
+          onTab={(next) => (tab.value = next)}
+          onSettings={onSettings}
+          onShortcuts={onShortcuts}
+          stage={
+            <BenchStage
+              bench={bench}
+              theme={props.theme}
+              letters={shop.settings.value.letterShortcuts}
+              forceCanvas={props.forceCanvas}
+              onTrouble={job.onTrouble}
+            />
+          }
+        />
+      );
+    case 'closed':
+      return (
+        <>
+          <TopBar shop={shop} title={desk.card.title} onSettings={onSettings} />
+          {facts !== null && <Debrief desk={desk} shop={shop} facts={facts} />}
+        </>
+      );
+  }
+}
+
+function gripNameCapital(grip: Parameters<typeof gripName>[0]): string {
+  const name = gripName(grip);
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}

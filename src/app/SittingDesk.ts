@@ -1,0 +1,175 @@
+import { type Signal, signal } from '@preact/signals';
+import { secondsToTicks, TICKS_PER_SECOND } from '../base/ticks.ts';
+import type { ItemId } from '../sim/devices/items.ts';
+import type { Refusal } from '../sim/world/Action.ts';
+import { describeEntry } from '../text/describeEntry.ts';
+import { say } from '../text/translate.ts';
+import type { Scenario } from '../training/scenario/Scenario.ts';
+import { priceOf } from '../training/score/book.ts';
+import type { DebriefFacts } from '../training/score/DebriefFacts.ts';
+import { debrief } from '../training/score/debrief.ts';
+import type { Sitting } from '../training/sitting/Sitting.ts';
+import type { SittingAction, SittingRefusal } from '../training/sitting/SittingAction.ts';
+import type { SittingRecord } from '../training/sitting/SittingRecord.ts';
+import type { SittingView } from '../training/sitting/SittingView.ts';
+import type { Caption, Desk } from '../ui/panels/Desk.ts';
+
+/** How often the panels and the mirror are renewed while only time passes, ticks. */
+const PANEL_TICKS = TICKS_PER_SECOND / 10;
+const STRIP_TICKS = TICKS_PER_SECOND / 2;
+/** Sitting time that one slice of waiting lets pass; many slices go into a frame. */
+const WAIT_SLICE_TICKS = TICKS_PER_SECOND / 20;
+const WAIT_BUDGET_MS = 24;
+
+/** What a desk tells its surroundings. */
+export interface DeskEvents {
+  /** The record grew by an action. */
+  acted(action: SittingAction): void;
+  exportRecord(record: SittingRecord): void;
+  /** The debrief could not be made; the sentence's detail. */
+  broken(detail: string): void;
+}
+
+/** One sitting with its signals. It lets time pass when told to, and is the only way in for actions. */
+export class SittingDesk implements Desk {
+  readonly card: Desk['card'];
+  readonly phase: Signal<SittingView['phase']>;
+  readonly observation: Signal<SittingView['observation']>;
+  readonly log: Signal<SittingView['log']>;
+  readonly strip: Signal<SittingView['strip']>;
+  readonly tick: Signal<number>;
+  readonly step: Signal<number>;
+  readonly verdict: Signal<SittingView['verdict']>;
+  readonly renewed: Signal<SittingView['renewed']>;
+  readonly functionsKnown: Signal<boolean>;
+  readonly caption = signal<Caption>({ id: 0, sentence: '', tone: 'news' });
+  readonly waiting = signal(false);
+  private waitTicks = 0;
+  private panelsAt = 0;
+  private stripAt = 0;
+  private facts: DebriefFacts | null = null;
+
+  constructor(
+    private readonly sitting: Sitting,
+    private readonly scenario: Scenario,
+    private readonly events: DeskEvents,
+    functionsKnown: boolean,
+  ) {
+    const view = sitting.view();
+    this.card = view.card;
+    this.phase = signal(view.phase);
+    this.observation = signal(view.observation);
+    this.log = signal(view.log);
+    this.strip = signal(view.strip);
+    this.tick = signal(wholeSeconds(view.tick));
+    this.step = signal(view.step);
+    this.verdict = signal(view.verdict);
+    this.renewed = signal(view.renewed);
+    this.functionsKnown = signal(functionsKnown || view.card.mode === 'walkthrough');
+  }
+
+  act(action: SittingAction): Refusal | SittingRefusal | null {
+    const done = this.sitting.apply(action);
+    if (!done.ok) {
+      this.say(say(`refusals.${done.error}`), 'refusal');
+      return done.error;
+    }
+    this.renew(true);
+    this.events.acted(action);
+    return null;
+  }
+
+  wait(seconds: number): void {
+    this.waitTicks += secondsToTicks(seconds);
+    this.waiting.value = true;
+  }
+
+  /** Lets sitting time pass: the ticks of a frame, and as much of a wait as the frame has room for. */
+  pass(ticks: number, nowMs: () => number): void {
+    const { phase } = this.sitting.view();
+    if (phase === 'work-order' || phase === 'closed') {
+      this.waitTicks = 0;
+      this.waiting.value = false;
+      return;
+    }
+    if (ticks > 0) this.sitting.advanceTo(this.sitting.tick + ticks);
+    const until = nowMs() + WAIT_BUDGET_MS;
+    while (this.waitTicks > 0 && nowMs() < until) {
+      const slice = Math.min(WAIT_SLICE_TICKS, this.waitTicks);
+      this.sitting.advanceTo(this.sitting.tick + slice);
+      this.waitTicks -= slice;
+    }
+    if (this.waiting.value && this.waitTicks === 0) {
+      this.waiting.value = false;
+      this.say(say('hand.waited'), 'news');
+    }
+    this.renew(false);
+  }
+
+  /** The present moment, for the drawing. */
+  now(): SittingView['observation'] {
+    return this.sitting.view().observation;
+  }
+
+  record(): SittingRecord {
+    return this.sitting.record(this.debrief()?.score.total ?? null);
+  }
+
+  logReading(): void {
+    if (this.act({ kind: 'log' }) !== null) return;
+    const entry = this.log.value.at(-1);
+    if (entry === undefined) return;
+    const { what, value, heard } = describeEntry(entry, this.functionsKnown.value);
+    const sentence = [what, value, heard].filter((part) => part !== null).join(', ');
+    this.say(say('hand.logged', { id: entry.id, sentence }), 'news');
+  }
+
+  tell(sentence: string): void {
+    this.say(sentence, 'news');
+  }
+
+  priceOf(item: ItemId): number {
+    return priceOf(item);
+  }
+
+  debrief(): DebriefFacts | null {
+    if (this.sitting.view().phase !== 'closed') return null;
+    if (this.facts !== null) return this.facts;
+    const made = debrief(this.scenario, this.sitting.record());
+    if (!made.ok) {
+      this.events.broken(made.error.code);
+      return null;
+    }
+    this.facts = made.value;
+    return this.facts;
+  }
+
+  exportRecord(): void {
+    this.events.exportRecord(this.record());
+  }
+
+  private say(sentence: string, tone: Caption['tone']): void {
+    this.caption.value = { id: this.caption.value.id + 1, sentence, tone };
+  }
+
+  /** Gives the signals their new values; with `now` at once, else as often as each panel needs. */
+  private renew(now: boolean): void {
+    const view = this.sitting.view();
+    if (!now && view.tick - this.panelsAt < PANEL_TICKS) return;
+    this.panelsAt = view.tick;
+    this.phase.value = view.phase;
+    this.observation.value = view.observation;
+    this.log.value = view.log;
+    this.step.value = view.step;
+    this.verdict.value = view.verdict;
+    this.renewed.value = view.renewed;
+    this.tick.value = wholeSeconds(view.tick);
+    if (view.tick - this.stripAt < STRIP_TICKS) return;
+    this.stripAt = view.tick;
+    this.strip.value = view.strip;
+  }
+}
+
+function wholeSeconds(tick: number): number {
+  return Math.floor(tick / TICKS_PER_SECOND) * TICKS_PER_SECOND;
+}

@@ -1,0 +1,202 @@
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import type { Settings } from '../platform/browser/settings.ts';
+import { capital } from '../text/format.ts';
+import { say } from '../text/translate.ts';
+import { BenchHand, type HandNews } from '../ui/interaction/BenchHand.ts';
+import type { Grip } from '../ui/interaction/Grip.ts';
+import { SHEET, type Vec } from '../ui/interaction/layout/geometry.ts';
+import type { HotspotId } from '../ui/interaction/layout/hotspots.ts';
+import type { Shortcut } from '../ui/interaction/shortcuts.ts';
+import type { BenchInput } from '../ui/mirror/BenchInput.ts';
+import { gripName, placeName } from '../ui/mirror/PlacePicker.tsx';
+import type { Scene, SceneView } from '../ui/scene/SceneView.ts';
+import { HappeningListener } from '../ui/sound/HappeningListener.ts';
+import type { Voices } from '../ui/sound/Voices.ts';
+import { BenchAnnouncer } from './BenchAnnouncer.ts';
+import type { SittingDesk } from './SittingDesk.ts';
+
+/** Where the sheet lies in its host: CSS pixels a bench unit, and the sheet's corner. */
+export interface SheetFit {
+  readonly scale: number;
+  readonly offsetX: number;
+  readonly offsetY: number;
+}
+
+interface WorkbenchParts {
+  readonly desk: SittingDesk;
+  readonly settings: ReadonlySignal<Settings>;
+  readonly reducedMotion: ReadonlySignal<boolean>;
+  readonly voices: Voices;
+  openReader(): void;
+  openShortcuts(): void;
+}
+
+/** The bench in use: hand, drawing, sound and speech around one desk. */
+export class Workbench implements BenchInput {
+  readonly hand: BenchHand;
+  readonly held: Signal<Grip | null> = signal(null);
+  readonly fit: Signal<SheetFit> = signal({ scale: 1, offsetX: 0, offsetY: 0 });
+  readonly spoken = signal('');
+  readonly observation: BenchInput['observation'];
+  private readonly announcer = new BenchAnnouncer();
+  private readonly listener: HappeningListener;
+  private scene: Scene | null = null;
+  private host: HTMLElement | null = null;
+  private pointer: Vec | null = null;
+  private ringed: HotspotId | null = null;
+
+  constructor(private readonly parts: WorkbenchParts) {
+    this.observation = parts.desk.observation;
+    this.listener = new HappeningListener(parts.voices);
+    this.hand = new BenchHand({
+      observe: () => parts.desk.now(),
+      act: (action) => parts.desk.act(action) === null,
+      news: (news) => this.tell(news),
+      changed: () => {
+        this.held.value = this.hand.holding;
+      },
+    });
+  }
+
+  /** Gives the bench its host, and a drawing when there is one. */
+  attach(host: HTMLElement | null, scene: Scene | null): void {
+    this.host = host;
+    this.scene = scene;
+    this.resize();
+  }
+
+  resize(): void {
+    this.scene?.resize();
+    if (this.scene !== null) this.fit.value = { ...this.scene.scale() };
+    else if (this.host !== null) this.fit.value = fitSheet(this.host.clientWidth, this.host.clientHeight);
+  }
+
+  /** One frame: the drawing, what is heard and what is spoken. */
+  frame(seconds: number): void {
+    const { desk, settings } = this.parts;
+    const seen = desk.now();
+    this.listener.hear(seen);
+    const sentence = this.announcer.hear(seen, seconds, settings.peek().announce);
+    if (sentence !== null) this.spoken.value = sentence;
+    this.scene?.draw(seen, this.view(), seconds);
+  }
+
+  toBench(clientX: number, clientY: number): Vec {
+    const box = this.host?.getBoundingClientRect();
+    const { scale, offsetX, offsetY } = this.fit.peek();
+    return {
+      x: (clientX - (box?.left ?? 0) - offsetX) / scale,
+      y: (clientY - (box?.top ?? 0) - offsetY) / scale,
+    };
+  }
+
+  pointAt(at: Vec | null): void {
+    this.pointer = at;
+  }
+
+  ring(id: HotspotId | null): void {
+    this.ringed = id;
+  }
+
+  pumpHandle(position: number): void {
+    this.parts.desk.act({ kind: 'pump-handle', position });
+  }
+
+  release(open: boolean): void {
+    this.parts.desk.act({ kind: 'release', open });
+  }
+
+  openReader(): void {
+    this.parts.openReader();
+  }
+
+  readNow(): void {
+    const sentence = this.announcer.readNow(this.parts.desk.now());
+    this.parts.desk.tell(sentence);
+  }
+
+  /** A single-letter shortcut. */
+  shortcut(which: Shortcut): void {
+    const { desk } = this.parts;
+    const seen = desk.now();
+    switch (which) {
+      case 'log':
+        return desk.logReading();
+      case 'read':
+        return this.readNow();
+      case 'help':
+        return this.parts.openShortcuts();
+      case 'key': {
+        const position = seen.key === 'off' ? 'on' : 'off';
+        if (desk.act({ kind: 'set-key', position }) === null) {
+          desk.tell(say('hand.keyIs', { position: say(`key.${position}`) }));
+        }
+        return;
+      }
+      case 'stroke':
+        desk.act({ kind: 'stroke', depth: 1 });
+        return;
+      case 'part':
+        if (desk.act({ kind: seen.plug.mated ? 'part-plug' : 'mate-plug' }) === null) {
+          desk.tell(capital(say(seen.plug.mated ? 'actions.part-plug' : 'actions.mate-plug')));
+        }
+        return;
+      case 'jumper': {
+        const on = !seen.jumper.switchedOn;
+        if (desk.act({ kind: 'switch-jumper', on }) === null) {
+          desk.tell(capital(say('actions.switch-jumper', { state: say(on ? 'onOff.on' : 'onOff.off') })));
+        }
+        return;
+      }
+    }
+  }
+
+  private view(): SceneView {
+    const { desk, reducedMotion } = this.parts;
+    const grip = this.held.peek();
+    return {
+      held: heldThing(grip),
+      pointer: this.pointer,
+      ring: this.ringed,
+      targets: grip === null ? [] : this.hand.targets(),
+      showDigits: desk.card.mode === 'walkthrough',
+      showFunctions: desk.functionsKnown.peek(),
+      reducedMotion: reducedMotion.peek(),
+      captions: true,
+    };
+  }
+
+  private tell(news: HandNews): void {
+    const thing = capital(gripName(news.grip));
+    switch (news.kind) {
+      case 'picked-up':
+        return;
+      case 'placed':
+        return this.parts.desk.tell(
+          news.target.kind === 'mat'
+            ? say('hand.lifted', { thing })
+            : say('hand.placed', { thing, place: placeName(news.target).toLowerCase() }),
+        );
+      case 'put-back':
+        return this.parts.desk.tell(say('hand.back', { thing }));
+    }
+  }
+}
+
+/** How the sheet fits into a host of this size, for a bench without a drawing. */
+function fitSheet(width: number, height: number): SheetFit {
+  const scale = Math.max(0.05, Math.min(width / SHEET.w, height / SHEET.h));
+  return { scale, offsetX: (width - SHEET.w * scale) / 2, offsetY: (height - SHEET.h * scale) / 2 };
+}
+
+function heldThing(grip: Grip | null): SceneView['held'] {
+  if (grip === null) return null;
+  switch (grip.kind) {
+    case 'lead':
+      return { kind: 'end', end: grip.end };
+    case 'fitting':
+      return { kind: 'fitting', item: grip.item };
+    case 'pin':
+      return { kind: 'pin' };
+  }
+}

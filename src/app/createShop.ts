@@ -1,0 +1,79 @@
+import { signal } from '@preact/signals';
+import { download } from '../platform/browser/download.ts';
+import type { SittingStore, StoredSitting } from '../platform/browser/StoredSitting.ts';
+import type { Settings } from '../platform/browser/settings.ts';
+import type { SealedScenario } from '../training/scenario/seal.ts';
+import type { KeptSitting, Shop, Trouble } from '../ui/panels/Shop.ts';
+import { parseRoute, type Route, routeHash } from './Route.ts';
+
+/** The shop with what only the composition root needs of it. */
+export interface AppShop extends Shop {
+  readonly route: { value: Route };
+  readonly store: SittingStore;
+  /** Reads the list of kept sittings again. */
+  refresh(): Promise<void>;
+}
+
+export function createShop(
+  scenarios: readonly SealedScenario[],
+  store: SittingStore,
+  settings: { value: Settings; peek(): Settings } & Shop['settings'],
+  trouble: { value: Trouble | null } & Shop['trouble'],
+): AppShop {
+  const kept = signal<readonly KeptSitting[]>([]);
+  const route = signal<Route>(parseRoute(location.hash));
+  window.addEventListener('hashchange', () => {
+    route.value = parseRoute(location.hash);
+  });
+  const go = (to: Route): void => {
+    location.hash = routeHash(to);
+  };
+  const refresh = async (): Promise<void> => {
+    const all = await store.list();
+    kept.value = all.map(({ record: _record, ...rest }) => rest);
+  };
+  /** Makes room for a new sitting: the old one keeps its record under a key of its own. */
+  const putAway = async (scenario: string): Promise<void> => {
+    const old = await store.get(scenario);
+    if (old === undefined) return;
+    await store.put({
+      ...old,
+      key: `${scenario}@${old.savedAtMs}`,
+      state: old.state === 'open' ? 'put-away' : old.state,
+    });
+    await store.remove(scenario);
+    await refresh();
+  };
+  return {
+    cards: scenarios.map(({ card }) => card),
+    kept,
+    settings,
+    trouble,
+    route,
+    store,
+    refresh,
+    toBoard: () => go({ screen: 'board' }),
+    toJob: (scenario) => {
+      const finished = kept.value.some((each) => each.key === scenario && each.state === 'finished');
+      void (finished ? putAway(scenario) : Promise.resolve()).then(() => go({ screen: 'job', scenario }));
+    },
+    startAnew: async (scenario) => {
+      await putAway(scenario);
+      go({ screen: 'job', scenario });
+    },
+    exportKept: (key) => {
+      void store.get(key).then((sitting) => {
+        if (sitting !== undefined) exportStored(sitting);
+      });
+    },
+  };
+}
+
+/** Gives a stored record out as it is. */
+export function exportStored(sitting: StoredSitting): void {
+  download(recordName(sitting.scenario), `${JSON.stringify(sitting.record, null, 1)}\n`);
+}
+
+export function recordName(scenario: string): string {
+  return `known-good-${scenario}.json`;
+}

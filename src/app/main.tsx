@@ -1,0 +1,56 @@
+import { scenarios } from 'virtual:scenarios';
+import { effect, signal } from '@preact/signals';
+import { render } from 'preact';
+import '../../assets/fonts/fonts.css';
+import '../ui/panels/base.css';
+import '../ui/panels/board.css';
+import '../ui/panels/bench.css';
+import '../ui/panels/dialogs.css';
+import '../ui/panels/debrief.css';
+import '../ui/mirror/mirror.css';
+import { openIdbStore } from '../platform/browser/idbStore.ts';
+import { openSafeStore } from '../platform/browser/safeStore.ts';
+import { loadSettings, saveSettings } from '../platform/browser/settings.ts';
+import type { Trouble } from '../ui/panels/Shop.ts';
+import { createVoices } from '../ui/sound/createVoices.ts';
+import { App } from './App.tsx';
+import { createShop } from './createShop.ts';
+import { followTheme, media } from './theme.ts';
+import { watchErrors } from './watchErrors.ts';
+
+const settings = signal(loadSettings());
+effect(() => saveSettings(settings.value));
+const theme = followTheme(settings);
+const reducedMotion = media('(prefers-reduced-motion: reduce)');
+
+const voices = createVoices();
+effect(() => {
+  voices.setVolume(settings.value.volume);
+  voices.setMuted(settings.value.muted);
+});
+for (const event of ['pointerdown', 'keydown'] as const) {
+  window.addEventListener(event, () => voices.unlock(), { capture: true });
+}
+
+const trouble = signal<Trouble | null>(null);
+const store = await openSafeStore(openIdbStore, (found) => {
+  if (found !== null) trouble.value = { key: `troubles.${found}`, offers: [] };
+});
+const shop = createShop(scenarios, store, settings, trouble);
+await shop.refresh();
+watchErrors(shop);
+
+const root = document.getElementById('app');
+if (root !== null) {
+  render(
+    <App
+      scenarios={scenarios}
+      shop={shop}
+      theme={theme}
+      reducedMotion={reducedMotion}
+      voices={voices}
+      forceCanvas={new URLSearchParams(location.search).get('render') === 'canvas'}
+    />,
+    root,
+  );
+}

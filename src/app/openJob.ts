@@ -1,0 +1,43 @@
+import { err, ok, type Result } from '../base/Result.ts';
+import type { StoredSitting } from '../platform/browser/StoredSitting.ts';
+import type { Scenario } from '../training/scenario/Scenario.ts';
+import { openSealed, type SealedScenario } from '../training/scenario/seal.ts';
+import { parseRecord } from '../training/sitting/parseRecord.ts';
+import { Sitting } from '../training/sitting/Sitting.ts';
+
+/** Why a job cannot be opened. `record-*` leaves the stored record where it is. */
+export type OpenProblem =
+  | { readonly code: 'scenario-broken'; readonly detail: string }
+  | { readonly code: 'record-damaged' | 'record-changed' };
+
+export interface OpenJob {
+  readonly scenario: Scenario;
+  readonly sitting: Sitting;
+}
+
+/** Opens a scenario: goes on where its stored sitting stopped, or begins a new one. */
+export function openJob(
+  sealed: SealedScenario,
+  stored: StoredSitting | undefined,
+  freshSeed: () => string,
+): Result<OpenJob, OpenProblem> {
+  const opened = openSealed(sealed);
+  if (!opened.ok) return err({ code: 'scenario-broken', detail: opened.error });
+  const scenario = opened.value;
+  if (stored === undefined) {
+    // A walkthrough's numbers are spoken of in its steps, so they are the same for everyone.
+    const seed = scenario.mode === 'walkthrough' ? scenario.seed : freshSeed();
+    return ok({ scenario, sitting: Sitting.begin(scenario, seed) });
+  }
+  const record = parseRecord(JSON.stringify(stored.record) ?? '');
+  if (!record.ok) return err({ code: 'record-damaged' });
+  const resumed = Sitting.resume(scenario, record.value);
+  if (resumed.ok) return ok({ scenario, sitting: resumed.value });
+  return err({ code: resumed.error.code === 'wrong-scenario' ? 'record-changed' : 'record-damaged' });
+}
+
+/** A seed that nobody chose. */
+export function randomSeed(): string {
+  const words = crypto.getRandomValues(new Uint32Array(3));
+  return [...words].map((word) => word.toString(36)).join('-');
+}

@@ -1,0 +1,130 @@
+import { effect, type ReadonlySignal } from '@preact/signals';
+import { download } from '../platform/browser/download.ts';
+import { recallOpened, rememberOpened } from '../platform/browser/openedService.ts';
+import type { SealedScenario } from '../training/scenario/seal.ts';
+import type { Trouble } from '../ui/panels/Shop.ts';
+import type { Voices } from '../ui/sound/Voices.ts';
+import { type AppShop, exportStored, recordName } from './createShop.ts';
+import { FrameLoop, pageFrames } from './FrameLoop.ts';
+import { holdJob } from './holdJob.ts';
+import { openJob, randomSeed } from './openJob.ts';
+import { SittingDesk } from './SittingDesk.ts';
+import { SittingKeeper } from './SittingKeeper.ts';
+import { Workbench } from './Workbench.ts';
+
+interface JobParts {
+  readonly sealed: SealedScenario;
+  readonly shop: AppShop;
+  readonly voices: Voices;
+  readonly reducedMotion: ReadonlySignal<boolean>;
+  openReader(): void;
+  openShortcuts(): void;
+}
+
+/** A job that runs: its desk, its bench, and the way to end it. */
+export interface RunningJob {
+  readonly desk: SittingDesk;
+  readonly bench: Workbench;
+  readonly onTrouble: (trouble: 'context-lost' | 'no-graphics') => void;
+  end(): void;
+}
+
+/** Opens a job and sets time going. Null when it cannot be opened; the trouble is shown then. */
+export async function runJob(parts: JobParts): Promise<RunningJob | null> {
+  const { sealed, shop } = parts;
+  const { id } = sealed.card;
+  const letGo = await holdJob(id);
+  if (letGo === null) {
+    shop.trouble.value = { key: 'troubles.open-elsewhere', offers: [] };
+    return null;
+  }
+  const stored = await shop.store.get(id);
+  const opened = openJob(sealed, stored, randomSeed);
+  if (!opened.ok) {
+    letGo();
+    shop.trouble.value = troubleOpening(
+      opened.error,
+      parts,
+      () => stored !== undefined && exportStored(stored),
+    );
+    return null;
+  }
+  const { scenario, sitting } = opened.value;
+  const desk: SittingDesk = new SittingDesk(
+    sitting,
+    scenario,
+    {
+      acted: (action) => {
+        keeper.acted(action.kind, sitting.tick);
+        if (action.kind === 'close-job') void keeper.idle().then(shop.refresh);
+      },
+      exportRecord: (record) => download(recordName(id), `${JSON.stringify(record, null, 1)}\n`),
+      broken: (detail) => {
+        shop.trouble.value = { key: 'troubles.unexpected', detail, offers: [] };
+      },
+    },
+    recallOpened(id),
+  );
+  const keeper = new SittingKeeper(
+    shop.store,
+    { scenario: id, record: () => desk.record(), score: () => desk.debrief()?.score.total ?? null },
+    () => Date.now(),
+  );
+  const bench = new Workbench({ ...parts, desk, settings: shop.settings });
+  const loop = new FrameLoop(pageFrames, (ticks, seconds) => {
+    desk.pass(ticks, () => performance.now());
+    keeper.passed(sitting.tick);
+    bench.frame(seconds);
+  });
+  const onHide = (): void => {
+    loop.pause();
+    if (desk.phase.peek() !== 'closed') keeper.save();
+  };
+  document.addEventListener('visibilitychange', onHide);
+  window.addEventListener('pagehide', onHide);
+  const forget = effect(() => {
+    if (desk.functionsKnown.value) rememberOpened(id);
+  });
+  loop.start();
+  return {
+    desk,
+    bench,
+    onTrouble: (trouble) => {
+      shop.trouble.value = { key: `troubles.${trouble}`, offers: [] };
+    },
+    end: () => {
+      loop.stop();
+      forget();
+      document.removeEventListener('visibilitychange', onHide);
+      window.removeEventListener('pagehide', onHide);
+      if (desk.phase.peek() !== 'closed') keeper.save();
+      void keeper.idle().then(() => {
+        letGo();
+        return shop.refresh();
+      });
+    },
+  };
+}
+
+function troubleOpening(
+  problem: { readonly code: string; readonly detail?: string },
+  { shop, sealed }: JobParts,
+  exportRecord: () => void,
+): Trouble {
+  if (problem.code === 'scenario-broken') {
+    return { key: 'troubles.scenario-broken', detail: problem.detail ?? '', offers: [] };
+  }
+  return {
+    key: problem.code === 'record-changed' ? 'troubles.record-changed' : 'troubles.record-damaged',
+    offers: [
+      { label: 'troubles.exportRecord', run: exportRecord },
+      {
+        label: 'troubles.startAnew',
+        run: () => {
+          shop.trouble.value = null;
+          void shop.startAnew(sealed.card.id).then(() => location.reload());
+        },
+      },
+    ],
+  };
+}

@@ -1,0 +1,27 @@
+import type { AppShop } from './createShop.ts';
+import { exportStored } from './createShop.ts';
+
+/** Anything that nobody caught becomes a sentence, with the record of the open job to take away. */
+export function watchErrors(shop: AppShop): void {
+  const tell = (reason: unknown): void => {
+    const route = shop.route.value;
+    shop.trouble.value = {
+      key: 'troubles.unexpected',
+      detail: reason instanceof Error ? reason.message : String(reason),
+      offers: [
+        ...(route.screen === 'job'
+          ? [{ label: 'troubles.exportRecord' as const, run: () => exportOpen(shop, route.scenario) }]
+          : []),
+        { label: 'troubles.reload', run: () => location.reload() },
+      ],
+    };
+  };
+  window.addEventListener('error', (event) => tell(event.error ?? event.message));
+  window.addEventListener('unhandledrejection', (event) => tell(event.reason));
+}
+
+function exportOpen(shop: AppShop, scenario: string): void {
+  void shop.store.get(scenario).then((sitting) => {
+    if (sitting !== undefined) exportStored(sitting);
+  });
+}

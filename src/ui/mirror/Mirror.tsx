@@ -1,0 +1,66 @@
+import { useComputed } from '@preact/signals';
+import { placeOf } from '../interaction/Grip.ts';
+import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import type { BenchInput } from './BenchInput.ts';
+import { MirrorGroupView } from './MirrorGroupView.tsx';
+import { mirrorSections } from './mirrorGroups.ts';
+import { PlacePicker } from './PlacePicker.tsx';
+import { useBenchPointer } from './useBenchPointer.ts';
+
+/**
+ * The bench as real controls, each exactly over the thing drawn. They are the only hit layer: pointer, touch, keyboard and screen
+ * reader all go through them.
+ */
+export function Mirror({ input }: { readonly input: BenchInput }) {
+  const sections = useComputed(() => mirrorSections(input.observation.value));
+  const pointer = useBenchPointer(input);
+  const held = input.held.value;
+  const targets = held === null ? [] : input.hand.targets();
+  const press = (id: HotspotId, event: MouseEvent): void => {
+    if (pointer.isSwallowed()) return;
+    const byList = event.detail === 0 || (event instanceof PointerEvent && event.pointerType === 'touch');
+    if (id === 'reader') input.openReader();
+    else if (id === 'lcd' || id === 'gauge') input.readNow();
+    else input.hand.press(id, byList ? 'keys' : 'pointer');
+  };
+  const onMat = (event: MouseEvent): void => {
+    if (pointer.isSwallowed() || event.target !== event.currentTarget) return;
+    const grip = input.hand.holding;
+    if (grip === null) return;
+    if (placeOf(grip, input.observation.peek()) === null) input.hand.putBack();
+    else input.hand.drop(input.toBench(event.clientX, event.clientY));
+  };
+  return (
+    <>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the bare mat takes what is let go on it; keys use the list. */}
+      {/* biome-ignore lint/a11y/useKeyWithClickEvents: Escape and the list's own entry lay things on the mat. */}
+      <div
+        class={held === null ? 'mirror' : 'mirror mirror-holding'}
+        onClick={onMat}
+        onPointerMove={(event) => {
+          input.pointAt(input.toBench(event.clientX, event.clientY));
+          const spot = (event.target as HTMLElement).dataset?.['spot'];
+          input.ring((spot as HotspotId | undefined) ?? null);
+        }}
+        onPointerLeave={() => {
+          input.pointAt(null);
+          input.ring(null);
+        }}
+      >
+        {sections.value.map((section) => (
+          <MirrorGroupView
+            key={section.group}
+            section={section}
+            input={input}
+            targets={targets}
+            onDown={pointer.down}
+            onPress={press}
+          />
+        ))}
+      </div>
+      {held !== null && input.hand.means === 'keys' && (
+        <PlacePicker key={JSON.stringify(held)} input={input} grip={held} />
+      )}
+    </>
+  );
+}

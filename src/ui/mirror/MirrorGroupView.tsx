@@ -1,0 +1,99 @@
+import { useSignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+import { say } from '../../text/translate.ts';
+import { SHEET } from '../interaction/layout/geometry.ts';
+import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import type { BenchInput } from './BenchInput.ts';
+import type { MirrorControl, MirrorSection } from './mirrorGroups.ts';
+import { PumpSlider } from './PumpSlider.tsx';
+import { rovedIndex } from './rovingFocus.ts';
+
+interface MirrorGroupProps {
+  readonly section: MirrorSection;
+  readonly input: BenchInput;
+  readonly targets: readonly HotspotId[];
+  readonly onDown: (id: HotspotId, event: PointerEvent) => void;
+  readonly onPress: (id: HotspotId, event: MouseEvent) => void;
+}
+
+/** One group of controls: Tab comes to it once, arrow keys go round inside. */
+export function MirrorGroupView({ section, input, targets, onDown, onPress }: MirrorGroupProps) {
+  const host = useRef<HTMLDivElement>(null);
+  const last = useSignal<HotspotId | null>(null);
+  const { group, controls } = section;
+  const radios = group === 'key' || group === 'selector';
+  const checked = controls.find((control) => control.on === true)?.id;
+  const remembered = controls.find((control) => control.id === last.value)?.id;
+  const stop = radios ? checked : (remembered ?? controls[0]?.id);
+  const rove = (event: KeyboardEvent): void => {
+    const here = (event.target as HTMLElement).dataset['spot'];
+    const index = controls.findIndex((control) => control.id === here);
+    const next = index < 0 ? null : rovedIndex(event.key, index, controls.length);
+    const control = next === null ? undefined : controls[next];
+    if (control === undefined) return;
+    event.preventDefault();
+    host.current?.querySelector<HTMLElement>(`[data-spot="${control.id}"]`)?.focus();
+    if (radios) input.hand.press(control.id, 'keys');
+  };
+  const shared = (control: MirrorControl) => ({
+    class: `spot spot-${control.kind}${targets.includes(control.id) ? ' spot-target' : ''}`,
+    style: place(control),
+    tabIndex: control.id === stop ? 0 : -1,
+  });
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: always a group or a radio group, and arrow keys move inside it.
+    // biome-ignore lint/a11y/useAriaPropsSupportedByRole: both roles take a label.
+    <div
+      ref={host}
+      role={radios ? 'radiogroup' : 'group'}
+      aria-labelledby={`mirror-${group}`}
+      onKeyDown={rove}
+      onFocusCapture={(event) => {
+        const id = (event.target as HTMLElement).dataset['spot'] as HotspotId | undefined;
+        if (id === undefined) return;
+        last.value = id;
+        input.ring(id);
+      }}
+      onBlurCapture={() => input.ring(null)}
+    >
+      <h3 id={`mirror-${group}`} class="visually-hidden">
+        {say(`groups.${group}`)}
+      </h3>
+      {controls.map((control) =>
+        control.id === 'pump-handle' ? (
+          <PumpSlider
+            key={control.id}
+            {...shared(control)}
+            handle={input.observation.value.handPump.handle}
+            onMove={(position) => input.pumpHandle(position)}
+            onDown={(event) => onDown(control.id, event)}
+          />
+        ) : (
+          <button
+            key={control.id}
+            type="button"
+            {...shared(control)}
+            data-spot={control.id}
+            aria-label={control.name}
+            {...stateProps(control, radios)}
+            onPointerDown={(event) => onDown(control.id, event)}
+            onClick={(event) => onPress(control.id, event)}
+          />
+        ),
+      )}
+    </div>
+  );
+}
+
+function stateProps(control: MirrorControl, radio: boolean) {
+  if (control.on === null) return {};
+  return radio ? { role: 'radio' as const, 'aria-checked': control.on } : { 'aria-pressed': control.on };
+}
+
+function place({ box }: MirrorControl): string {
+  const percent = (part: number, whole: number): string => `${(part / whole) * 100}%`;
+  return (
+    `left:${percent(box.x, SHEET.w)};top:${percent(box.y, SHEET.h)};` +
+    `width:${percent(box.w, SHEET.w)};height:${percent(box.h, SHEET.h)}`
+  );
+}

@@ -1,0 +1,134 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import { describeSide } from '../../text/describePoint.ts';
+import { capital } from '../../text/format.ts';
+import { say } from '../../text/translate.ts';
+import { type Grip, placeOf, type Target } from '../interaction/Grip.ts';
+import { type Offer, offersFor } from '../interaction/targets.ts';
+import type { BenchInput } from './BenchInput.ts';
+import { typeahead } from './typeahead.ts';
+
+/** The list of places for what is held: for keys and screen readers, and for fingers as a magnified choice. */
+export function PlacePicker({ input, grip }: { readonly input: BenchInput; readonly grip: Grip }) {
+  const offers = offersFor(grip, input.observation.value);
+  const at = useSignal(
+    Math.max(
+      0,
+      offers.findIndex((offer) => offer.refusal === null),
+    ),
+  );
+  const typed = useRef({ text: '', atMs: 0 });
+  const list = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const opener = document.activeElement;
+    list.current?.focus();
+    return () => {
+      if (opener instanceof HTMLElement) opener.focus();
+    };
+  }, []);
+  useEffect(() => {
+    list.current?.querySelector(`#place-${at.value}`)?.scrollIntoView({ block: 'nearest' });
+  }, [at.value]);
+  const choose = (offer: Offer | undefined): void => {
+    if (offer !== undefined) input.hand.place(offer.target);
+  };
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const count = offers.length;
+    event.stopPropagation();
+    if (event.key === 'ArrowDown') at.value = (at.value + 1) % count;
+    else if (event.key === 'ArrowUp') at.value = (at.value + count - 1) % count;
+    else if (event.key === 'Home') at.value = 0;
+    else if (event.key === 'End') at.value = count - 1;
+    else if (event.key === 'Enter' || (event.key === ' ' && typed.current.text === ''))
+      choose(offers[at.value]);
+    else if (event.key === 'Escape') input.hand.putBack();
+    else if (event.key === 'Tab') input.hand.putBack();
+    else if (event.key.length === 1 && !event.ctrlKey && !event.metaKey && !event.altKey) {
+      const fresh = event.timeStamp - typed.current.atMs > 800;
+      typed.current = { text: (fresh ? '' : typed.current.text) + event.key, atMs: event.timeStamp };
+      at.value =
+        typeahead(
+          offers.map(({ target }) => placeName(target)),
+          typed.current.text,
+          at.value,
+        ) ?? at.value;
+    } else return;
+    if (event.key !== 'Tab') event.preventDefault();
+  };
+  const thing = gripName(grip);
+  const groups = [...new Set(offers.map((offer) => offer.group))];
+  return (
+    <div class="picker">
+      <p class="picker-title" id="picker-title">
+        {say('hand.placeOn', { thing })}
+      </p>
+      <div
+        ref={list}
+        class="picker-list"
+        role="listbox"
+        tabIndex={0}
+        aria-labelledby="picker-title"
+        aria-activedescendant={`place-${at.value}`}
+        onKeyDown={onKeyDown}
+      >
+        {groups.map((group) => (
+          // biome-ignore lint/a11y/useSemanticElements: a group of options is not a fieldset.
+          <div key={group} role="group" aria-labelledby={`places-${group}`}>
+            <span class="picker-group" id={`places-${group}`}>
+              {say(`groups.${group}`)}
+            </span>
+            {offers.map((offer, index) =>
+              offer.group !== group ? null : (
+                // biome-ignore lint/a11y/useKeyWithClickEvents: keys are the list's, through aria-activedescendant.
+                <div
+                  key={index}
+                  id={`place-${index}`}
+                  role="option"
+                  tabIndex={-1}
+                  aria-selected={index === at.value}
+                  aria-disabled={offer.refusal !== null}
+                  class={index === at.value ? 'place place-now' : 'place'}
+                  onClick={() => choose(offer)}
+                >
+                  {placeName(offer.target)}
+                  {offer.refusal !== null && (
+                    <span class="place-refusal">{say(`refusals.${offer.refusal}`)}</span>
+                  )}
+                </div>
+              ),
+            )}
+          </div>
+        ))}
+      </div>
+      <button type="button" class="plain" onClick={() => input.hand.putBack()}>
+        {say(placeOf(grip, input.observation.value) === null ? 'hand.putDown' : 'hand.leaveThere')}
+      </button>
+    </div>
+  );
+}
+
+/** What is in the hand, by name. */
+export function gripName(grip: Grip): string {
+  switch (grip.kind) {
+    case 'lead':
+      return say(`ends.${grip.end}`);
+    case 'fitting':
+      return say(`fittings.${grip.item}`);
+    case 'pin':
+      return say('hand.pin');
+  }
+}
+
+/** Where something may go, by name. */
+export function placeName(target: Target): string {
+  switch (target.kind) {
+    case 'point':
+      return capital(describeSide(target.point));
+    case 'site':
+      return capital(say(`sites.${target.site}`));
+    case 'cavity':
+      return say('hand.cavity', { cavity: target.cavity });
+    case 'mat':
+      return say('hand.putBack');
+  }
+}

@@ -1,0 +1,89 @@
+import { useEffect, useRef } from 'preact/hooks';
+import { gripAt } from '../interaction/HotspotMeaning.ts';
+import { PUMP_TRAVEL } from '../interaction/layout/benchPlan.ts';
+import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import { PumpDrag } from '../interaction/PumpDrag.ts';
+import type { BenchInput } from './BenchInput.ts';
+
+const DRAG_BEGINS_PX = 6;
+const HOLD_MS = 350;
+
+type Drag =
+  | { readonly kind: 'carry'; readonly id: HotspotId; readonly x: number; readonly y: number; moved: boolean }
+  | { readonly kind: 'pump'; readonly pump: PumpDrag }
+  | { readonly kind: 'release'; readonly since: number };
+
+/** Handlers that turn pointer movement over the mirror into carrying, pumping and holding the release. */
+export function useBenchPointer(input: BenchInput) {
+  const drag = useRef<Drag | null>(null);
+  const swallowClick = useRef(false);
+  useEffect(() => {
+    const move = (event: PointerEvent): void => {
+      const now = drag.current;
+      if (now?.kind === 'pump') {
+        const position = now.pump.move(input.toBench(event.clientX, event.clientY).x, event.timeStamp);
+        if (position !== null) input.pumpHandle(position);
+      }
+      if (now?.kind !== 'carry') return;
+      const far = Math.hypot(event.clientX - now.x, event.clientY - now.y) > DRAG_BEGINS_PX;
+      if (!now.moved && far) {
+        now.moved = true;
+        const grip = gripAt(now.id, input.observation.peek());
+        if (grip !== null) input.hand.pickUp(grip, 'pointer');
+      }
+      if (now.moved) input.pointAt(input.toBench(event.clientX, event.clientY));
+    };
+    const up = (event: PointerEvent): void => {
+      const now = drag.current;
+      drag.current = null;
+      if (now === null) return;
+      if (now.kind === 'pump') {
+        const position = now.pump.end(event.timeStamp);
+        if (position !== null) input.pumpHandle(position);
+        swallowClick.current = true;
+      } else if (now.kind === 'release') {
+        if (event.timeStamp - now.since > HOLD_MS) {
+          input.release(false);
+          swallowClick.current = true;
+        }
+      } else if (now.moved) {
+        input.hand.drop(input.toBench(event.clientX, event.clientY));
+        swallowClick.current = true;
+      }
+      if (swallowClick.current) setTimeout(() => (swallowClick.current = false), 0);
+    };
+    const cancel = (): void => {
+      if (drag.current?.kind === 'carry' && drag.current.moved) input.hand.putBack();
+      if (drag.current?.kind === 'release') input.release(false);
+      drag.current = null;
+    };
+    window.addEventListener('pointermove', move);
+    window.addEventListener('pointerup', up);
+    window.addEventListener('pointercancel', cancel);
+    return () => {
+      window.removeEventListener('pointermove', move);
+      window.removeEventListener('pointerup', up);
+      window.removeEventListener('pointercancel', cancel);
+    };
+  }, [input]);
+  return {
+    /** True when the click that follows belongs to a drag. */
+    isSwallowed: (): boolean => swallowClick.current,
+    down(id: HotspotId, event: PointerEvent): void {
+      if (event.button !== 0) return;
+      const seen = input.observation.peek();
+      if (id === 'pump-handle') {
+        const { x } = input.toBench(event.clientX, event.clientY);
+        drag.current = { kind: 'pump', pump: new PumpDrag(seen.handPump.handle, x, PUMP_TRAVEL) };
+      } else if (id === 'pump-release') {
+        if (seen.handPump.releaseOpen) return;
+        input.release(true);
+        drag.current = { kind: 'release', since: event.timeStamp };
+        // The press that opened it is its own click: the click event must not shut it again.
+        swallowClick.current = true;
+      } else if (input.hand.holding === null && gripAt(id, seen) !== null) {
+        drag.current = { kind: 'carry', id, x: event.clientX, y: event.clientY, moved: false };
+      }
+    },
+  };
+}

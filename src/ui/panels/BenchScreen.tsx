@@ -1,0 +1,72 @@
+import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import { clock } from '../../text/format.ts';
+import { say } from '../../text/translate.ts';
+import { CloseJobDialog } from './CloseJobDialog.tsx';
+import { CupboardDialog } from './CupboardDialog.tsx';
+import type { Desk } from './Desk.ts';
+import { HandBar } from './HandBar.tsx';
+import type { Shop } from './Shop.ts';
+import { SideColumn, type SideTab } from './SideColumn.tsx';
+import { TopBar } from './TopBar.tsx';
+import { VerdictDialog } from './VerdictDialog.tsx';
+
+type BenchDialog = 'verdict' | 'cupboard' | 'close';
+
+interface BenchScreenProps {
+  readonly desk: Desk;
+  readonly shop: Shop;
+  /** The drawn bench with its mirror. */
+  readonly stage: ComponentChildren;
+  readonly held: string | null;
+  readonly tab: SideTab;
+  readonly onTab: (tab: SideTab) => void;
+  readonly onSettings: () => void;
+  readonly onShortcuts: () => void;
+}
+
+/** The bench with its head and its column of evidence: for the test and for the repair alike. */
+export function BenchScreen(props: BenchScreenProps) {
+  const { desk, shop, stage, held, tab, onTab, onSettings, onShortcuts } = props;
+  const open = useSignal<BenchDialog | null>(null);
+  const close = (): void => {
+    open.value = null;
+  };
+  const repair = desk.phase.value === 'repair';
+  const verdict = desk.verdict.value;
+  return (
+    <div class="bench-screen">
+      <TopBar shop={shop} title={desk.card.title} onSettings={onSettings}>
+        <Elapsed desk={desk} />
+        <span class={`mode mode-${desk.card.mode}`}>{say(`modes.${desk.card.mode}`)}</span>
+        <button type="button" onClick={() => (open.value = 'cupboard')}>
+          {say('bench.cupboard')}
+        </button>
+        <button type="button" class="act" onClick={() => (open.value = repair ? 'close' : 'verdict')}>
+          {say(repair ? 'bench.closeJob' : 'bench.verdict')}
+        </button>
+      </TopBar>
+      {repair && verdict !== null && (
+        <p class="repair-banner">{say('bench.repairBanner', { item: say(`items.${verdict.item}`) })}</p>
+      )}
+      <main class="bench-main">
+        <section class="bench-area" aria-label={say('bench.region')}>
+          {stage}
+          <HandBar desk={desk} held={held} onShortcuts={onShortcuts} />
+        </section>
+        <SideColumn desk={desk} tab={tab} onTab={onTab} />
+      </main>
+      {open.value === 'verdict' && <VerdictDialog desk={desk} onClose={close} />}
+      {open.value === 'cupboard' && <CupboardDialog desk={desk} onClose={close} />}
+      {open.value === 'close' && <CloseJobDialog desk={desk} onClose={close} />}
+    </div>
+  );
+}
+
+function Elapsed({ desk }: { readonly desk: Desk }) {
+  return (
+    <span class="elapsed" role="timer" aria-label={say('bench.elapsed')}>
+      {clock(desk.tick.value)}
+    </span>
+  );
+}

@@ -1,0 +1,41 @@
+import { say } from '../../text/translate.ts';
+import type { Desk } from './Desk.ts';
+
+interface HandBarProps {
+  readonly desk: Desk;
+  /** What is held now, in words; null with an empty hand. */
+  readonly held: string | null;
+  readonly onShortcuts: () => void;
+}
+
+const STROKES = [
+  { depth: 1, label: 'hand.strokeFull' },
+  { depth: 0.5, label: 'hand.strokeHalf' },
+  { depth: 0.25, label: 'hand.strokeQuarter' },
+] as const;
+
+/** Under the bench: what the bench last had to say, the pump by single strokes, and time. */
+export function HandBar({ desk, held, onShortcuts }: HandBarProps) {
+  const caption = desk.caption.value;
+  return (
+    <div class="hand-bar">
+      <p class={`caption caption-${held === null ? caption.tone : 'held'}`} role="status" aria-atomic="true">
+        <span key={caption.id}>{held ?? caption.sentence}</span>
+      </p>
+      <fieldset class="strokes">
+        <legend class="visually-hidden">{say('groups.pump')}</legend>
+        {STROKES.map(({ depth, label }) => (
+          <button key={depth} type="button" onClick={() => desk.act({ kind: 'stroke', depth })}>
+            {say(label)}
+          </button>
+        ))}
+      </fieldset>
+      <button type="button" disabled={desk.waiting.value} onClick={() => desk.wait(10)}>
+        {say(desk.waiting.value ? 'bench.waiting' : 'bench.wait')}
+      </button>
+      <button type="button" class="plain" onClick={onShortcuts}>
+        {say('bench.shortcuts')}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,32 @@
+import { describeEntry } from '../../text/describeEntry.ts';
+import { clock } from '../../text/format.ts';
+import { say } from '../../text/translate.ts';
+import type { Desk } from './Desk.ts';
+
+/** The whole log as it was, for the debrief; cited entries are marked. */
+export function LogTable({ desk, cites }: { readonly desk: Desk; readonly cites: readonly number[] }) {
+  return (
+    <table class="ruled">
+      <tbody>
+        {desk.log.value.map((entry) => {
+          const words = describeEntry(entry, true);
+          return (
+            <tr key={entry.id}>
+              <th scope="row">{entry.id}</th>
+              <td>
+                {words.what}
+                {cites.includes(entry.id) && <span class="tag">{say('debrief.cited')}</span>}
+                <span class="entry-conditions">
+                  {clock(entry.tick)} · {words.conditions}
+                </span>
+                {words.heard && <span class="entry-heard">{words.heard}</span>}
+                {entry.note && <span class="entry-note">{entry.note}</span>}
+              </td>
+              <td class="number">{words.value}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}

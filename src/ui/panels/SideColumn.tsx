@@ -1,0 +1,86 @@
+import { useEffect } from 'preact/hooks';
+import { say } from '../../text/translate.ts';
+import type { Desk } from './Desk.ts';
+import { LogPanel } from './LogPanel.tsx';
+import { ReaderPanel } from './ReaderPanel.tsx';
+import { ServiceData } from './ServiceData.tsx';
+import { StepsPanel } from './StepsPanel.tsx';
+import { WorkOrder } from './WorkOrder.tsx';
+
+export type SideTab = 'steps' | 'order' | 'log' | 'data' | 'reader';
+
+interface SideColumnProps {
+  readonly desk: Desk;
+  readonly tab: SideTab;
+  readonly onTab: (tab: SideTab) => void;
+}
+
+/** The column of evidence beside the bench: tabs, and the one button that makes evidence. */
+export function SideColumn({ desk, tab, onTab }: SideColumnProps) {
+  const tabs: readonly SideTab[] = [
+    ...(desk.card.steps.length > 0 ? (['steps'] as const) : []),
+    'order',
+    'log',
+    'data',
+    'reader',
+  ];
+  useEffect(() => {
+    if (tab === 'data') desk.functionsKnown.value = true;
+  }, [tab, desk]);
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const step = event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0;
+    if (step === 0) return;
+    const next = tabs[(tabs.indexOf(tab) + step + tabs.length) % tabs.length];
+    if (next === undefined) return;
+    onTab(next);
+    document.getElementById(`tab-${next}`)?.focus();
+  };
+  return (
+    <aside class="side">
+      <div class="tabs" role="tablist" onKeyDown={onKeyDown}>
+        {tabs.map((each) => (
+          <button
+            key={each}
+            id={`tab-${each}`}
+            type="button"
+            role="tab"
+            aria-selected={each === tab}
+            aria-controls="side-panel"
+            tabIndex={each === tab ? 0 : -1}
+            onClick={() => onTab(each)}
+          >
+            {say(`bench.tabs.${each}`)}
+          </button>
+        ))}
+      </div>
+      <div
+        id="side-panel"
+        class={`side-panel side-${tab}`}
+        role="tabpanel"
+        aria-labelledby={`tab-${tab}`}
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling panel must be reachable by keys.
+        tabIndex={0}
+      >
+        {panelOf(tab, desk)}
+      </div>
+      <button type="button" class="act big log-button" onClick={() => desk.logReading()}>
+        {say('bench.log')}
+      </button>
+    </aside>
+  );
+}
+
+function panelOf(tab: SideTab, desk: Desk) {
+  switch (tab) {
+    case 'steps':
+      return <StepsPanel desk={desk} />;
+    case 'order':
+      return <WorkOrder card={desk.card} />;
+    case 'log':
+      return <LogPanel desk={desk} />;
+    case 'data':
+      return <ServiceData />;
+    case 'reader':
+      return <ReaderPanel desk={desk} />;
+  }
+}

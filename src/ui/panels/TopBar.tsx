@@ -1,0 +1,31 @@
+import type { ComponentChildren } from 'preact';
+import { say } from '../../text/translate.ts';
+import type { Shop } from './Shop.ts';
+
+interface TopBarProps {
+  readonly shop: Shop;
+  readonly title?: string;
+  readonly onSettings: () => void;
+  readonly children?: ComponentChildren;
+}
+
+/** The same head on every screen: name and way home at the left, settings at the right. */
+export function TopBar({ shop, title, onSettings, children }: TopBarProps) {
+  return (
+    <header class="top-bar">
+      <button
+        type="button"
+        class="brand"
+        aria-label={title === undefined ? say('app.name') : `${say('app.name')}: ${say('app.back')}`}
+        onClick={() => shop.toBoard()}
+      >
+        {say('app.name')}
+      </button>
+      <span class="top-title">{title ?? say('app.tagline')}</span>
+      {children}
+      <button type="button" class="plain" onClick={onSettings}>
+        {say('bench.settings')}
+      </button>
+    </header>
+  );
+}

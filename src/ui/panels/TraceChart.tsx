@@ -1,0 +1,108 @@
+import { useEffect, useRef } from 'preact/hooks';
+import uPlot from 'uplot';
+import { ticksToSeconds } from '../../base/ticks.ts';
+import { describeAction } from '../../text/describeAction.ts';
+import { clock, fixed, kPaToInHg } from '../../text/format.ts';
+import { say } from '../../text/translate.ts';
+import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
+import { chartInk, twoCurves } from './chart.ts';
+
+const HEIGHT = 300;
+
+/** Sense voltage and canister vacuum over the whole job, with a tick at the top for every action. */
+export function TraceChart({ facts }: { readonly facts: DebriefFacts }) {
+  const host = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const element = host.current;
+    if (element === null) return;
+    let plot: uPlot | null = null;
+    const make = (): void => {
+      plot?.destroy();
+      const ink = chartInk(element);
+      plot = new uPlot(
+        twoCurves({
+          width: Math.max(240, element.clientWidth),
+          height: HEIGHT,
+          voltsLabel: say('debrief.sense'),
+          vacuumLabel: say('debrief.vacuum'),
+          ink,
+          legend: true,
+          hooks: { draw: [(u) => drawMarks(u, facts.marks, ink.ink)] },
+        }),
+        [
+          facts.trace.map((sample) => ticksToSeconds(sample.tick)),
+          facts.trace.map((sample) => sample.senseVolts),
+          facts.trace.map((sample) => kPaToInHg(sample.canisterKPa)),
+        ],
+        element,
+      );
+    };
+    make();
+    const sized = new ResizeObserver(() =>
+      plot?.setSize({ width: Math.max(240, element.clientWidth), height: HEIGHT }),
+    );
+    sized.observe(element);
+    const themed = new MutationObserver(make);
+    themed.observe(document.documentElement, { attributeFilter: ['data-theme'] });
+    return () => {
+      sized.disconnect();
+      themed.disconnect();
+      plot?.destroy();
+    };
+  }, [facts]);
+  return (
+    <figure class="trace">
+      <div ref={host} role="img" aria-label={summary(facts)} />
+      <details>
+        <summary>{say('debrief.marks')}</summary>
+        <ol class="marks">
+          {facts.marks.map(({ tick, action }, index) => (
+            <li key={index}>
+              <span class="quiet">{clock(tick)}</span> {describeAction(action)}
+            </li>
+          ))}
+        </ol>
+      </details>
+    </figure>
+  );
+}
+
+function drawMarks(u: uPlot, marks: DebriefFacts['marks'], ink: string): void {
+  const { ctx, bbox } = u;
+  ctx.save();
+  ctx.strokeStyle = ink;
+  ctx.fillStyle = ink;
+  ctx.lineWidth = Math.max(1, window.devicePixelRatio);
+  for (const { tick, action } of marks) {
+    const x = Math.round(u.valToPos(ticksToSeconds(tick), 'x', true));
+    if (x < bbox.left || x > bbox.left + bbox.width) continue;
+    // The verdict and the parts divide the job: their marks go all the way down.
+    const whole = action.kind === 'give-verdict' || action.kind === 'renew';
+    ctx.globalAlpha = whole ? 0.8 : 0.55;
+    ctx.setLineDash(whole ? [4, 4] : []);
+    ctx.beginPath();
+    ctx.moveTo(x, bbox.top);
+    ctx.lineTo(
+      x,
+      bbox.top + (whole ? bbox.height : action.kind === 'log' ? 14 : 7) * window.devicePixelRatio,
+    );
+    ctx.stroke();
+  }
+  ctx.restore();
+}
+
+function summary({ trace }: DebriefFacts): string {
+  const senses = trace.map((sample) => sample.senseVolts);
+  const vacua = trace.map((sample) => kPaToInHg(sample.canisterKPa));
+  const low = (values: number[]): number => values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+  const high = (values: number[]): number =>
+    values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  if (trace.length === 0) return say('debrief.trace');
+  return say('debrief.traceSummary', {
+    lowV: fixed(low(senses), 1),
+    highV: fixed(high(senses), 1),
+    lowHg: fixed(low(vacua), 1),
+    highHg: fixed(high(vacua), 1),
+    minutes: fixed(ticksToSeconds(trace.at(-1)?.tick ?? 0) / 60, 1),
+  });
+}
