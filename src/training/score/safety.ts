@@ -35,10 +35,12 @@ const LASTING: readonly { readonly breach: SafetyId; readonly holds: (moment: Mo
     breach: 'too-much-vacuum-on-canister',
     holds: ({ seen }) =>
       seen.sites['canister-hose-end'] === 'pump-hose' && seen.gauge.needleKPa > CANISTER_LIMIT_KPA,
+    over: ({ seen }) => seen.gauge.needleKPa < CANISTER_LIMIT_KPA / 2,
   },
   {
     breach: 'over-rated-vacuum',
     holds: ({ seen }) => pumpOnUnit(seen) && inHgOf(seen.gauge.needleKPa) > UNIT_LIMIT_INHG,
+    over: ({ seen }) => inHgOf(seen.gauge.needleKPa) < UNIT_LIMIT_INHG / 2,
   },
 ];
 
@@ -48,12 +50,12 @@ export function safetyBreaches(timeline: Timeline): readonly SafetyBreach[] {
   const add = (breach: SafetyId, tick: number): void => {
     breaches.push({ breach, grade: GRADES[breach], tick });
   };
-  for (const { breach, holds } of LASTING) {
+  for (const { breach, holds, over } of LASTING) {
     let was = false;
     for (const moment of timeline.moments) {
       const is = holds(moment);
       if (is && !was) add(breach, moment.tick);
-      was = is;
+      was = is || (was && over !== undefined && !over(moment));
     }
   }
   for (const tick of sparksAtOpenVapour(timeline)) add('spark-at-open-vapour', tick);

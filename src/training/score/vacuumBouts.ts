@@ -1,5 +1,4 @@
 import type { Tick } from '../../base/ticks.ts';
-import { secondsToTicks } from '../../base/ticks.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import { airCapped, inHgOf, pumpOnUnit, senseReading, watchesSense } from './setups.ts';
 import type { Moment, Timeline } from './Timeline.ts';
@@ -22,8 +21,6 @@ export interface VacuumBout {
 
 /** Below this the vacuum has gone, inHg: under half a small division of the gauge. */
 export const GONE_INHG = 0.4;
-/** A stroke's own dip is over after this. */
-const STROKE_TICKS = secondsToTicks(1);
 /** Shallower strokes are a touch of the handle, not a trial. */
 const LEAST_STROKE = 0.1;
 
@@ -56,8 +53,7 @@ export function vacuumBouts({ moments }: Timeline, from: Tick, until: Tick): rea
     watch(open, seen);
     if (moment.action?.kind === 'release' && moment.action.open) end(tick, 'released');
     else if (!pumpOnUnit(seen)) end(tick, 'undone');
-    else if (tick > open.lastStroke + STROKE_TICKS && inHgOf(seen.gauge.needleKPa) < GONE_INHG)
-      end(tick, 'gone');
+    else if (!seen.handPump.moving && inHgOf(seen.gauge.needleKPa) < GONE_INHG) end(tick, 'gone');
   }
   end(until, 'verdict');
   return bouts;

@@ -1,0 +1,176 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { SCENARIO_TEXT } from '../support/scenarioText.ts';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const tsx = join(root, 'node_modules', 'tsx', 'dist', 'cli.mjs');
+const actions = (name: string) => join(root, 'tests', 'golden', 'actions', name);
+const scenario = (id: string) => join(root, 'scenarios', `${id}.yaml`);
+
+/** Runs the program as a user does. */
+function knownGood(...words: string[]): { code: number | null; out: string; err: string } {
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    [tsx, join(root, 'src', 'cli', 'main.ts'), ...words],
+    {
+      encoding: 'utf8',
+      cwd: root,
+    },
+  );
+  return { code: status, out: stdout, err: stderr };
+}
+
+// Every test starts the program anew, some several times.
+vi.setConfig({ testTimeout: 120_000 });
+
+let folder = '';
+const file = (name: string, text: string): string => {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+};
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'known-good-'));
+});
+afterAll(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+describe('known-good', () => {
+  it('explains itself, and refuses what it does not know', () => {
+    expect(knownGood('help')).toMatchObject({ code: 0 });
+    expect(knownGood('help').out).toContain('known-good grade RECORD');
+    expect(knownGood()).toMatchObject({ code: 2 });
+    expect(knownGood('fly').err).toContain('There is no command "fly".');
+    expect(knownGood('check', '--loud', 'a').err).toContain('There is no option "--loud"');
+    expect(knownGood('check').code).toBe(2);
+  });
+});
+
+describe('known-good check', () => {
+  it('passes the shipped scenarios', () => {
+    const run = knownGood(
+      'check',
+      scenario('first-day-on-the-bench'),
+      scenario('all-hoses-new'),
+      scenario('ready-by-friday'),
+    );
+    expect(run).toMatchObject({ code: 0, err: '' });
+    expect(run.out.trim().split('\n')).toHaveLength(3);
+  });
+
+  it('names file, line and fix for every problem, and ends with 2', () => {
+    const bad = file(
+      'bad.yaml',
+      SCENARIO_TEXT.replace('level: 1', 'level: 9').replace('capsule-torn', 'capsule-tron'),
+    );
+    const run = knownGood('check', bad);
+    expect(run.code).toBe(2);
+    const lines = run.err.trim().split('\n');
+    expect(lines).toHaveLength(2);
+    expect(lines[0]).toMatch(
+      /bad\.yaml:6:8: level: "9" is none of the words for this place\. Use one of: 1, 2, 3, 4\./,
+    );
+    expect(lines[1]).toMatch(
+      /bad\.yaml:27:12: faults\[0\]\.fault: there is no fault "capsule-tron"\. Use one of: .*capsule-torn/,
+    );
+  });
+
+  it('says the same as JSON', () => {
+    const run = knownGood('check', scenario('all-hoses-new'), join(folder, 'absent.yaml'), '--json');
+    expect(run.code).toBe(2);
+    const [good, absent] = JSON.parse(run.out) as { ok: boolean; id?: string; lines?: string[] }[];
+    expect(good).toMatchObject({ ok: true, id: 'all-hoses-new' });
+    expect(absent?.lines?.[0]).toContain('there is no such file');
+  });
+});
+
+describe('known-good play', () => {
+  it('prints what was seen, then the debrief and the score', () => {
+    const run = knownGood('play', scenario('all-hoses-new'), actions('all-hoses-new.full.txt'));
+    expect(run).toMatchObject({ code: 0, err: '' });
+    expect(run.out).toMatch(/ s {2}solenoid on .*click/);
+    expect(run.out).toContain('Your verdict was right.');
+    expect(run.out).toMatch(/Score: 100 of 100/);
+  });
+
+  it.each([
+    ['frobnicate', /job\.txt:2: no line begins with "frobnicate"\. Begin with one of: accept/],
+    [
+      'lead meter-red to the-moon',
+      /job\.txt:2: "the-moon" does not belong there\. Use one of: battery-positive/,
+    ],
+    [
+      'lead meter-red battery-positive',
+      /job\.txt:2: a line with "lead" has another shape\. Write it like this: lead meter-red to cavity-3-back/,
+    ],
+    ['stroke 1.5', /job\.txt:2: "1\.5" is not a number for this place\. Use 0 to 1\./],
+    ['log "open', /job\.txt:2: a quote is opened and not closed/],
+    ['renew unit', /job\.txt:2: "renew unit" cannot be done now\. Give a verdict before a part is renewed\./],
+  ])('refuses "%s" with file, line and fix, and ends with 2', (line, message) => {
+    const run = knownGood('play', scenario('all-hoses-new'), file('job.txt', `accept\n${line}\n`));
+    expect(run.code).toBe(2);
+    expect(run.err).toMatch(message);
+  });
+
+  it('gives no score for a job left open', () => {
+    const run = knownGood('play', scenario('all-hoses-new'), file('open.txt', 'accept\nkey on\n'), '--json');
+    expect(run.code).toBe(0);
+    expect(JSON.parse(run.out)).toMatchObject({ debrief: null, record: { claimedScore: null } });
+  });
+});
+
+describe('known-good grade', () => {
+  const play = (id: string, name: string): string => {
+    const record = join(folder, `${name}.json`);
+    expect(knownGood('play', scenario(id), actions(name), '--record', record).code).toBe(0);
+    return record;
+  };
+
+  it('finds that an honest claim holds', () => {
+    const run = knownGood('grade', play('ready-by-friday', 'ready-by-friday.full.txt'));
+    expect(run).toMatchObject({ code: 0, err: '' });
+    expect(run.out).toContain('the claimed score of 100 holds');
+  });
+
+  it('finds a raised claim, a changed action and another edition of the scenario', () => {
+    const honest = play('all-hoses-new', 'all-hoses-new.lucky-guess.txt');
+    const record = JSON.parse(readFileSync(honest, 'utf8')) as {
+      claimedScore: number;
+      actions: unknown[];
+      scenario: { id: string; contentHash: string };
+    };
+    const raised = file('raised.json', JSON.stringify({ ...record, claimedScore: 95 }));
+    const cut = file('cut.json', JSON.stringify({ ...record, actions: record.actions.slice(0, -2) }));
+    const other = file(
+      'other.json',
+      JSON.stringify({ ...record, scenario: { ...record.scenario, contentHash: '0'.repeat(64) } }),
+    );
+    const run = knownGood('grade', honest, raised, cut, other, '--json');
+    expect(run.code).toBe(1);
+    const grades = JSON.parse(run.out) as { holds: boolean; problem: string | null; score: number | null }[];
+    expect(grades.map(({ holds, problem }) => [holds, problem])).toEqual([
+      [true, null],
+      [false, null],
+      [false, 'end-differs'],
+      [false, 'wrong-scenario'],
+    ]);
+    expect(grades[1]?.score).toBe(grades[0]?.score);
+    expect(knownGood('grade', raised).err).toContain('the claimed score of 95 does not hold');
+  });
+
+  it('ends with 2 for what is no record, or has no scenario', () => {
+    expect(knownGood('grade', file('not.json', 'hello'))).toMatchObject({ code: 2 });
+    expect(knownGood('grade', join(folder, 'absent.json')).err).toContain('there is no such file');
+    const empty = mkdtempSync(join(folder, 'empty-'));
+    const record = play('all-hoses-new', 'all-hoses-new.lucky-guess.txt');
+    const run = knownGood('grade', record, '--scenarios', empty);
+    expect(run.code).toBe(2);
+    expect(run.err).toContain('Give the right folder with --scenarios');
+  });
+});

@@ -1,0 +1,61 @@
+import { describe, expect, it } from 'vitest';
+import { bench } from '../support/bench.ts';
+
+/** Breaches of a job with this work in it. */
+function breaches(script: string): string[] {
+  const facts = bench().does(`accept\n${script}\nverdict unit\nclose`).debrief();
+  return facts.safety.map(({ breach, grade }) => `${grade} ${breach}`);
+}
+
+const JUMPER =
+  'part plug\nlead plain-a to battery-negative\nlead plain-b to unit-2\nlead jumper-far to unit-1\nlead jumper-supply to battery-positive\n';
+
+describe('safety', () => {
+  it('finds nothing in proper work', () => {
+    expect(breaches(`${JUMPER}jumper on\njumper off`)).toEqual([]);
+    expect(
+      breaches(
+        'take canister-hose off\nfit plug-a on canister-hose-end\nfit pump-hose on canister-port\nstroke full x2',
+      ),
+    ).toEqual([]);
+  });
+
+  it('finds a source without a fuse', () => {
+    expect(breaches('part plug\nlead plain-a to battery-positive\nlead plain-b to unit-1')).toEqual([
+      'serious unfused-source',
+    ]);
+    expect(breaches('part plug\nlead plain-a to battery-negative\nlead plain-b to unit-1')).toEqual([]);
+  });
+
+  it('finds 12 V on the sense wire, through the jumper only while it is switched on', () => {
+    const wired = 'pin in 3\nlead jumper-far to cavity-3-back\nlead jumper-supply to battery-positive\n';
+    expect(breaches(wired)).toEqual([]);
+    expect(breaches(`${wired}jumper on`)).toEqual(['serious supply-on-sense-mated']);
+    expect(breaches(`${wired}jumper on\njumper off\njumper on`)).toHaveLength(2);
+  });
+
+  it('finds too much vacuum on the canister side, and not a little of it', () => {
+    const onHose = 'take canister-hose off\nfit pump-hose on canister-hose-end\n';
+    expect(breaches(`${onHose}stroke 0.3`)).toEqual([]);
+    expect(breaches(`${onHose}stroke full x50\nstroke full x50\nstroke full x50`)).toEqual([
+      'serious too-much-vacuum-on-canister',
+    ]);
+  });
+
+  it('finds the unit drawn above its rating', () => {
+    const onUnit =
+      'take canister-hose off\nfit plug-a on canister-hose-end\ntake air-hose off\nfit cap-a on air-port\nclamp air-port hand-tight\nfit pump-hose on canister-port\nclamp canister-port hand-tight\n';
+    expect(breaches(`${onUnit}stroke full x4`)).toEqual([]);
+    expect(breaches(`${onUnit}stroke full x9`)).toEqual(['minor over-rated-vacuum']);
+  });
+
+  it('finds the jumper worked beside an open vapour line, once for each time it was left open', () => {
+    const clicks = 'jumper on\njumper off\n'.repeat(2);
+    expect(breaches(`take canister-hose off\n${JUMPER}${clicks}`)).toEqual(['serious spark-at-open-vapour']);
+    expect(breaches(`take canister-hose off\nfit plug-a on canister-hose-end\n${JUMPER}${clicks}`)).toEqual(
+      [],
+    );
+    const twice = `take canister-hose off\n${JUMPER}${clicks}fit plug-a on canister-hose-end\ntake plug-a off\n${clicks}`;
+    expect(breaches(twice)).toHaveLength(2);
+  });
+});
