@@ -21,8 +21,15 @@ const GRADES: Readonly<Record<SafetyId, SafetyBreach['grade']>> = {
   'spark-at-open-vapour': 'serious',
 };
 
-/** States that are a breach for as long as they last; each time one begins counts once. */
-const LASTING: readonly { readonly breach: SafetyId; readonly holds: (moment: Moment) => boolean }[] = [
+/**
+ * States that are a breach for as long as they last; each time one begins counts once. `over` says when it has ended,
+ * where that is not simply its opposite: a needle that swings about a limit is one breach, until the vacuum is let off.
+ */
+const LASTING: readonly {
+  readonly breach: SafetyId;
+  readonly holds: (moment: Moment) => boolean;
+  readonly over?: (moment: Moment) => boolean;
+}[] = [
   { breach: 'unfused-source', holds: ({ seen }) => plainLeadFrom(seen, UNFUSED) !== null },
   {
     breach: 'supply-on-sense-mated',
