@@ -42,7 +42,7 @@ export class SittingDesk implements Desk {
   readonly verdict: Signal<SittingView['verdict']>;
   readonly renewed: Signal<SittingView['renewed']>;
   readonly functionsKnown: Signal<boolean>;
-  readonly caption = signal<Caption>({ id: 0, sentence: '', tone: 'news' });
+  readonly caption = signal<Caption>({ id: 0, sentence: say('hand.begin'), tone: 'news' });
   readonly waiting = signal(false);
   private waitTicks = 0;
   private panelsAt = 0;

@@ -45,7 +45,7 @@ export function createShop(
     await refresh();
   };
   return {
-    cards: scenarios.map(({ card }) => card),
+    cards: scenarios.map(({ card }) => card).sort((a, b) => a.level - b.level || a.minutes - b.minutes),
     kept,
     settings,
     trouble,

@@ -80,6 +80,8 @@ function conditions(entry: LogEntry, measuring: boolean): string[] {
     words.push(say('log.command', { command: say(`solenoid.${seen.reader.command}`) }));
   }
   words.push(...vacuumWords(entry), ...jumperWords(seen));
+  const inCone = seen.sites['pump-hose-end'];
+  if (inCone !== null) words.push(say('log.coneClosed', { fitting: say(`fittings.${inCone}`) }));
   for (const port of PORTS) words.push(...portWords(seen, port));
   return words;
 }

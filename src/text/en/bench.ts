@@ -40,6 +40,7 @@ export const bench = {
     vacuumSwing: 'vacuum {{low}} to {{high}} inHg in the last 10 s',
     fitted: '{{site}} capped, {{clamp}}',
     hoseOn: '{{fitting}} on {{site}}, {{clamp}}',
+    coneClosed: 'pump hose closed with {{fitting}}',
     siteOpen: '{{site}} open',
     jumperOn: 'jumper on, {{supply}} to {{far}}',
     plainOn: 'ground lead, {{a}} to {{b}}',

@@ -1,6 +1,7 @@
 /** Names and sentences of the controls laid over the drawn bench. */
 export const hand = {
   hand: {
+    begin: 'Drag a lead, hose or cap to its place, or click it and then the place.',
     loose: 'loose on the mat',
     on: '{{end}}, on {{point}}',
     onBare: '{{end}}, {{where}}',

@@ -21,12 +21,17 @@ export function dropTarget(grip: Grip, at: Vec, seen: Observation): Target | nul
     if (target === null) continue;
     const distance = distanceTo(spot, at);
     const allowed = legal.some((each) => sameTarget(each, target));
-    if (distance > (allowed ? REACH : 0)) continue;
+    if (distance > (allowed && !isTip(target) ? REACH : 0)) continue;
     if (best !== null && (best.allowed === allowed ? best.distance <= distance : best.allowed)) continue;
     best = { target, distance, allowed };
   }
   if (best !== null) return best.target;
   return inside({ x: at.x, y: at.y, w: 0, h: 0 }, SHEET) ? { kind: 'mat' } : null;
+}
+
+/** A loose lead's tip lies on the mat and is in the way: only letting go right on it is meant for it. */
+function isTip(target: Target): boolean {
+  return target.kind === 'point' && target.point.startsWith('meter-');
 }
 
 function distanceTo(box: Box, at: Vec): number {

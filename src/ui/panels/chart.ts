@@ -42,8 +42,14 @@ export function twoCurves(options: TwoCurves): uPlot.Options {
     cursor: { show: options.legend ?? false, drag: { x: options.legend ?? false, y: false } },
     scales: {
       x: { time: false },
-      v: { range: (_u, min, max) => [Math.min(0, min ?? 0), Math.max(10, Math.ceil((max ?? 10) * 1.1))] },
-      p: { range: (_u, min, max) => [Math.min(0, min ?? 0), Math.max(5, Math.ceil((max ?? 5) * 1.15))] },
+      v: {
+        auto: true,
+        range: (_u, min, max) => [Math.min(0, min ?? 0), Math.max(10, Math.ceil((max ?? 10) * 1.1))],
+      },
+      p: {
+        auto: true,
+        range: (_u, min, max) => [Math.min(0, min ?? 0), Math.max(5, Math.ceil((max ?? 5) * 1.15))],
+      },
     },
     axes: [
       { ...axis, size: 28, grid: { show: false }, values: (_u, ticks) => ticks.map(minutesAndSeconds) },
