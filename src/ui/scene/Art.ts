@@ -19,6 +19,8 @@ export interface WordsLook {
   readonly font?: keyof typeof FONTS;
   readonly colour?: string;
   readonly anchor?: 'left' | 'middle' | 'right';
+  /** Width at which words go on to a next line; `at` is then the middle of the first line. */
+  readonly wrap?: number;
 }
 
 const ANCHORS = { left: 0, middle: 0.5, right: 1 } as const;
@@ -115,6 +117,7 @@ export class Art {
       font = 'text',
       colour = this.tokens.ink,
       anchor = 'middle',
+      wrap,
     } = look;
     const key = [text, size, weight, font, colour].join('|');
     const kept = this.words.get(key) ?? [];
@@ -123,14 +126,27 @@ export class Art {
     if (words === undefined) {
       words = new Text({
         text,
-        style: { fontFamily: FONTS[font], fontSize: size, fontWeight: weight, fill: colour },
+        style: {
+          fontFamily: FONTS[font],
+          fontSize: size,
+          fontWeight: weight,
+          fill: colour,
+          ...(wrap === undefined
+            ? {}
+            : {
+                wordWrap: true,
+                wordWrapWidth: wrap,
+                lineHeight: size * 1.2,
+                align: anchor === 'middle' ? 'center' : anchor,
+              }),
+        },
       });
       kept.push(words);
     }
     const resolution = this.resolution();
     if (words.resolution !== resolution) words.resolution = resolution;
-    words.anchor.set(ANCHORS[anchor], 0.5);
-    words.position.set(at.x, at.y);
+    words.anchor.set(ANCHORS[anchor], wrap === undefined ? 0.5 : 0);
+    words.position.set(at.x, wrap === undefined ? at.y : at.y - size * 0.6);
     this.root.addChild(words);
     this.pen = null;
   }

@@ -39,24 +39,24 @@ export const POINTS: Readonly<Record<FixedPoint, Vec>> = {
   'controller-sense': { x: 560, y: 122 },
   'chassis-stud': { x: 248, y: 240 },
   'ground-splice': { x: 352, y: 226 },
-  'cavity-1-back': { x: 800, y: 112 },
-  'cavity-2-back': { x: 904, y: 112 },
-  'cavity-3-back': { x: 1008, y: 112 },
-  'harness-1': { x: 690, y: 320 },
-  'harness-2': { x: 744, y: 320 },
-  'harness-3': { x: 798, y: 320 },
-  'unit-1': { x: 918, y: 320 },
-  'unit-2': { x: 972, y: 320 },
-  'unit-3': { x: 1026, y: 320 },
+  'cavity-1-back': { x: 800, y: 122 },
+  'cavity-2-back': { x: 904, y: 122 },
+  'cavity-3-back': { x: 1008, y: 122 },
+  'harness-1': { x: 690, y: 326 },
+  'harness-2': { x: 744, y: 326 },
+  'harness-3': { x: 798, y: 326 },
+  'unit-1': { x: 918, y: 326 },
+  'unit-2': { x: 972, y: 326 },
+  'unit-3': { x: 1026, y: 326 },
 };
 
 /** The inset that shows the plug large. */
-export const PLUG_INSET: Box = { x: 652, y: 36, w: 412, h: 362 };
-export const CAVITY_Y = 172;
+export const PLUG_INSET: Box = { x: 652, y: 36, w: 412, h: 366 };
+export const CAVITY_Y = 180;
 export const CAVITY_XS: readonly [number, number, number] = [800, 904, 1008];
-export const WIRE_LABEL_Y = 228;
+export const WIRE_LABEL_Y = 235;
 export const PLUG_TITLE: Vec = { x: 668, y: 56 };
-export const PLUG_LATCH: Vec = { x: 858, y: 316 };
+export const PLUG_LATCH: Vec = { x: 858, y: 322 };
 
 export const METER: Box = { x: 616, y: 452, w: 488, h: 248 };
 export const LCD: Box = { x: 762, y: 472, w: 252, h: 128 };

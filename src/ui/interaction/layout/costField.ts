@@ -15,9 +15,10 @@ interface Ground {
 
 const GROUNDS: readonly Ground[] = [
   { box: plan.PLUG_INSET, cost: 2.5 },
-  { box: { x: 736, y: 130, w: 328, h: 84 }, cost: 24 }, // cavities
+  { box: { x: 736, y: 138, w: 328, h: 84 }, cost: 24 }, // cavities
   { box: { x: 652, y: 292, w: 412, h: 56 }, cost: 10 }, // plug, side view or faces
-  { box: { x: 608, y: 150, w: 44, h: 250 }, cost: 6 }, // harness
+  { box: { x: 604, y: 150, w: 48, h: 250 }, cost: 3 }, // harness
+  { box: { x: 540, y: 326, w: 62, h: 76 }, cost: 40 }, // connector
   { box: plan.UNIT_BODY, cost: 14 },
   { box: plan.UNIT_LID, cost: 14 },
   { box: plan.METER, cost: 20 },
@@ -25,7 +26,8 @@ const GROUNDS: readonly Ground[] = [
   { box: grow(plan.FUSE_HOLDER, 8), cost: 14 },
   { box: grow(plan.CONTROLLER, 8), cost: 14 },
   { box: grow(plan.PUMP_BODY, 14), cost: 10 },
-  { box: { x: 230, y: 350, w: 100, h: 110 }, cost: 8 }, // barbs
+  { box: { x: 230, y: 318, w: 100, h: 140 }, cost: 30 }, // barbs
+  { box: { x: 430, y: 466, w: 80, h: 84 }, cost: 30 }, // engine barb
   { box: plan.TRAY, cost: 8 },
   { box: { x: 20, y: 196, w: 210, h: 124 }, cost: 10 }, // key
   { box: { x: 0, y: 0, w: SHEET.w, h: 12 }, cost: 12 },

@@ -34,7 +34,13 @@ export function rounded(points: readonly Vec[], radius: number): Curve {
       straightTo(corner);
       break;
     }
-    const reach = Math.min(radius, distance(before, corner) / 2, distance(corner, next) / 2);
+    // The first and the last side have one corner only and may give all their length to it.
+    const share = (side: number, atEnd: boolean): number => (atEnd ? side : side / 2);
+    const reach = Math.min(
+      radius,
+      share(distance(before, corner), i === 0),
+      share(distance(corner, next), i === rest.length - 2),
+    );
     const into = along(corner, towards(corner, before), reach);
     const out = along(corner, towards(corner, next), reach);
     straightTo(into);

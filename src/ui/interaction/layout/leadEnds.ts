@@ -14,7 +14,7 @@ import {
   towards,
   type Vec,
 } from './geometry.ts';
-import { FACES, LABEL_BOXES } from './labels.ts';
+import { BODY_BOXES, FACES, LABEL_BOXES } from './labels.ts';
 
 /** Where a lead end lies: its tip, the middle of its grip (where the hand takes it), and what it is on. */
 export interface PlacedEnd extends RestingEnd {
@@ -96,15 +96,22 @@ function candidates(end: LeadEnd, point: LeadPoint, tip: Vec): readonly Vec[] {
 
 function placeGrip(end: LeadEnd, point: LeadPoint, tip: Vec, taken: readonly Box[]): Vec {
   const all = candidates(end, point, tip);
-  const free = (grip: Vec, blocked: readonly Box[]): boolean => {
+  const free = (grip: Vec, blocked: readonly Box[], soft: readonly Box[]): boolean => {
     const box = boxAround(grip, GRIP_SIZE);
     const back = along(grip, towards(tip, grip), CORD_ROOM);
+    if (!inside(box, SHEET) || !contains(grow(SHEET, -10), back)) return false;
     return (
-      inside(box, SHEET) && contains(grow(SHEET, -10), back) && !blocked.some((other) => overlap(box, other))
+      !blocked.some((other) => overlap(box, other)) &&
+      !soft.some((other) => overlap(box, other) || contains(other, back))
     );
   };
-  const clear = all.find((grip) => free(grip, [...taken, ...FACES, ...LABEL_BOXES]));
-  return clear ?? all.find((grip) => free(grip, [...taken, ...FACES])) ?? all[0] ?? tip;
+  const hard = [...taken, ...FACES];
+  return (
+    all.find((grip) => free(grip, hard, [...LABEL_BOXES, ...BODY_BOXES])) ??
+    all.find((grip) => free(grip, hard, LABEL_BOXES)) ??
+    all.find((grip) => free(grip, hard, [])) ??
+    tip
+  );
 }
 
 /**

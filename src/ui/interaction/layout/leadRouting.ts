@@ -69,7 +69,7 @@ function markLaid(field: Float64Array, curve: Curve): void {
     for (const dx of [-CELL, 0, CELL]) {
       for (const dy of [-CELL, 0, CELL]) {
         const cell = cellAt({ x: at.x + dx, y: at.y + dy });
-        const extra = dx === 0 && dy === 0 ? 5 : 2.5;
+        const extra = dx === 0 && dy === 0 ? 6 : 1.7;
         const before = field[cell] ?? 1;
         if (before < FORBIDDEN) field[cell] = Math.max(before, extra);
       }

@@ -1,5 +1,6 @@
 import type { Happening, HappeningKind, Observation } from '../../../sim/world/Observation.ts';
 import { say } from '../../../text/translate.ts';
+import { FUSE_FITTED } from '../../interaction/layout/benchPlan.ts';
 import type { Vec } from '../../interaction/layout/geometry.ts';
 import { jumperBodyAt } from '../../interaction/layout/hotspots.ts';
 import { SIZE } from '../../theme/type.ts';
@@ -12,6 +13,11 @@ interface Shown {
   readonly since: number;
 }
 
+function aboveJumper(observation: Observation): Vec {
+  const body = jumperBodyAt(observation);
+  return { x: body.x, y: body.y - 36 };
+}
+
 function originOf(kind: HappeningKind, observation: Observation): Vec {
   switch (kind) {
     case 'click-on':
@@ -22,14 +28,14 @@ function originOf(kind: HappeningKind, observation: Observation): Vec {
     case 'hiss':
       return { x: 252, y: 404 };
     case 'relay':
-      return { x: 516, y: 84 };
+      return { x: 516, y: 122 };
     case 'barb-cracked':
       return { x: 300, y: 404 };
+    case 'fuse-pop':
+      if (observation.jumper.fuse === 'whole') return { x: FUSE_FITTED.x, y: FUSE_FITTED.y - 52 };
+      return aboveJumper(observation);
     case 'spark':
-    case 'fuse-pop': {
-      const body = jumperBodyAt(observation);
-      return { x: body.x, y: body.y - 36 };
-    }
+      return aboveJumper(observation);
   }
 }
 

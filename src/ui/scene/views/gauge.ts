@@ -7,6 +7,10 @@ import type { Layer } from '../Frame.ts';
 /** Kilopascals in one inch of mercury (conventional, 0 °C): the dial's two scales and nothing else use it here. */
 const KPA_PER_INHG = 3.386389;
 const FULL_INHG = 30;
+/** Radii: numerals outside the main scale, so that the needle never covers them; the inner scale inside it. */
+const NUMERALS = GAUGE_RADIUS - 18;
+const SCALE = GAUGE_RADIUS - 29;
+const KPA_SCALE = GAUGE_RADIUS - 42;
 const SWEEP = (270 * Math.PI) / 180;
 
 /** The way the dial points for a share of full scale: from lower left, over the top, to lower right. */
@@ -23,38 +27,35 @@ export const gaugeDial: Layer = {
     const { tokens } = art;
     art.circle(GAUGE_CENTRE, GAUGE_RADIUS, { fill: tokens.steel, line: LINE.thing });
     art.circle(GAUGE_CENTRE, GAUGE_RADIUS - 6, { fill: tokens.cream, line: LINE.hint });
-    const edge = GAUGE_RADIUS - 9;
     for (let inHg = 0; inHg <= FULL_INHG; inHg++) {
       const out = way(inHg / FULL_INHG);
       const major = inHg % 5 === 0;
-      art.strokes([along(GAUGE_CENTRE, out, edge), along(GAUGE_CENTRE, out, edge - (major ? 10 : 5))], {
-        line: major ? LINE.part : LINE.hint,
+      art.strokes([along(GAUGE_CENTRE, out, SCALE), along(GAUGE_CENTRE, out, SCALE - (major ? 10 : 6))], {
+        line: major ? 2.4 : LINE.hint,
         cap: 'butt',
       });
-      if (major) {
-        const at = along(GAUGE_CENTRE, out, edge - 20);
-        art.print(`${inHg}`, at, { size: SIZE.small, weight: '700' });
-      }
+      if (major)
+        art.print(`${inHg}`, along(GAUGE_CENTRE, out, NUMERALS), { size: SIZE.small, weight: '700' });
     }
+    const kPaLine = { line: LINE.hint, colour: tokens.vacuum, cap: 'butt' } as const;
     for (let kPa = 0; kPa <= 100; kPa += 10) {
       const out = way(kPa / KPA_PER_INHG / FULL_INHG);
-      art.strokes([along(GAUGE_CENTRE, out, 32), along(GAUGE_CENTRE, out, kPa % 50 === 0 ? 26 : 29)], {
-        line: LINE.hint,
-        colour: tokens.vacuum,
-        cap: 'butt',
-      });
+      const inner = KPA_SCALE - (kPa % 50 === 0 ? 8 : 4);
+      art.strokes([along(GAUGE_CENTRE, out, KPA_SCALE), along(GAUGE_CENTRE, out, inner)], kPaLine);
+      // No 0 here: the main scale's 0 stands at the same place.
+      if (kPa === 50 || kPa === 100) {
+        const look = { size: SIZE.small, weight: '400', colour: tokens.vacuum } as const;
+        art.print(`${kPa}`, along(GAUGE_CENTRE, out, kPa === 100 ? 24 : 23), look);
+      }
     }
-    art.arc(GAUGE_CENTRE, 32, Math.PI * 0.75, Math.PI * 2.25, { line: LINE.hint, colour: tokens.vacuum });
-    art.print(say('drawing.inHg'), { x: GAUGE_CENTRE.x, y: GAUGE_CENTRE.y + 50 }, { size: SIZE.small });
+    art.arc(GAUGE_CENTRE, KPA_SCALE, Math.PI * 0.75, Math.PI * 2.25, kPaLine);
     art.print(
-      say('drawing.kPa'),
-      { x: GAUGE_CENTRE.x, y: GAUGE_CENTRE.y + 30 },
-      {
-        size: SIZE.small,
-        weight: '400',
-        colour: tokens.vacuum,
-      },
+      say('drawing.inHg'),
+      { x: GAUGE_CENTRE.x, y: GAUGE_CENTRE.y + 60 },
+      { size: SIZE.small, weight: '700' },
     );
+    const quiet = { size: SIZE.small, weight: '400', colour: tokens.vacuum } as const;
+    art.print(say('drawing.kPa'), { x: GAUGE_CENTRE.x, y: GAUGE_CENTRE.y + 38 }, quiet);
   },
 };
 
@@ -68,9 +69,9 @@ export const gaugeNeedle: Layer = {
     const share = Math.min(1.03, Math.max(-0.03, inHg / FULL_INHG));
     const out = way(share);
     const across = { x: -out.y, y: out.x };
-    const tip = along(GAUGE_CENTRE, out, GAUGE_RADIUS - 14);
-    const tail = along(GAUGE_CENTRE, out, -16);
-    art.outline([tip, along(tail, across, 5), along(tail, across, -5)], {
+    const tip = along(GAUGE_CENTRE, out, SCALE - 1);
+    const tail = along(GAUGE_CENTRE, out, -13);
+    art.outline([tip, along(tail, across, 4.5), along(tail, across, -4.5)], {
       fill: tokens.live,
       line: 1.4,
       colour: tokens.casingInner,

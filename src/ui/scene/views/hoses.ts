@@ -47,7 +47,7 @@ function paintEnd(art: Art, hose: LaidHose): void {
   }
   const rx = hose.direction.x === 0 ? width / 2 - 1 : 6;
   const ry = hose.direction.x === 0 ? 6 : width / 2 - 1;
-  art.ellipse(hose.mouth, rx, ry, { fill: tokens.ink, line: LINE.part });
+  art.ellipse(hose.mouth, rx, ry, { fill: tokens.casingOuter, line: LINE.part });
 }
 
 function laid(frame: Frame, end: HoseEnd): LaidHose {
@@ -73,7 +73,7 @@ export const stubs: Layer = {
       const { root } = HOSES[end];
       art.print(
         say(`drawing.stubs.${end}`),
-        { x: 30, y: root.y - 25 },
+        { x: 30, y: root.y - 24 },
         { size: SIZE.small, weight: '400', anchor: 'left' },
       );
     }
@@ -111,7 +111,7 @@ function paintClamp(art: Art, port: UnitPort, setting: 'loose' | 'hand-tight' | 
   const { clamp, direction } = BARBS[port];
   const wide = port === 'engine-port' ? 12 : 15;
   const half = setting === 'loose' ? wide + 4 : setting === 'hand-tight' ? wide : wide - 4;
-  const across = direction.x === 0 ? { x: 1, y: 0 } : { x: 0, y: -1 };
+  const across = direction.x === 0 ? { x: -1, y: 0 } : { x: 0, y: -1 };
   const at = (ahead: number, side: number): Vec => along(along(clamp, direction, ahead), across, side);
   art.outline([at(-5, half), at(5, half), at(5, -half), at(-5, -half)], {
     fill: tokens.steelLight,

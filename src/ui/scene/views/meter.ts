@@ -57,7 +57,7 @@ function symbol(art: Art, which: MeterFunction, at: Vec, colour: string): void {
 function paintJack(art: Art, at: Vec, colour: string, word: string): void {
   const { tokens } = art;
   art.circle(at, 19, { fill: tokens.steel, line: LINE.part });
-  art.circle(at, 11, { fill: tokens.ink });
+  art.circle(at, 11, { fill: tokens.casingOuter });
   art.box({ x: at.x - 9, y: METER.y - 14, w: 18, h: at.y - METER.y + 20 }, 6, {
     fill: colour,
     line: 2.4,
@@ -110,7 +110,7 @@ export const meterSelector: Layer = {
   },
 };
 
-const DIGITS_RIGHT = LCD.x + 200;
+const DIGITS_RIGHT = LCD.x + 204;
 
 /** What the window shows: function, digits, unit, bar. */
 export const meterDisplay: Layer = {
@@ -128,7 +128,7 @@ export const meterDisplay: Layer = {
   paint(art, { observation }) {
     const { tokens } = art;
     const { function: which, display, tone } = observation.meter;
-    const digits = { font: 'segments', size: 54, weight: '700', anchor: 'right' } as const;
+    const digits = { font: 'segments', size: 48, weight: '700', anchor: 'right' } as const;
     if (which === 'off') return;
     art.print('8888', { x: DIGITS_RIGHT, y: LCD.y + 66 }, { ...digits, colour: tokens.lcdGhost });
     const small = { size: SIZE.small, weight: '600', colour: tokens.lcdInk } as const;
@@ -139,8 +139,8 @@ export const meterDisplay: Layer = {
       art.box(boxAround({ x: LCD.x + LCD.w - 22, y: LCD.y + 19 }, 20, 12), 2, { fill: tokens.lcdInk });
     if (display.digits === 'OL') paintOverload(art, digits);
     else art.print(display.digits, { x: DIGITS_RIGHT, y: LCD.y + 66 }, { ...digits, colour: tokens.lcdInk });
-    const unit = { size: 26, weight: '700', colour: tokens.lcdInk, anchor: 'left' } as const;
-    art.print(display.unit, { x: DIGITS_RIGHT + 8, y: LCD.y + 80 }, unit);
+    const unit = { size: 22, weight: '700', colour: tokens.lcdInk, anchor: 'left' } as const;
+    art.print(display.unit, { x: DIGITS_RIGHT + 8, y: LCD.y + 79 }, unit);
     paintBar(art, display.bar);
   },
 };

@@ -5,6 +5,7 @@ import {
   CAVITY_Y,
   PLUG_INSET,
   PLUG_LATCH,
+  PLUG_TITLE,
   POINTS,
   WIRE_LABEL_Y,
 } from '../../interaction/layout/benchPlan.ts';
@@ -61,7 +62,7 @@ function paintTerminal(art: Art, at: Vec, half: 'harness' | 'unit'): void {
   const { tokens } = art;
   if (half === 'harness') {
     art.box(boxAround(at, 26, 26), 4, { fill: tokens.cream, line: LINE.part });
-    art.box(boxAround(at, 13, 13), 2, { fill: tokens.ink });
+    art.box(boxAround(at, 13, 13), 2, { fill: tokens.casingOuter });
     return;
   }
   art.box(boxAround(at, 26, 26), 4, { fill: tokens.steelDark, line: LINE.part });
@@ -73,14 +74,14 @@ function paintParted(art: Art): void {
   for (const half of ['harness', 'unit'] as const) {
     const middle = POINTS[`${half}-2`];
     const fill = half === 'harness' ? tokens.plum : tokens.steelDark;
-    art.box(boxAround(middle, 166, 46), 8, { fill, line: LINE.thing });
+    const name = say(half === 'harness' ? 'drawing.harnessHalf' : 'drawing.unitHalf');
+    art.print(name, { x: middle.x, y: 283 }, { size: SIZE.small, weight: '400' });
+    art.box({ x: middle.x - 82, y: 296, w: 164, h: 52 }, 8, { fill, line: LINE.thing });
     for (const cavity of CAVITIES) {
       const at = POINTS[`${half}-${cavity}`];
       paintTerminal(art, at, half);
-      art.print(`${cavity}`, { x: at.x, y: at.y + 36 }, { size: SIZE.small, weight: '700' });
+      art.print(`${cavity}`, { x: at.x - 21, y: 310 }, { size: SIZE.small, weight: '700' });
     }
-    const name = say(half === 'harness' ? 'drawing.harnessHalf' : 'drawing.unitHalf');
-    art.print(name, { x: middle.x, y: middle.y + 56 }, { size: SIZE.small, weight: '400' });
   }
   for (const side of [-1, 1]) {
     const tip = { x: PLUG_LATCH.x + side * 6, y: PLUG_LATCH.y };
@@ -92,35 +93,56 @@ function paintParted(art: Art): void {
   }
 }
 
-/** Side view of the closed plug: harness half with its wires, latch, unit half. */
+/** Side view of the closed plug across the card: harness wires, harness half with its latch, unit half, unit wall. */
 function paintMated(art: Art): void {
   const { tokens } = art;
   const { x, y } = PLUG_LATCH;
+  const left = PLUG_INSET.x + 2;
+  const right = PLUG_INSET.x + PLUG_INSET.w;
   for (const cavity of CAVITIES) {
-    const run = y - 12 + (cavity - 1) * 12;
-    art.strokes(
-      [
-        { x: x - 140, y: run },
-        { x: x - 86, y: run },
-      ],
-      { line: 7, cap: 'butt' },
-    );
-    const colour = WIRE_COLOURS[PLUG_WIRES[cavity].base];
-    art.strokes(
-      [
-        { x: x - 140, y: run },
-        { x: x - 86, y: run },
-      ],
-      { line: 4, colour, cap: 'butt' },
-    );
+    const run = y + (cavity - 2) * 14;
+    const line = [
+      { x: left, y: run },
+      { x: x - 100, y: run },
+    ];
+    const look = PLUG_WIRES[cavity];
+    art.strokes(line, { line: 8, colour: tokens.casingOuter, cap: 'butt' });
+    art.strokes(line, { line: 5, colour: WIRE_COLOURS[look.base], cap: 'butt' });
+    if (look.stripe !== null) {
+      const from = { x: left + 8, y: run };
+      art.dashes(from, { x: x - 104, y: run }, 9, {
+        line: 2,
+        colour: WIRE_COLOURS[look.stripe],
+        cap: 'butt',
+      });
+    }
   }
-  art.box({ x: x - 4, y: y - 24, w: 98, h: 48 }, 6, { fill: tokens.steelDark, line: LINE.thing });
-  art.box({ x: x - 88, y: y - 20, w: 100, h: 40 }, 6, { fill: tokens.plum, line: LINE.thing });
-  art.box({ x: x - 30, y: y - 9, w: 58, h: 18 }, 5, { fill: tokens.cream, line: LINE.part });
+  art.box({ x: x + 116, y: y - 40, w: right - x - 117, h: 80 }, 4, { fill: tokens.steel });
   art.strokes(
     [
-      { x: x + 16, y: y - 9 },
-      { x: x + 16, y: y + 9 },
+      { x: right, y: y - 40 },
+      { x: x + 116, y: y - 40 },
+      { x: x + 116, y: y + 40 },
+      { x: right, y: y + 40 },
+    ],
+    { line: LINE.thing },
+  );
+  art.box({ x: x - 4, y: y - 30, w: 122, h: 60 }, 6, { fill: tokens.steelDark, line: LINE.thing });
+  art.box({ x: x - 104, y: y - 25, w: 120, h: 50 }, 6, { fill: tokens.plum, line: LINE.thing });
+  art.box({ x: x - 34, y: y - 11, w: 68, h: 22 }, 6, { fill: tokens.cream, line: LINE.part });
+  for (const dx of [-22, -14, -6]) {
+    art.strokes(
+      [
+        { x: x + dx, y: y - 5 },
+        { x: x + dx, y: y + 5 },
+      ],
+      { line: LINE.part },
+    );
+  }
+  art.strokes(
+    [
+      { x: x + 18, y: y - 11 },
+      { x: x + 18, y: y + 11 },
     ],
     { line: LINE.part },
   );
@@ -134,26 +156,30 @@ export const plugInset: Layer = {
   paint(art, { observation, view }) {
     const { tokens } = art;
     art.box(PLUG_INSET, 12, { fill: tokens.cream, line: LINE.part });
-    art.box({ x: 688, y: CAVITY_Y - 36, w: 340, h: 72 }, 10, { fill: tokens.steelDark, line: LINE.thing });
+    art.box({ x: 750, y: CAVITY_Y - 36, w: 304, h: 72 }, 10, { fill: tokens.steelDark, line: LINE.thing });
     for (const cavity of CAVITIES) {
       const x = columnOf(cavity);
       paintCavity(art, cavity);
       paintPin(art, cavity, observation.plug.pins[cavity - 1] ?? false);
-      chip(art, { x, y: WIRE_LABEL_Y + 8 }, 98, 28);
+      chip(art, { x, y: WIRE_LABEL_Y }, 98, 28);
       const wire = PLUG_WIRES[cavity].letters;
       art.print(
         say('drawing.cavity', { cavity, wire }),
-        { x, y: WIRE_LABEL_Y + 8 },
+        { x, y: WIRE_LABEL_Y },
         { size: SIZE.small, weight: '700' },
       );
       if (view.showFunctions) {
         const look = { size: SIZE.small, weight: '400', colour: tokens.inkSoft } as const;
-        art.print(say(`functions.${cavity}`), { x, y: WIRE_LABEL_Y + 33 }, look);
+        art.print(say(`functions.${cavity}`), { x, y: WIRE_LABEL_Y + 25 }, look);
       }
     }
     if (observation.plug.mated) paintMated(art);
     else paintParted(art);
-    const title = { x: PLUG_LATCH.x, y: PLUG_INSET.y + PLUG_INSET.h - 16 };
-    art.print(say('drawing.plugTitle'), title, { size: SIZE.label });
+    art.print(say('drawing.plugTitle'), PLUG_TITLE, {
+      font: 'heading',
+      size: SIZE.label,
+      anchor: 'left',
+      wrap: 84,
+    });
   },
 };

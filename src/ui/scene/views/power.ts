@@ -23,10 +23,10 @@ const SENSE_RUN: readonly Vec[] = [
   { x: 596, y: 376 },
 ];
 const GROUND_RUN: readonly Vec[] = [
-  { x: 262, y: 236 },
-  { x: 262, y: 226 },
-  { x: 348, y: 226 },
-  { x: 348, y: 250 },
+  { x: 248, y: 240 },
+  { x: 248, y: 226 },
+  { x: 352, y: 226 },
+  { x: 352, y: 250 },
   { x: 620, y: 250 },
   { x: 620, y: 366 },
   { x: 596, y: 366 },
@@ -35,34 +35,34 @@ const GROUND_RUN: readonly Vec[] = [
 function paintBattery(art: Art): void {
   const { tokens } = art;
   for (const name of ['battery-negative', 'battery-positive'] as const) {
-    const post = boxAround({ x: POINTS[name].x, y: 76 }, 46, 28);
+    const post = boxAround({ x: POINTS[name].x, y: 94 }, 46, 28);
     art.box(post, 5, { fill: tokens.steel, line: LINE.part });
   }
   art.box(BATTERY, 8, { fill: tokens.clay, line: LINE.thing });
   art.strokes(
     [
-      { x: BATTERY.x, y: BATTERY.y + 34 },
-      { x: BATTERY.x + BATTERY.w, y: BATTERY.y + 34 },
+      { x: BATTERY.x, y: BATTERY.y + 32 },
+      { x: BATTERY.x + BATTERY.w, y: BATTERY.y + 32 },
     ],
     { line: LINE.hint },
   );
   const sign = { size: 28, weight: '700' } as const;
-  art.print('−', { x: POINTS['battery-negative'].x, y: BATTERY.y + 17 }, sign);
-  art.print('+', { x: POINTS['battery-positive'].x, y: BATTERY.y + 17 }, sign);
-  const middle = { x: BATTERY.x + BATTERY.w / 2, y: BATTERY.y + 63 };
+  art.print('−', { x: POINTS['battery-negative'].x, y: BATTERY.y + 16 }, sign);
+  art.print('+', { x: POINTS['battery-positive'].x, y: BATTERY.y + 16 }, sign);
+  const middle = { x: BATTERY.x + BATTERY.w / 2, y: BATTERY.y + 57 };
   art.print(say('drawing.battery'), middle, { font: 'heading', size: SIZE.large, weight: '700' });
 }
 
 function paintFuseHolder(art: Art): void {
   const { tokens } = art;
   for (const name of ['fuse-in', 'fuse-out'] as const) {
-    art.box(boxAround({ x: POINTS[name].x, y: 78 }, 34, 26), 4, { fill: tokens.steel, line: LINE.part });
+    art.box(boxAround({ x: POINTS[name].x, y: 96 }, 34, 26), 4, { fill: tokens.steel, line: LINE.part });
   }
   art.box(FUSE_HOLDER, 8, { fill: tokens.steelLight, line: LINE.thing });
   for (const x of [282, 318]) {
-    art.box(boxAround({ x, y: 112 }, 8, 24), 2, { fill: tokens.ink });
+    art.box(boxAround({ x, y: 130 }, 8, 24), 2, { fill: tokens.casingOuter });
   }
-  art.print(say('drawing.fuse'), { x: 300, y: 140 }, { size: SIZE.small });
+  art.print(say('drawing.fuse'), { x: 300, y: 157 }, { size: SIZE.small });
 }
 
 function paintController(art: Art): void {
@@ -102,10 +102,10 @@ export const power: Layer = {
     letters(art, PLUG_WIRES[1], { x: 484, y: 150 });
     letters(art, PLUG_WIRES[3], { x: 572, y: 142 });
     stud(art, POINTS['chassis-stud']);
-    art.print(say('drawing.chassis'), { x: 262, y: 272 }, { size: SIZE.small });
+    art.print(say('drawing.chassis'), { x: 248, y: 273 }, { size: SIZE.small });
     art.box(boxAround(POINTS['ground-splice'], 40, 20), 5, { fill: art.tokens.steel, line: LINE.part });
     const splice = `${say('drawing.splice')} ${PLUG_WIRES[2].letters}`;
-    art.print(splice, { x: 376, y: 226 }, { size: SIZE.small, anchor: 'left' });
+    art.print(splice, { x: 380, y: 226 }, { size: SIZE.small, anchor: 'left' });
     for (const [name, at] of Object.entries(POINTS)) {
       if (/^(battery|fuse|controller|ground)/.test(name)) {
         art.circle(at, 8, { fill: art.tokens.cream, line: LINE.part });

@@ -15,7 +15,7 @@ import type { Layer } from '../Frame.ts';
 function paintPipes(art: Art): void {
   const { tokens } = art;
   const pipe = { fill: tokens.steelLight, line: LINE.part };
-  art.box({ x: GAUGE_CENTRE.x - 8, y: GAUGE_CENTRE.y + GAUGE_RADIUS - 4, w: 16, h: 30 }, 3, pipe);
+  art.box({ x: GAUGE_CENTRE.x - 8, y: GAUGE_CENTRE.y + GAUGE_RADIUS - 4, w: 16, h: 12 }, 3, pipe);
   art.box({ x: GAUGE_CENTRE.x - 8, y: PUMP_TEE.y - 8, w: PUMP_BODY.x - GAUGE_CENTRE.x + 8, h: 16 }, 3, pipe);
   art.box({ x: PUMP_TEE.x - 8, y: PUMP_TEE.y - 24, w: 16, h: 20 }, 3, pipe);
   art.box(boxAround(PUMP_TEE, 34, 26), 6, { fill: tokens.steel, line: LINE.part });
@@ -84,7 +84,7 @@ export const pump: Layer = {
       line: LINE.part,
     });
     art.box(boxAround(handle, 18, 58), 8, { fill: tokens.sage, line: LINE.thing });
-    const word = { size: SIZE.small, weight: '400', anchor: 'left' } as const;
-    art.print(say('drawing.release'), { x: 272, y: 640 }, word);
+    const word = { size: SIZE.small, weight: '400', anchor: 'middle' } as const;
+    art.print(say('drawing.release'), { x: PUMP_RELEASE.x, y: 705 }, word);
   },
 };

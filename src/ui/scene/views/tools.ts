@@ -102,9 +102,9 @@ export const reader: Layer = {
     const { tokens } = art;
     const { awake, senseVolts, senseState, command } = observation.reader;
     art.box(READER, 8, { fill: tokens.steelLight, line: LINE.part });
-    const window = { x: READER.x + 76, y: READER.y + 6, w: READER.w - 82, h: READER.h - 12 };
+    const window = { x: READER.x + 68, y: READER.y + 6, w: READER.w - 74, h: READER.h - 12 };
     art.box(window, 5, { fill: tokens.cream, line: LINE.hint });
-    art.print(say('drawing.reader'), { x: READER.x + 38, y: READER.y + 31 }, { size: SIZE.label });
+    art.print(say('drawing.reader'), { x: READER.x + 35, y: READER.y + 31 }, { size: SIZE.label });
     const line = { size: SIZE.small, anchor: 'left' } as const;
     if (!awake || senseVolts === null || senseState === null) {
       art.print(
@@ -125,7 +125,7 @@ export const reader: Layer = {
       { x: window.x + 10, y: window.y + 37 },
       { ...line, weight: '400' },
     );
-    let x = window.x + 86;
+    let x = window.x + 80;
     for (const each of SOLENOID_COMMANDS) {
       const word = say(`solenoid.${each}`);
       const width = 14 + word.length * 8;

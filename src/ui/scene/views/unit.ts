@@ -16,7 +16,7 @@ import { screw } from './parts.ts';
 const PORT_WORDS: Readonly<Record<UnitPort, { readonly at: Vec; readonly anchor: 'left' | 'middle' }>> = {
   'air-port': { at: { x: 344, y: 369 }, anchor: 'left' },
   'canister-port': { at: { x: 344, y: 437 }, anchor: 'left' },
-  'engine-port': { at: { x: 440, y: 488 }, anchor: 'left' },
+  'engine-port': { at: { x: 484, y: 434 }, anchor: 'middle' },
 };
 
 /** A barb from the body to its tip: a neck with two ridges and a chamfered mouth. */
@@ -30,7 +30,7 @@ function paintBarb(art: Art, port: UnitPort): void {
     [at(length, half), at(8, half), at(0, half - 4), at(0, 4 - half), at(8, -half), at(length, -half)],
     { fill: art.tokens.steelLight, line: LINE.part },
   );
-  for (const back of [16, 30]) art.strokes([at(back, half + 2), at(back, -half - 2)], { line: LINE.part });
+  for (const back of [16, 30]) art.strokes([at(back, half), at(back, -half)], { line: LINE.part });
 }
 
 function paintConnector(art: Art, mated: boolean): void {
@@ -78,14 +78,19 @@ export const unit: Layer = {
       ],
       { line: LINE.hint },
     );
-    for (const x of [UNIT_LID.x + 18, UNIT_LID.x + UNIT_LID.w - 18]) {
-      for (const y of [UNIT_LID.y + 16, UNIT_LID.y + 40]) screw(art, { x, y }, 6);
+    for (const x of [UNIT_LID.x + 15, UNIT_LID.x + UNIT_LID.w - 15]) {
+      for (const y of [UNIT_LID.y + 16, UNIT_LID.y + 40]) screw(art, { x, y }, 5.5);
     }
     const middle = { x: UNIT_LID.x + UNIT_LID.w / 2, y: UNIT_LID.y + 28 };
-    art.print(say('drawing.unit'), middle, { size: SIZE.label });
+    art.print(say('drawing.unit'), middle, { size: SIZE.small });
     for (const port of UNIT_PORTS) {
       const { at, anchor } = PORT_WORDS[port];
-      art.print(say(`drawing.ports.${port}`), at, { size: SIZE.small, weight: '700', anchor });
+      art.print(say(`drawing.ports.${port}`), at, {
+        size: SIZE.small,
+        weight: '700',
+        anchor,
+        ...(port === 'engine-port' ? { wrap: 80 } : {}),
+      });
     }
     paintConnector(art, observation.plug.mated);
   },
