@@ -16,7 +16,11 @@ export function watchErrors(shop: AppShop): void {
       ],
     };
   };
-  window.addEventListener('error', (event) => tell(event.error ?? event.message));
+  window.addEventListener('error', (event) => {
+    // Layout that needs a second pass is reported as an error without an error; nothing is broken by it.
+    if (event.error === null && event.message.startsWith('ResizeObserver loop')) return;
+    tell(event.error ?? event.message);
+  });
   window.addEventListener('unhandledrejection', (event) => tell(event.reason));
 }
 

@@ -2,6 +2,7 @@
 export const bench = {
   bench: {
     region: 'Bench',
+    evidence: 'Evidence and data',
     instruments: 'Instruments',
     verdict: 'Give a verdict',
     closeJob: 'Close the job',
@@ -55,7 +56,7 @@ export const bench = {
     noteHint: 'At most {{max}} letters. Enter keeps it, Esc leaves it as it was.',
   },
   strip: {
-    title: 'Your meter and gauge',
+    title: 'Meter and gauge',
     volts: 'meter, V',
     vacuum: 'vacuum, inHg',
     summary: 'Strip chart: meter {{volts}}, vacuum {{vacuum}}, over {{seconds}} s.',

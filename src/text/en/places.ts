@@ -70,6 +70,7 @@ export const places = {
     hoses: 'Hoses, caps and plugs',
     jumper: 'Fused jumper',
     pump: 'Hand pump and gauge',
+    handle: 'Pump handle',
     meter: 'Meter and its leads',
     selector: 'Meter selector',
     mat: 'Mat',

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { describeSide } from '../../text/describePoint.ts';
 import { capital } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
@@ -7,6 +7,9 @@ import { type Grip, placeOf, type Target } from '../interaction/Grip.ts';
 import { type Offer, offersFor } from '../interaction/targets.ts';
 import type { BenchInput } from './BenchInput.ts';
 import { typeahead } from './typeahead.ts';
+
+/** Letters that follow each other within this time are one word. */
+const TYPED_TOGETHER_MS = 1200;
 
 /** The list of places for what is held: for keys and screen readers, and for fingers as a magnified choice. */
 export function PlacePicker({ input, grip }: { readonly input: BenchInput; readonly grip: Grip }) {
@@ -19,13 +22,11 @@ export function PlacePicker({ input, grip }: { readonly input: BenchInput; reado
   );
   const typed = useRef({ text: '', atMs: 0 });
   const list = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    const opener = document.activeElement;
+  // Before the next paint: a letter typed at once must find the list.
+  useLayoutEffect(() => {
     list.current?.focus();
-    return () => {
-      if (opener instanceof HTMLElement) opener.focus();
-    };
-  }, []);
+    return () => focusGrip(grip);
+  }, [grip]);
   useEffect(() => {
     list.current?.querySelector(`#place-${at.value}`)?.scrollIntoView({ block: 'nearest' });
   }, [at.value]);
@@ -44,7 +45,7 @@ export function PlacePicker({ input, grip }: { readonly input: BenchInput; reado
     else if (event.key === 'Escape') input.hand.putBack();
     else if (event.key === 'Tab') input.hand.putBack();
     else if (event.key.length === 1 && !event.ctrlKey && !event.metaKey && !event.altKey) {
-      const fresh = event.timeStamp - typed.current.atMs > 800;
+      const fresh = event.timeStamp - typed.current.atMs > TYPED_TOGETHER_MS;
       typed.current = { text: (fresh ? '' : typed.current.text) + event.key, atMs: event.timeStamp };
       at.value =
         typeahead(
@@ -105,6 +106,13 @@ export function PlacePicker({ input, grip }: { readonly input: BenchInput; reado
       </button>
     </div>
   );
+}
+
+/** Puts the focus on the thing that was held, wherever its control is now. */
+function focusGrip(grip: Grip): void {
+  const id =
+    grip.kind === 'lead' ? `end:${grip.end}` : grip.kind === 'fitting' ? `fitting:${grip.item}` : 'pin-tray';
+  requestAnimationFrame(() => document.querySelector<HTMLElement>(`[data-spot="${id}"]`)?.focus());
 }
 
 /** What is in the hand, by name. */

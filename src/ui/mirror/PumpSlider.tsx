@@ -1,9 +1,12 @@
+import { useRef } from 'preact/hooks';
 import { fixed } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import { quantiseHandle } from '../interaction/PumpDrag.ts';
 
 interface PumpSliderProps {
   readonly handle: number;
+  /** True while the handle is on its way: a further step then starts from where it is going. */
+  readonly moving: boolean;
   readonly class: string;
   readonly style: string;
   readonly tabIndex: number;
@@ -22,8 +25,14 @@ const STEPS: Readonly<Record<string, number>> = {
 };
 
 /** The pump's handle as a slider: arrow keys a sixteenth of the stroke, with Shift a sixty-fourth. */
-export function PumpSlider({ handle, onMove, onDown, tabIndex, ...rest }: PumpSliderProps) {
+export function PumpSlider({ handle, moving, onMove, onDown, tabIndex, ...rest }: PumpSliderProps) {
+  const wanted = useRef(handle);
   const percent = Math.round(handle * 100);
+  const move = (position: number): void => {
+    wanted.current = position;
+    onMove(position);
+  };
+  const from = moving ? wanted.current : handle;
   return (
     <div
       {...rest}
@@ -39,9 +48,9 @@ export function PumpSlider({ handle, onMove, onDown, tabIndex, ...rest }: PumpSl
       onPointerDown={onDown}
       onKeyDown={(event) => {
         const step = STEPS[event.key];
-        if (event.key === 'Home') onMove(0);
-        else if (event.key === 'End') onMove(1);
-        else if (step !== undefined) onMove(quantiseHandle(handle + (event.shiftKey ? step / 4 : step)));
+        if (event.key === 'Home') move(0);
+        else if (event.key === 'End') move(1);
+        else if (step !== undefined) move(quantiseHandle(from + (event.shiftKey ? step / 4 : step)));
         else return;
         event.preventDefault();
         event.stopPropagation();

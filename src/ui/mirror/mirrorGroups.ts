@@ -9,7 +9,17 @@ import {
 import { controlName } from './controlName.ts';
 
 /** Groups of controls in the order of the job. Two of them are radio groups: the key and the meter's selector. */
-export const MIRROR_GROUPS = ['power', 'key', 'unit', 'plug', 'pump', 'tools', 'meter', 'selector'] as const;
+export const MIRROR_GROUPS = [
+  'power',
+  'key',
+  'unit',
+  'plug',
+  'pump',
+  'handle',
+  'tools',
+  'meter',
+  'selector',
+] as const;
 export type MirrorGroup = (typeof MIRROR_GROUPS)[number];
 
 export interface MirrorControl {
@@ -67,6 +77,8 @@ export function mirrorSections(seen: Observation): readonly MirrorSection[] {
 function groupOf(spot: PlacedHotspot): MirrorGroup {
   if (spot.kind === 'key-position') return 'key';
   if (spot.kind === 'meter-selector') return 'selector';
+  // The handle takes the arrow keys for itself, so it is a group of its own.
+  if (spot.kind === 'pump-handle') return 'handle';
   return spot.group;
 }
 

@@ -36,7 +36,7 @@ export function BenchScreen(props: BenchScreenProps) {
   const verdict = desk.verdict.value;
   return (
     <div class="bench-screen">
-      <TopBar shop={shop} title={desk.card.title} onSettings={onSettings}>
+      <TopBar shop={shop} title={desk.card.title} heading onSettings={onSettings}>
         <Elapsed desk={desk} />
         <span class={`mode mode-${desk.card.mode}`}>{say(`modes.${desk.card.mode}`)}</span>
         <button type="button" onClick={() => (open.value = 'cupboard')}>

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { say } from '../../text/translate.ts';
 
 /**
@@ -6,100 +7,94 @@ import { say } from '../../text/translate.ts';
  */
 export function CircuitDiagram() {
   return (
-    <svg class="circuit" viewBox="0 0 360 300" role="img" aria-label={say('service.diagramLabel')}>
-      <g class="wire">
-        <path d="M40 210 V60 H62 M92 60 H112 M144 60 H166 M40 230 V262 M40 262 H330 M214 262 V252" />
-        <path d="M40 262 H40" />
-        <path d="M196 60 H290 V92" />
-        <path d="M290 140 V176 H222 V210 M222 236 V262" />
-        <path d="M196 110 H236 V128 H330 V150 M330 172 V176 H290" />
-      </g>
-      <Battery />
-      <g class="part">
-        <path d="M62 60 L88 48" />
-        <circle cx="62" cy="60" r="3" />
-        <circle cx="92" cy="60" r="3" />
-        <rect x="112" y="52" width="32" height="16" />
-        <path d="M112 60 H144" class="wire" />
-        <rect x="160" y="26" width="40" height="112" class="box" />
-        <path d="M170 54 L186 66 M170 66 L186 54" />
-        <rect x="174" y="96" width="10" height="24" />
-        <path d="M179 120 V126 M179 96 V88 M179 110 H196" class="wire" />
-        <rect x="262" y="82" width="92" height="106" class="box" stroke-dasharray="6 4" />
-        <rect x="280" y="92" width="20" height="48" />
-        <path d="M280 132 L300 100" />
-        <circle cx="330" cy="150" r="3" />
-        <circle cx="330" cy="172" r="3" />
-        <path d="M330 172 L343 153" />
-        <circle cx="222" cy="210" r="4" class="dot" />
-        <path d="M206 236 H238 M212 242 H232 M217 248 H227" />
-      </g>
-      <g class="words">
-        <text x="24" y="204" text-anchor="end" transform="rotate(-90 24 204)" />
-        <text x="52" y="226">
-          {say('service.labels.battery')}
-        </text>
-        <text x="66" y="84">
-          {say('service.labels.key')}
-        </text>
-        <text x="112" y="44">
-          {say('service.labels.fuse')}
-        </text>
-        <text x="152" y="20">
-          {say('service.labels.controller')}
-        </text>
-        <text x="262" y="204">
-          {say('service.labels.unit')}
-        </text>
-        <text x="206" y="52" class="code">
-          PK/BK
-        </text>
-        <text x="250" y="52">
-          1 · {say('service.labels.feed')}
-        </text>
-        <text x="206" y="102" class="code">
-          GY/BU
-        </text>
-        <text x="244" y="122" class="code" />
-        <text x="206" y="150">
-          3 · {say('service.labels.sense')}
-        </text>
-        <text x="230" y="192" class="code">
-          BN
-        </text>
-        <text x="190" y="172">
-          2 · {say('service.labels.ground')}
-        </text>
-        <text x="232" y="214">
-          {say('service.labels.splice')}
-        </text>
-        <text x="244" y="246">
-          {say('service.labels.stud')}
-        </text>
-        <text x="305" y="112" class="small">
-          32 Ω
-        </text>
-        <text x="166" y="150" class="small">
-          2.2 kΩ
-        </text>
-        <text x="262" y="220" class="small">
-          {say('service.labels.coil')}
-        </text>
-        <text x="262" y="236" class="small">
-          {say('service.labels.switch')}
-        </text>
-      </g>
+    <svg class="circuit" viewBox="0 0 420 356" role="img" aria-label={say('service.diagramLabel')}>
+      <Wires />
+      <Parts />
+      <Words />
     </svg>
   );
 }
 
-function Battery() {
+function Wires() {
+  return (
+    <g class="wire">
+      {/* Supply: battery, key, fuse, driver. */}
+      <path d="M40 230 V76 H60 M90 76 H106 M142 76 H164" />
+      {/* Feed to cavity 1 and the coil. */}
+      <path d="M220 76 H320 V116 M320 164 V216" />
+      {/* Sense from the pull-up to cavity 3 and the switch. */}
+      <path d="M192 124 V134 H252 V108 H386 V138 M386 164 V216 H320" />
+      {/* Ground from cavity 2 over the splice to the stud, and the battery's own. */}
+      <path d="M320 216 V262 H236 V298 M40 252 V318 H236 V306" />
+    </g>
+  );
+}
+
+function Parts() {
   return (
     <g class="part">
-      <path d="M26 210 H54 M33 218 H47 M26 224 H54 M33 230 H47" />
-      <text x="14" y="212">
-        +
-      </text>
+      <rect x="164" y="40" width="56" height="112" class="box" />
+      <rect x="290" y="92" width="118" height="136" class="box dashed" />
+      <path d="M28 230 H52 M34 236 H46 M28 244 H52 M34 250 H46" />
+      <path d="M60 76 L86 64" />
+      <circle cx="60" cy="76" r="3" class="dot" />
+      <circle cx="90" cy="76" r="3" class="dot" />
+      <rect x="106" y="68" width="36" height="16" />
+      <path d="M106 76 H142" />
+      <path d="M178 70 L206 82 M178 82 L206 70" />
+      <rect x="186" y="98" width="12" height="26" class="box" />
+      <path d="M192 98 V90" />
+      <rect x="310" y="116" width="20" height="48" class="box" />
+      <path d="M310 156 L330 124" />
+      <path d="M320 76 V116 M386 108 V138" class="wire" />
+      <circle cx="386" cy="138" r="3" class="dot" />
+      <circle cx="386" cy="164" r="3" class="dot" />
+      <path d="M386 164 L400 143" />
+      <path d="M320 164 V216 H386 V164" class="wire" />
+      <circle cx="236" cy="262" r="4" class="dot" />
+      <path d="M220 298 H252 M226 303 H246 M231 308 H241" />
     </g>
+  );
+}
+
+function Words() {
+  return (
+    <g>
+      <Word x={14} y={234} text="+" />
+      <Word x={60} y={246} text={say('service.labels.battery')} />
+      <Word x={64} y={100} text={say('service.labels.key')} />
+      <Word x={104} y={58} text={say('service.labels.fuse')} />
+      <Word x={164} y={32} text={say('service.labels.controller')} />
+      <Word x={168} y={62} text={say('service.labels.driver')} />
+      <Word x={202} y={115} text="2.2k" />
+      <Word x={230} y={70} text="PK/BK" strong />
+      <Word x={276} y={70} text={`1 · ${say('service.labels.feed')}`} />
+      <Word x={228} y={150} text="GY/BU" strong />
+      <Word x={228} y={167} text={`3 · ${say('service.labels.sense')}`} />
+      <Word x={338} y={84} text={say('service.labels.unit')} />
+      <Word x={336} y={136} text={say('service.labels.coil')} narrow />
+      <Word x={336} y={150} text="32 Ω" />
+      <Word x={336} y={186} text={say('service.labels.switch')} narrow />
+      <Word x={330} y={250} text="BN" strong />
+      <Word x={330} y={267} text={`2 · ${say('service.labels.ground')}`} />
+      <Word x={186} y={266} text={say('service.labels.splice')} />
+      <Word x={258} y={308} text={say('service.labels.stud')} />
+    </g>
+  );
+}
+
+interface WordProps {
+  readonly x: number;
+  readonly y: number;
+  readonly text: ComponentChildren;
+  readonly strong?: boolean;
+  readonly narrow?: boolean;
+}
+
+function Word({ x, y, text, strong, narrow }: WordProps) {
+  return (
+    <text x={x} y={y} class={strong ? 'code' : narrow ? 'narrow' : ''}>
+      {text}
+    </text>
   );
 }

@@ -75,7 +75,7 @@ export function Debrief({
         <p class="quiet">{say('debrief.traceLead')}</p>
         <TraceChart facts={facts} />
       </section>
-      <section class="sheet">
+      <section class="sheet debrief-method">
         <h2>{say('debrief.method')}</h2>
         <ul class="rules">
           {facts.rules
@@ -99,6 +99,8 @@ export function Debrief({
             </li>
           ))}
         </ul>
+      </section>
+      <section class="sheet">
         <h2>{say('debrief.cost')}</h2>
         {facts.renewed.length === 0 && <p>{say('debrief.noParts')}</p>}
         <ul>

@@ -41,24 +41,30 @@ interface EntryRowProps {
 function EntryRow({ entry, desk, newest }: EntryRowProps) {
   const words = describeEntry(entry, desk.functionsKnown.value);
   return (
-    <tr class={newest ? 'entry entry-newest' : 'entry'}>
-      <th scope="row">
-        <span class="entry-number">
-          <span class="visually-hidden">{say('log.entry', { id: '' })}</span>
-          {entry.id}
-        </span>
-      </th>
-      <td>
-        <span class="entry-what">{words.what}</span>
-        {newest && <span class="tag">{say('log.newest')}</span>}
-        <span class="entry-conditions">
-          {clock(entry.tick)} · {words.conditions}
-        </span>
-        {words.heard && <span class="entry-heard">{words.heard}</span>}
-        <Note entry={entry} desk={desk} />
-      </td>
-      <td class="entry-value">{words.value}</td>
-    </tr>
+    <>
+      <tr class={newest ? 'entry entry-newest' : 'entry'}>
+        <th scope="rowgroup" rowSpan={2}>
+          <span class="entry-number">
+            <span class="visually-hidden">{say('log.entry', { id: '' })}</span>
+            {entry.id}
+          </span>
+        </th>
+        <td>
+          <span class="entry-what">{words.what}</span>
+          {newest && <span class="tag">{say('log.newest')}</span>}
+        </td>
+        <td class="entry-value">{words.value}</td>
+      </tr>
+      <tr class="entry-more">
+        <td colSpan={2}>
+          <span class="entry-conditions">
+            {clock(entry.tick)} · {words.conditions}
+          </span>
+          {words.heard && <span class="entry-heard">{words.heard}</span>}
+          <Note entry={entry} desk={desk} />
+        </td>
+      </tr>
+    </>
   );
 }
 

@@ -37,6 +37,7 @@ export function SideColumn({ desk, tab, onTab }: SideColumnProps) {
   };
   return (
     <aside class="side">
+      <h2 class="visually-hidden">{say('bench.evidence')}</h2>
       <div class="tabs" role="tablist" onKeyDown={onKeyDown}>
         {tabs.map((each) => (
           <button
@@ -75,7 +76,7 @@ function panelOf(tab: SideTab, desk: Desk) {
     case 'steps':
       return <StepsPanel desk={desk} />;
     case 'order':
-      return <WorkOrder card={desk.card} />;
+      return <WorkOrder card={desk.card} level="h3" />;
     case 'log':
       return <LogPanel desk={desk} />;
     case 'data':

@@ -5,12 +5,14 @@ import type { Shop } from './Shop.ts';
 interface TopBarProps {
   readonly shop: Shop;
   readonly title?: string;
+  /** The title is the heading of the whole screen. */
+  readonly heading?: boolean;
   readonly onSettings: () => void;
   readonly children?: ComponentChildren;
 }
 
 /** The same head on every screen: name and way home at the left, settings at the right. */
-export function TopBar({ shop, title, onSettings, children }: TopBarProps) {
+export function TopBar({ shop, title, heading, onSettings, children }: TopBarProps) {
   return (
     <header class="top-bar">
       <button
@@ -21,7 +23,11 @@ export function TopBar({ shop, title, onSettings, children }: TopBarProps) {
       >
         {say('app.name')}
       </button>
-      <span class="top-title">{title ?? say('app.tagline')}</span>
+      {heading ? (
+        <h1 class="top-title">{title}</h1>
+      ) : (
+        <span class="top-title">{title ?? say('app.tagline')}</span>
+      )}
       {children}
       <button type="button" class="plain" onClick={onSettings}>
         {say('bench.settings')}

@@ -71,26 +71,28 @@ export function VerdictDialog({ desk, onClose }: { readonly desk: Desk; readonly
         </fieldset>
         <fieldset class="verdict-cites">
           <legend>{say('verdict.cites', { count: cites.value.length, max: MOST_CITES })}</legend>
-          {log.length === 0 && <p class="quiet">{say('verdict.noEntries')}</p>}
-          {log.map((entry) => {
-            const words = describeEntry(entry, desk.functionsKnown.value);
-            const cited = cites.value.includes(entry.id);
-            return (
-              <label key={entry.id}>
-                <input
-                  type="checkbox"
-                  checked={cited}
-                  disabled={!cited && cites.value.length >= MOST_CITES}
-                  onChange={() => toggle(entry.id)}
-                />
-                <span>
-                  <b>{entry.id}</b> {words.what} <b>{words.value}</b>
-                  {words.heard && ` · ${words.heard}`}
-                  <span class="entry-conditions">{words.conditions}</span>
-                </span>
-              </label>
-            );
-          })}
+          <div class="cite-list">
+            {log.length === 0 && <p class="quiet">{say('verdict.noEntries')}</p>}
+            {log.map((entry) => {
+              const words = describeEntry(entry, desk.functionsKnown.value);
+              const cited = cites.value.includes(entry.id);
+              return (
+                <label key={entry.id}>
+                  <input
+                    type="checkbox"
+                    checked={cited}
+                    disabled={!cited && cites.value.length >= MOST_CITES}
+                    onChange={() => toggle(entry.id)}
+                  />
+                  <span>
+                    <b>{entry.id}</b> {words.what} <b>{words.value}</b>
+                    {words.heard && ` · ${words.heard}`}
+                    <span class="entry-conditions">{words.conditions}</span>
+                  </span>
+                </label>
+              );
+            })}
+          </div>
         </fieldset>
       </div>
       <div class="dialog-foot">

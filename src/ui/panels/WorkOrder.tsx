@@ -9,7 +9,7 @@ export function WorkOrderScreen({ desk }: { readonly desk: Desk }) {
     <main class="order-page">
       <div class="sheet">
         <h1>{desk.card.title}</h1>
-        <WorkOrder card={desk.card} />
+        <WorkOrder card={desk.card} level="h2" />
         <p class="quiet">{say('order.defer')}</p>
         <button type="button" class="act big" onClick={() => desk.act({ kind: 'accept-job' })}>
           {say('order.accept')}
@@ -20,22 +20,23 @@ export function WorkOrderScreen({ desk }: { readonly desk: Desk }) {
 }
 
 /** Complaint, history, codes and cautions. */
-export function WorkOrder({ card }: { readonly card: ScenarioCard }) {
+export function WorkOrder({ card, level }: { readonly card: ScenarioCard; readonly level: 'h2' | 'h3' }) {
+  const H = level;
   const { number, vehicle, complaint, history, codes, cautions } = card.workOrder;
   return (
     <article class="order">
       <p class="order-number">{say('order.number', { number })}</p>
-      <h3>{say('order.vehicle')}</h3>
+      <H>{say('order.vehicle')}</H>
       <p>{vehicle}</p>
-      <h3>{say('order.complaint')}</h3>
+      <H>{say('order.complaint')}</H>
       <p>{complaint}</p>
-      <h3>{say('order.history')}</h3>
+      <H>{say('order.history')}</H>
       <ul>
         {history.map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>
-      <h3>{say('order.codes')}</h3>
+      <H>{say('order.codes')}</H>
       {codes.length === 0 ? (
         <p>{say('order.noCodes')}</p>
       ) : (
@@ -49,7 +50,7 @@ export function WorkOrder({ card }: { readonly card: ScenarioCard }) {
           ))}
         </ul>
       )}
-      <h3>{say('order.cautions')}</h3>
+      <H>{say('order.cautions')}</H>
       <ul class="cautions">
         {cautions.map((line) => (
           <li key={line}>{line}</li>

@@ -1,4 +1,5 @@
 import type uPlot from 'uplot';
+import 'uplot/dist/uPlot.min.css';
 
 /** Colours and type of the charts, read from the theme's custom properties. */
 export interface ChartInk {
