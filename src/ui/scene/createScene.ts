@@ -40,6 +40,8 @@ async function createRenderer(
     resolution: Math.min(MOST_PIXELS, globalThis.devicePixelRatio || 1),
     autoDensity: true,
     antialias: true,
+    // Frames are drawn only when something changed, so the last one must stay.
+    preserveDrawingBuffer: true,
     background,
     accessibilityOptions: { enabledByDefault: false, activateOnTab: false },
     eventMode: 'none',

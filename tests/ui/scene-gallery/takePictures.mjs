@@ -1,5 +1,5 @@
 /**
- * Takes pictures of the gallery: `node tests/ui/scene-gallery/takePictures.mjs <folder> [picture …] [--sizes 850x610,…]`.
+ * Takes pictures of the gallery: `node tests/ui/scene-gallery/takePictures.mjs <folder> [picture …] [--sizes 850x610,…] [--canvas] [--time]`.
  * Starts its own server on port 5301 and stops it. `CHROMIUM` names the browser, else /usr/bin/chromium.
  */
 import { mkdirSync } from 'node:fs';
@@ -9,8 +9,8 @@ import { createServer } from 'vite';
 const args = process.argv.slice(2);
 const sizesAt = args.indexOf('--sizes');
 const sizes = (sizesAt < 0 ? '850x610,1280x900,680x480' : args.splice(sizesAt, 2)[1]).split(',');
-const canvas = args.includes('--canvas') ? '&canvas=1' : '';
-const [folder = 'test-results/gallery', ...wanted] = args.filter((each) => each !== '--canvas');
+const canvas = (args.includes('--canvas') ? '&canvas=1' : '') + (args.includes('--time') ? '&time=1' : '');
+const [folder = 'test-results/gallery', ...wanted] = args.filter((each) => !each.startsWith('--'));
 const all = 'start vacuum parted ohms tone crowd probes off swapped plugged holding dark contrast'.split(' ');
 mkdirSync(folder, { recursive: true });
 

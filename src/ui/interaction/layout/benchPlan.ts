@@ -13,7 +13,7 @@ import type { Box, Vec } from './geometry.ts';
 export const BATTERY: Box = { x: 28, y: 106, w: 176, h: 80 };
 export const FUSE_HOLDER: Box = { x: 228, y: 106, w: 144, h: 64 };
 export const FUSE_FITTED: Vec = { x: 300, y: 130 };
-export const FUSE_LAID_OUT: Vec = { x: 300, y: 202 };
+export const FUSE_LAID_OUT: Vec = { x: 268, y: 203 };
 export const CONTROLLER: Box = { x: 430, y: 24, w: 172, h: 78 };
 
 export const KEY_CENTRE: Vec = { x: 104, y: 272 };
@@ -37,8 +37,8 @@ export const POINTS: Readonly<Record<FixedPoint, Vec>> = {
   'fuse-out': { x: 346, y: 88 },
   'controller-feed': { x: 472, y: 122 },
   'controller-sense': { x: 560, y: 122 },
-  'chassis-stud': { x: 248, y: 240 },
-  'ground-splice': { x: 352, y: 226 },
+  'chassis-stud': { x: 246, y: 246 },
+  'ground-splice': { x: 330, y: 226 },
   'cavity-1-back': { x: 800, y: 122 },
   'cavity-2-back': { x: 904, y: 122 },
   'cavity-3-back': { x: 1008, y: 122 },

@@ -88,7 +88,8 @@ export function cheapestWay(field: Float64Array, from: Vec, to: Vec): readonly V
   return way;
 }
 
-function costOfLine(field: Float64Array, a: Vec, b: Vec): number {
+/** Cost of a straight line over the field: mean cost of the cells under it times its length. */
+export function costOfLine(field: Float64Array, a: Vec, b: Vec): number {
   const steps = Math.max(1, Math.ceil(distance(a, b) / (CELL / 2)));
   let sum = 0;
   for (let i = 0; i <= steps; i++) {
@@ -111,7 +112,7 @@ export function pulledStraight(field: Float64Array, way: readonly Vec[]): readon
       const [a, b, start] = [way[to - 1], way[to], way[from]];
       if (a === undefined || b === undefined || start === undefined) break;
       walked += costOfLine(field, a, b);
-      if (costOfLine(field, start, b) <= walked * 1.04 + 6) best = to;
+      if (costOfLine(field, start, b) <= walked * 1.05 + 2) best = to;
     }
     const corner = way[best];
     if (corner !== undefined) kept.push(corner);

@@ -15,6 +15,9 @@ export interface LaidHose {
   readonly fitted: boolean;
 }
 
+/** How far a hose reaches over a barb, from the barb's tip. */
+export const OVER_BARB = 64;
+
 function opposite(direction: Vec): Vec {
   return { x: -direction.x, y: -direction.y };
 }
@@ -33,6 +36,8 @@ export function layHose(observation: Observation, end: HoseEnd): LaidHose {
   }
   const placed = placeSite(site);
   const slack = slackFor(root, placed.mouth);
+  // A truck hose goes on over the barb; the pump's cone stops at its mouth.
+  const over = along(placed.mouth, placed.direction, -OVER_BARB);
   // A hose that turns a corner into what it is on bends close there and lies flat the rest of its way.
   const turns = rootDirection.x * placed.direction.x + rootDirection.y * placed.direction.y > -0.5;
   const curve: Curve = {
@@ -43,6 +48,7 @@ export function layHose(observation: Observation, end: HoseEnd): LaidHose {
         c2: along(placed.mouth, placed.direction, turns ? Math.min(slack, 64) : slack),
         to: placed.mouth,
       },
+      ...(end === 'pump-hose-end' ? [] : [{ c1: placed.mouth, c2: over, to: over }]),
     ],
   };
   return { end, curve, mouth: placed.mouth, direction: opposite(placed.direction), fitted: true };

@@ -23,8 +23,8 @@ export const LABEL_BOXES: readonly Box[] = [
   { x: 440, y: 44, w: 152, h: 40 }, // controller
   { x: 480, y: 138, w: 56, h: 24 }, // PK/BK
   { x: 568, y: 130, w: 56, h: 24 }, // GY/BU
-  { x: 378, y: 214, w: 80, h: 24 }, // splice
-  { x: 212, y: 262, w: 72, h: 22 }, // chassis
+  { x: 354, y: 214, w: 80, h: 24 }, // splice
+  { x: 212, y: 268, w: 68, h: 22 }, // chassis
   { x: 268, y: 146, w: 64, h: 22 }, // fuse
   { x: 370, y: 278, w: 158, h: 30 }, // leak detection pump
   { x: 340, y: 356, w: 44, h: 26 }, // AIR

@@ -1,7 +1,7 @@
 import type { LeadEnd } from '../../../sim/devices/places.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
 import { JACK_COM, JACK_VOLTS, JUMPER_HALF, METER } from './benchPlan.ts';
-import { cheapestWay, pulledStraight } from './cheapestWay.ts';
+import { cheapestWay, costOfLine, pulledStraight } from './cheapestWay.ts';
 import { CELL, cellAt, costField, FORBIDDEN } from './costField.ts';
 import { type Curve, hanging, rounded, sampled } from './curve.ts';
 import { along, boxAround, distance, towards, type Vec } from './geometry.ts';
@@ -21,7 +21,9 @@ export interface CordEnd {
 const UP: Vec = { x: 0, y: -1 };
 /** How far a cord runs straight out of a jack or a clip before it may turn. */
 const STRAIGHT = 26;
-const BEND = 84;
+const BEND = 130;
+/** Width of a turn back. */
+const TURN = 44;
 const GRIP_HALF = 22;
 
 /** Where the cord leaves a lead end's grip: at the back, away from the tip. */
@@ -77,24 +79,50 @@ function markLaid(field: Float64Array, curve: Curve): void {
   }
 }
 
-/** Long level runs hang a little in the middle. */
-function sagging(points: readonly Vec[]): readonly Vec[] {
+/** A turn back on itself gets a second corner, so that the cord bends round instead of folding. */
+function easedTurn(at: CordEnd, out: Vec, next: Vec): readonly Vec[] {
+  const ahead = towards(out, next);
+  const { x, y } = at.direction;
+  if (ahead.x * x + ahead.y * y > -0.2) return [out];
+  const side = ahead.x * -y + ahead.y * x < 0 ? -1 : 1;
+  return [out, along(out, { x: -y * side, y: x * side }, TURN)];
+}
+
+/** Corners of the cheapest way, without its two ends. */
+function between(field: Float64Array, from: Vec, to: Vec): readonly Vec[] {
+  return pulledStraight(field, cheapestWay(field, from, to)).slice(1, -1);
+}
+
+/** The middle of a long run hangs as far as the ground under it allows. */
+function sagging(field: Float64Array, points: readonly Vec[]): readonly Vec[] {
   return points.flatMap((at, i) => {
     const before = points[i - 1];
     if (before === undefined) return [at];
-    const across = Math.abs(at.x - before.x);
-    if (across < 150 || across < Math.abs(at.y - before.y)) return [at];
-    return [{ x: (at.x + before.x) / 2, y: (at.y + before.y) / 2 + Math.min(12, across * 0.04) }, at];
+    const length = distance(before, at);
+    const level = Math.abs(at.x - before.x) / Math.max(length, 1);
+    if (length < 130 || level < 0.35) return [at];
+    const taut = costOfLine(field, before, at);
+    const middle = { x: (at.x + before.x) / 2, y: (at.y + before.y) / 2 };
+    for (const share of [0.14, 0.1, 0.06]) {
+      const low = { x: middle.x, y: middle.y + Math.min(46, length * share * level) };
+      const cost = costOfLine(field, before, low) + costOfLine(field, low, at);
+      if (cost <= taut * 1.12 + 12) return [low, at];
+    }
+    return [at];
   });
 }
 
 function lay(field: Float64Array, root: CordEnd, end: CordEnd): Curve {
   const gap = distance(root.at, end.at);
-  if (gap < 110) return hanging(root.at, root.direction, end.at, end.direction, 12 + gap * 0.4);
+  if (gap < 90) return hanging(root.at, root.direction, end.at, end.direction, 12 + gap * 0.4);
   const out = along(root.at, root.direction, STRAIGHT);
   const back = along(end.at, end.direction, STRAIGHT);
-  const way = pulledStraight(field, cheapestWay(field, out, back));
-  return rounded(sagging([root.at, out, ...way.slice(1, -1), back, end.at]), BEND);
+  const scout = between(field, out, back);
+  const first = easedTurn(root, out, scout[0] ?? back);
+  const last = easedTurn(end, back, scout.at(-1) ?? out);
+  const turned = first.length + last.length > 2;
+  const way = turned ? between(field, first.at(-1) ?? out, last.at(-1) ?? back) : scout;
+  return rounded([root.at, ...sagging(field, [...first, ...way, ...[...last].reverse()]), end.at], BEND);
 }
 
 /**

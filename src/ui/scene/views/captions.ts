@@ -22,7 +22,7 @@ function originOf(kind: HappeningKind, observation: Observation): Vec {
   switch (kind) {
     case 'click-on':
     case 'click-off':
-      return { x: 486, y: 412 };
+      return { x: 464, y: 364 };
     case 'tone':
       return { x: 888, y: 440 };
     case 'hiss':

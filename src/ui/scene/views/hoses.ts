@@ -2,7 +2,7 @@ import { HOSE_ENDS, type HoseEnd, UNIT_PORTS, type UnitPort } from '../../../sim
 import { say } from '../../../text/translate.ts';
 import { BARBS, HOSES } from '../../interaction/layout/benchPlan.ts';
 import { along, type Vec } from '../../interaction/layout/geometry.ts';
-import { carryHose, type LaidHose, layHose } from '../../interaction/layout/hoseRouting.ts';
+import { carryHose, type LaidHose, layHose, OVER_BARB } from '../../interaction/layout/hoseRouting.ts';
 import { endOf, hoseOf } from '../../interaction/layout/hoses.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
@@ -34,12 +34,7 @@ function paintEnd(art: Art, hose: LaidHose): void {
     return;
   }
   if (hose.fitted) {
-    const over = along(hose.mouth, hose.direction, 64);
-    const straight = {
-      from: along(hose.mouth, hose.direction, -1),
-      pieces: [{ c1: hose.mouth, c2: over, to: over }],
-    };
-    hoseLine(art, straight, width, tint(art, hose.end));
+    const over = along(hose.mouth, hose.direction, OVER_BARB);
     art.strokes([along(over, across, width / 2 - 1), along(over, across, 1 - width / 2)], {
       line: LINE.part,
     });

@@ -76,11 +76,11 @@ function paintParted(art: Art): void {
     const fill = half === 'harness' ? tokens.plum : tokens.steelDark;
     const name = say(half === 'harness' ? 'drawing.harnessHalf' : 'drawing.unitHalf');
     art.print(name, { x: middle.x, y: 283 }, { size: SIZE.small, weight: '400' });
-    art.box({ x: middle.x - 82, y: 296, w: 164, h: 52 }, 8, { fill, line: LINE.thing });
+    art.box({ x: middle.x - 86, y: 296, w: 170, h: 52 }, 8, { fill, line: LINE.thing });
     for (const cavity of CAVITIES) {
       const at = POINTS[`${half}-${cavity}`];
       paintTerminal(art, at, half);
-      art.print(`${cavity}`, { x: at.x - 21, y: 310 }, { size: SIZE.small, weight: '700' });
+      art.print(`${cavity}`, { x: at.x - 20, y: 311 }, { size: SIZE.small, weight: '700' });
     }
   }
   for (const side of [-1, 1]) {

@@ -23,10 +23,10 @@ const SENSE_RUN: readonly Vec[] = [
   { x: 596, y: 376 },
 ];
 const GROUND_RUN: readonly Vec[] = [
-  { x: 248, y: 240 },
-  { x: 248, y: 226 },
-  { x: 352, y: 226 },
-  { x: 352, y: 250 },
+  { x: 246, y: 246 },
+  { x: 246, y: 226 },
+  { x: 330, y: 226 },
+  { x: 330, y: 250 },
   { x: 620, y: 250 },
   { x: 620, y: 366 },
   { x: 596, y: 366 },
@@ -102,10 +102,10 @@ export const power: Layer = {
     letters(art, PLUG_WIRES[1], { x: 484, y: 150 });
     letters(art, PLUG_WIRES[3], { x: 572, y: 142 });
     stud(art, POINTS['chassis-stud']);
-    art.print(say('drawing.chassis'), { x: 248, y: 273 }, { size: SIZE.small });
+    art.print(say('drawing.chassis'), { x: 246, y: 279 }, { size: SIZE.small });
     art.box(boxAround(POINTS['ground-splice'], 40, 20), 5, { fill: art.tokens.steel, line: LINE.part });
     const splice = `${say('drawing.splice')} ${PLUG_WIRES[2].letters}`;
-    art.print(splice, { x: 380, y: 226 }, { size: SIZE.small, anchor: 'left' });
+    art.print(splice, { x: 357, y: 226 }, { size: SIZE.small, anchor: 'left' });
     for (const [name, at] of Object.entries(POINTS)) {
       if (/^(battery|fuse|controller|ground)/.test(name)) {
         art.circle(at, 8, { fill: art.tokens.cream, line: LINE.part });
