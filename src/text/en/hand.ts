@@ -44,6 +44,8 @@ export const hand = {
     strokeFull: 'Full stroke',
     strokeHalf: 'Half stroke',
     strokeQuarter: 'Quarter stroke',
+    half: 'Half',
+    quarter: 'Quarter',
     releaseShut: 'Release lever, shut',
     releaseOpen: 'Release lever, open',
     gauge: 'Gauge, about {{inHg}} inHg',

@@ -66,7 +66,7 @@ function Words() {
       <Word x={104} y={58} text={say('service.labels.fuse')} />
       <Word x={164} y={32} text={say('service.labels.controller')} />
       <Word x={168} y={62} text={say('service.labels.driver')} />
-      <Word x={202} y={115} text="2.2k" />
+      <Word x={226} y={100} text="2.2 kΩ" />
       <Word x={230} y={70} text="PK/BK" strong />
       <Word x={276} y={70} text={`1 · ${say('service.labels.feed')}`} />
       <Word x={228} y={150} text="GY/BU" strong />

@@ -9,9 +9,9 @@ interface HandBarProps {
 }
 
 const STROKES = [
-  { depth: 1, label: 'hand.strokeFull' },
-  { depth: 0.5, label: 'hand.strokeHalf' },
-  { depth: 0.25, label: 'hand.strokeQuarter' },
+  { depth: 1, label: 'hand.strokeFull', short: 'hand.strokeFull' },
+  { depth: 0.5, label: 'hand.strokeHalf', short: 'hand.half' },
+  { depth: 0.25, label: 'hand.strokeQuarter', short: 'hand.quarter' },
 ] as const;
 
 /** Under the bench: what the bench last had to say, the pump by single strokes, and time. */
@@ -24,9 +24,14 @@ export function HandBar({ desk, held, onShortcuts }: HandBarProps) {
       </p>
       <fieldset class="strokes">
         <legend class="visually-hidden">{say('groups.pump')}</legend>
-        {STROKES.map(({ depth, label }) => (
-          <button key={depth} type="button" onClick={() => desk.act({ kind: 'stroke', depth })}>
-            {say(label)}
+        {STROKES.map(({ depth, label, short }) => (
+          <button
+            key={depth}
+            type="button"
+            aria-label={say(label)}
+            onClick={() => desk.act({ kind: 'stroke', depth })}
+          >
+            {say(short)}
           </button>
         ))}
       </fieldset>

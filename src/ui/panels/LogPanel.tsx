@@ -51,13 +51,13 @@ function EntryRow({ entry, desk, newest }: EntryRowProps) {
         </th>
         <td>
           <span class="entry-what">{words.what}</span>
-          {newest && <span class="tag">{say('log.newest')}</span>}
         </td>
         <td class="entry-value">{words.value}</td>
       </tr>
       <tr class="entry-more">
         <td colSpan={2}>
           <span class="entry-conditions">
+            {newest && <b class="entry-latest">{say('log.newest')} · </b>}
             {clock(entry.tick)} · {words.conditions}
           </span>
           {words.heard && <span class="entry-heard">{words.heard}</span>}

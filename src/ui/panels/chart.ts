@@ -55,7 +55,7 @@ export function twoCurves(options: TwoCurves): uPlot.Options {
     axes: [
       { ...axis, size: 28, grid: { show: false }, values: (_u, ticks) => ticks.map(minutesAndSeconds) },
       { ...axis, scale: 'v', size: 34, grid: { stroke: ink.grid, width: 1 } },
-      { ...axis, scale: 'p', side: 1, size: 34, grid: { show: false } },
+      { ...axis, scale: 'p', side: 1, size: 46, grid: { show: false } },
     ],
     series: [
       {},
