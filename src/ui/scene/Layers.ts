@@ -4,7 +4,7 @@ import { Art } from './Art.ts';
 import type { Frame, Layer } from './Frame.ts';
 import { createCaptions } from './views/captions.ts';
 import { gaugeDial, gaugeNeedle } from './views/gauge.ts';
-import { clamps, hoses, stubs } from './views/hoses.ts';
+import { clamps, hoses, stubs, stubWords } from './views/hoses.ts';
 import { keySwitch } from './views/keySwitch.ts';
 import { createLeads } from './views/leads.ts';
 import { marks } from './views/marks.ts';
@@ -35,6 +35,7 @@ function allLayers(): readonly Layer[] {
     hoses,
     stoppers,
     clamps,
+    stubWords,
     gaugeDial,
     gaugeNeedle,
     reader,

@@ -13,7 +13,7 @@ import type { Box, Vec } from './geometry.ts';
 export const BATTERY: Box = { x: 28, y: 106, w: 176, h: 80 };
 export const FUSE_HOLDER: Box = { x: 228, y: 106, w: 144, h: 64 };
 export const FUSE_FITTED: Vec = { x: 300, y: 130 };
-export const FUSE_LAID_OUT: Vec = { x: 268, y: 203 };
+export const FUSE_LAID_OUT: Vec = { x: 258, y: 198 };
 export const CONTROLLER: Box = { x: 430, y: 24, w: 172, h: 78 };
 
 export const KEY_CENTRE: Vec = { x: 104, y: 272 };

@@ -34,7 +34,7 @@ export const LABEL_BOXES: readonly Box[] = [
   { x: 28, y: 332, w: 84, h: 22 }, // air filter
   { x: 28, y: 400, w: 84, h: 22 }, // canister
   { x: 28, y: 464, w: 84, h: 22 }, // engine
-  { x: 70, y: 308, w: 68, h: 22 }, // key
+  { x: 84, y: 316, w: 40, h: 20 }, // key
 ];
 
 /** Bodies and fine parts that a clip had better not lie on while there is room elsewhere. */

@@ -134,7 +134,8 @@ export function layCords(
   ends: ReadonlyMap<LeadEnd, PlacedEnd>,
 ): ReadonlyMap<Cord, Curve> {
   const grips = [...ends.values()].map(({ grip }) => ({ box: boxAround(grip, 44), cost: 8 }));
-  const field = costField(grips);
+  const body = { box: boxAround(jumperBodyAt(observation), JUMPER_HALF * 2 + 8, 48), cost: 40 };
+  const field = costField([...grips, body]);
   const laid = new Map<Cord, Curve>();
   for (const cord of CORDS) {
     const end = ends.get(endOfCord(cord));

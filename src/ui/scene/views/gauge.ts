@@ -40,12 +40,12 @@ export const gaugeDial: Layer = {
     const kPaLine = { line: LINE.hint, colour: tokens.vacuum, cap: 'butt' } as const;
     for (let kPa = 0; kPa <= 100; kPa += 10) {
       const out = way(kPa / KPA_PER_INHG / FULL_INHG);
-      const inner = KPA_SCALE - (kPa % 50 === 0 ? 8 : 4);
+      const inner = KPA_SCALE - (kPa === 0 || kPa === 50 ? 8 : 4);
       art.strokes([along(GAUGE_CENTRE, out, KPA_SCALE), along(GAUGE_CENTRE, out, inner)], kPaLine);
       // No 0 here: the main scale's 0 stands at the same place.
       if (kPa === 50 || kPa === 100) {
         const look = { size: SIZE.small, weight: '400', colour: tokens.vacuum } as const;
-        art.print(`${kPa}`, along(GAUGE_CENTRE, out, kPa === 100 ? 24 : 23), look);
+        art.print(`${kPa}`, along(GAUGE_CENTRE, out, 23), look);
       }
     }
     art.arc(GAUGE_CENTRE, KPA_SCALE, Math.PI * 0.75, Math.PI * 2.25, kPaLine);

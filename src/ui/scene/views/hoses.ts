@@ -57,13 +57,22 @@ function carriedKey(frame: Frame): string {
   return `${held.item} ${frame.hand.x.toFixed()} ${frame.hand.y.toFixed()}`;
 }
 
-/** Rail at the left edge where the truck's hoses come in, with their words. */
+/** Rail at the left edge where the truck's hoses come in. */
 export const stubs: Layer = {
   name: 'stubs',
   key: () => '',
   paint(art) {
     const { tokens } = art;
-    art.box({ x: -6, y: 332, w: 18, h: 196 }, 6, { fill: tokens.steelDark, line: LINE.thing });
+    // It runs in from beyond the sheet, so that a wider host shows no gap.
+    art.box({ x: -820, y: 332, w: 832, h: 196 }, 6, { fill: tokens.steelDark, line: LINE.thing });
+  },
+};
+
+/** Words of the three truck hoses, above whatever hose lies under them. */
+export const stubWords: Layer = {
+  name: 'stub words',
+  key: () => '',
+  paint(art) {
     for (const end of ['air-hose-end', 'canister-hose-end', 'engine-hose-end'] as const) {
       const { root } = HOSES[end];
       art.print(

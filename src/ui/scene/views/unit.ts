@@ -22,7 +22,7 @@ const PORT_WORDS: Readonly<Record<UnitPort, { readonly at: Vec; readonly anchor:
 /** A barb from the body to its tip: a neck with two ridges and a chamfered mouth. */
 function paintBarb(art: Art, port: UnitPort): void {
   const { tip, direction } = BARBS[port];
-  const half = port === 'engine-port' ? 8 : 12;
+  const half = port === 'engine-port' ? 8 : 11;
   const length = port === 'engine-port' ? 64 : 78;
   const across = { x: -direction.y, y: direction.x };
   const at = (back: number, side: number): Vec => along(along(tip, direction, -back), across, side);
