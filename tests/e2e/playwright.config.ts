@@ -30,7 +30,7 @@ export default defineConfig({
     actionTimeout: 20_000,
     navigationTimeout: 30_000,
     screenshot: 'only-on-failure',
-    trace: 'retain-on-failure',
+    trace: 'off',
   },
   webServer: {
     command: `node node_modules/vite/bin/vite.js preview --host 127.0.0.1 --port ${E2E_PORT} --strictPort`,
