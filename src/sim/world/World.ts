@@ -44,15 +44,18 @@ export class World implements WorldPort {
 
   apply(action: Action): Result<void, Refusal> {
     const { rig } = this;
-    catchUp(rig);
     const { state } = rig;
+    // A refused action must leave no trace, not even a solver step cut short: it is tried on a copy of the bench first.
+    const tried = applyAction(this.trialContext(), action);
+    if (!tried.ok) return tried;
+    catchUp(rig);
     const before = state.bench.handle.mode;
     const target = state.bench.handle.target;
     const meterFunction = state.bench.meterFunction;
     const command = state.bench.command;
     const result = applyAction(this.context(), action);
     this.seen = null;
-    if (!result.ok) return result;
+    assert(result.ok, 'an action allowed in trial is allowed in earnest', { action });
     const { bench } = state;
     if (bench.handle.mode !== before || bench.handle.target !== target) startHandle(rig, state.tick);
     if (bench.meterFunction !== meterFunction) state.meter = freshMeter(bench.meterFunction);
@@ -104,6 +107,20 @@ export class World implements WorldPort {
   /** The air network in its present state, for checks against an outside solver. */
   get air(): Rig['air']['network'] {
     return this.rig.air.network;
+  }
+
+  /** Answers as the bench would and changes nothing. */
+  private trialContext(): ApplyContext {
+    const nothing = (): void => {};
+    return {
+      bench: copyPlain(this.rig.state.bench),
+      happen: nothing,
+      vacuumAt: () => 0,
+      ampsThrough: () => 0,
+      jumperFuseMelted: () => this.rig.circuit.jumperFuse.melted,
+      renewJumperFuse: nothing,
+      rebuild: nothing,
+    };
   }
 
   private context(): ApplyContext {

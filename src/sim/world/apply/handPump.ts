@@ -9,7 +9,9 @@ const HISS_PA = 1500;
 /** The hand moves the handle towards a travel; it follows at the speed of a hand. */
 export function moveHandle({ bench }: ApplyContext, position: number): Applied {
   const target = clamp(position, 0, 1);
-  if (bench.handle.target === target && bench.handle.position === target) return err('already-so');
+  const { mode } = bench.handle;
+  const follows = mode === 'still' || mode === 'following';
+  if (follows && bench.handle.target === target) return err('already-so');
   bench.handle.target = target;
   bench.handle.mode = handleTable.next(bench.handle.mode, 'FOLLOW');
   return ok(undefined);
