@@ -86,7 +86,7 @@ const SHOP_FLOOR: Tokens = {
   lcd: '#B9C6AD',
   lcdInk: '#141C17',
   lcdGhost: '#AFBCA3',
-  hose: '#5E7D99',
+  hose: '#4A6780',
   leadRed: '#E0573F',
   leadBlack: '#0B0F12',
   casingOuter: '#0B0F12',

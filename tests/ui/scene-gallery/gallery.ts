@@ -34,3 +34,6 @@ for (let i = 0; i < frames; i++) {
 scene.draw(picture.observation, picture.view, 0.1);
 const frameMs = (performance.now() - from) / frames;
 document.title = `ready: change ${firstMs.toFixed(1)} ms, moving frame ${frameMs.toFixed(2)} ms`;
+
+// For trying the loss of the drawing surface by hand or from a script.
+Object.assign(globalThis, { scene, redraw: () => scene.draw(picture.observation, picture.view, 0.2) });

@@ -118,6 +118,16 @@ export const PICTURES: Readonly<Record<string, Picture>> = {
     },
     theme: 'paper',
   },
+  carrying: {
+    observation: working('all hoses off, fuse out'),
+    view: {
+      ...QUIET,
+      held: { kind: 'fitting', item: 'pump-hose' },
+      pointer: { x: 300, y: 480 },
+      targets: ['site:canister-port', 'site:air-port', 'site:engine-port', 'site:canister-hose-end'],
+    },
+    theme: 'paper',
+  },
   dark: {
     observation: underVacuum,
     view: { ...QUIET, showFunctions: true, ring: 'point:cavity-3-back' },

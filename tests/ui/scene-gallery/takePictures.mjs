@@ -11,7 +11,8 @@ const sizesAt = args.indexOf('--sizes');
 const sizes = (sizesAt < 0 ? '850x610,1280x900,680x480' : args.splice(sizesAt, 2)[1]).split(',');
 const canvas = (args.includes('--canvas') ? '&canvas=1' : '') + (args.includes('--time') ? '&time=1' : '');
 const [folder = 'test-results/gallery', ...wanted] = args.filter((each) => !each.startsWith('--'));
-const all = 'start vacuum parted ohms tone crowd probes off swapped plugged holding dark contrast'.split(' ');
+const all =
+  'start vacuum parted ohms tone crowd probes off swapped plugged holding carrying dark contrast'.split(' ');
 mkdirSync(folder, { recursive: true });
 
 const server = await createServer({

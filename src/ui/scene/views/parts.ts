@@ -30,11 +30,12 @@ export function stud(art: Art, at: Vec): void {
   art.circle(at, 5, { fill: art.tokens.cream, line: LINE.hint });
 }
 
-/** A thin vehicle wire in its two colours, with an ink casing. */
+/** A thin vehicle wire in its two colours, with the same two-tone casing as a lead so that it shows on every ground. */
 export function wire(art: Art, run: readonly Vec[], look: WireLook): void {
   const line = rounded(run, 14);
-  art.curve(line, { line: 7.4, colour: art.tokens.casingOuter });
-  art.curve(line, { line: 4.6, colour: WIRE_COLOURS[look.base] });
+  art.curve(line, { line: 9, colour: art.tokens.casingOuter });
+  art.curve(line, { line: 6.8, colour: art.tokens.casingInner });
+  art.curve(line, { line: 4.8, colour: WIRE_COLOURS[look.base] });
   if (look.stripe === null) return;
   const colour = WIRE_COLOURS[look.stripe];
   for (let i = 1; i < run.length; i++) {

@@ -106,7 +106,8 @@ function paintMated(art: Art): void {
       { x: x - 100, y: run },
     ];
     const look = PLUG_WIRES[cavity];
-    art.strokes(line, { line: 8, colour: tokens.casingOuter, cap: 'butt' });
+    art.strokes(line, { line: 10, colour: tokens.casingOuter, cap: 'butt' });
+    art.strokes(line, { line: 7.6, colour: tokens.casingInner, cap: 'butt' });
     art.strokes(line, { line: 5, colour: WIRE_COLOURS[look.base], cap: 'butt' });
     if (look.stripe !== null) {
       const from = { x: left + 8, y: run };
