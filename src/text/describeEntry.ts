@@ -53,6 +53,7 @@ export function displayWords(display: MeterDisplay): string {
 }
 
 function gaugeElsewhere(seen: Observation): string {
+  if (seen.sites['pump-hose-end'] !== null) return say('log.gaugeClosed');
   const site = Object.entries(seen.sites).find(([, fitting]) => fitting === 'pump-hose')?.[0];
   if (site !== undefined)
     return say('log.gaugeOn', { site: say(`sites.${site as keyof Observation['sites']}`) });

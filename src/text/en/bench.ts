@@ -33,6 +33,7 @@ export const bench = {
     to: '{{red}} to {{black}}',
     one: '{{end}} on {{point}}, {{other}} loose',
     gaugeOn: 'Gauge, pump hose on {{site}}',
+    gaugeClosed: 'Gauge, on the pump hose alone',
     gaugeLoose: 'Gauge, pump hose open',
     listen: 'Listening at the unit',
     key: 'key {{position}}',

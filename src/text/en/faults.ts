@@ -13,7 +13,7 @@ export const faults = {
     'sense-open': 'The sense wire is open.',
     'sense-to-ground': 'The sense wire is shorted to ground.',
     'fuse-blown': 'The fuse has blown.',
-    'hand-pump-leaking': 'The seal of the hand pump leaks.',
+    'hand-pump-seal-leaking': 'The seal of the hand pump leaks.',
     'meter-lead-open': 'A meter lead is open inside.',
   },
   noFault: 'Nothing was wrong here.',

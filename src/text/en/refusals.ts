@@ -14,7 +14,7 @@ export const refusals = {
     'plug-has-leads': 'Take the leads off the open terminals before the plug is mated.',
     'fuse-already-out': 'The fuse is out already.',
     'fuse-already-in': 'The fuse is in already.',
-    'site-taken': 'Something is on that already. Take it off first.',
+    'site-taken': 'Something is on it already, or in its end. Take that off first.',
     'does-not-fit': 'That does not fit there.',
     'not-fitted': 'That is not fitted anywhere.',
     'nothing-to-clamp': 'There is nothing on that port to clamp.',

@@ -34,6 +34,7 @@ export const shell = {
     part: 'part or mate the plug',
     jumper: 'jumper switch',
     help: 'this list',
+    clamp: 'on a clamp: one turn tighter or looser; so does a long press, tighter only',
     escape: 'put back what you hold',
   },
 } as const;

@@ -2,7 +2,7 @@ import type { Action } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import { dropTarget } from './dropTarget.ts';
 import { type Grip, placeOf, sameGrip, type Target } from './Grip.ts';
-import { gripAt, hotspotOf, pressAction, targetAt } from './HotspotMeaning.ts';
+import { gripAt, hotspotOf, pressAction, targetAt, turnClampAction } from './HotspotMeaning.ts';
 import { emptyHand, type HandEvent, type HandMeans, moveHand } from './handMachine.ts';
 import type { Vec } from './layout/geometry.ts';
 import type { HotspotId } from './layout/hotspots.ts';
@@ -62,6 +62,12 @@ export class BenchHand {
     const action = grip === null ? pressAction(id, seen) : null;
     if (grip !== null) this.pickUp(grip, means);
     else if (action !== null) this.ports.act(action);
+  }
+
+  /** Turns a clamp one step tighter or looser. */
+  turn(id: HotspotId, turn: 1 | -1): void {
+    const action = turnClampAction(id, turn, this.ports.observe());
+    if (action !== null) this.ports.act(action);
   }
 
   pickUp(grip: Grip, means: HandMeans): void {

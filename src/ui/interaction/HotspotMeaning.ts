@@ -116,7 +116,7 @@ export function pressAction(id: HotspotId, seen: Observation): Action | null {
   const name = nameOf(id);
   switch (name.kind) {
     case 'clamp':
-      return { kind: 'clamp', port: name.of, setting: nextClamp(seen.clamps[name.of]) };
+      return { kind: 'clamp', port: name.of, setting: pressedClamp(seen.clamps[name.of]) };
     case 'cavity-pin':
       return seen.plug.pins[name.of - 1]
         ? { kind: 'remove-pin', cavity: name.of }
@@ -152,6 +152,15 @@ export function pressAction(id: HotspotId, seen: Observation): Action | null {
   }
 }
 
-function nextClamp(setting: ClampSetting): ClampSetting {
-  return CLAMP_SETTINGS[(CLAMP_SETTINGS.indexOf(setting) + 1) % CLAMP_SETTINGS.length] ?? 'hand-tight';
+/** A press tightens by hand or loosens. Past hand tight, which cracks a barb, nobody comes by accident. */
+function pressedClamp(setting: ClampSetting): ClampSetting {
+  return setting === 'loose' ? 'hand-tight' : 'loose';
+}
+
+/** One turn tighter or looser, by `+` and `-` or by a long press; null at the end of the screw or at another control. */
+export function turnClampAction(id: HotspotId, turn: 1 | -1, seen: Observation): Action | null {
+  const name = nameOf(id);
+  if (name.kind !== 'clamp') return null;
+  const setting = CLAMP_SETTINGS[CLAMP_SETTINGS.indexOf(seen.clamps[name.of]) + turn];
+  return setting === undefined ? null : { kind: 'clamp', port: name.of, setting };
 }

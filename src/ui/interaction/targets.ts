@@ -1,9 +1,12 @@
 import { unreachable } from '../../base/assert.ts';
 import {
   AIR_SITES,
+  type AirSite,
   CAVITIES,
   cavityOfBack,
+  FITTINGS,
   type Fitting,
+  HOSE_ENDS,
   LEAD_POINTS,
   type LeadEnd,
   type LeadPoint,
@@ -12,7 +15,7 @@ import {
 } from '../../sim/devices/places.ts';
 import type { Refusal } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
-import { type Grip, placeOf, type Target } from './Grip.ts';
+import { type Grip, placeOf, siteOf, type Target } from './Grip.ts';
 
 /** Headings under which places are listed, in the order of the job. */
 export type PlaceGroup = 'power' | 'plug' | 'unit' | 'hoses' | 'controller' | 'leads' | 'mat';
@@ -78,8 +81,17 @@ function siteOffers(item: Fitting, now: unknown, seen: Observation): Offer[] {
   return AIR_SITES.filter((site) => site !== now && mayFit(item, site)).map((site) => ({
     target: { kind: 'site', site },
     group: site.endsWith('-port') ? 'unit' : 'hoses',
-    refusal: seen.sites[site] === null ? null : 'site-taken',
+    refusal: refusalOfSite(item, site, seen),
   }));
+}
+
+/** A place is taken by what is on it; a hose's end also while its hose is on something, or has something in it itself. */
+function refusalOfSite(item: Fitting, site: AirSite, seen: Observation): Refusal | null {
+  const ownEnd = HOSE_ENDS.find((end) => end === `${item}-end`);
+  const hoseHere = FITTINGS.find((fitting) => `${fitting}-end` === site);
+  if (seen.sites[site] !== null) return 'site-taken';
+  if (ownEnd !== undefined && seen.sites[ownEnd] !== null) return 'site-taken';
+  return hoseHere !== undefined && siteOf(hoseHere, seen) !== null ? 'site-taken' : null;
 }
 
 function refusalOfPoint(point: LeadPoint, seen: Observation): Refusal | null {

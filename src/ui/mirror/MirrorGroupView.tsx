@@ -22,16 +22,18 @@ export function MirrorGroupView({ section, input, targets, onDown, onPress }: Mi
   const last = useSignal<HotspotId | null>(null);
   const { group, controls } = section;
   const radios = group === 'key' || group === 'selector';
-  // The slider keeps the arrow keys for itself, so it is a Tab stop of its own beside the group's one.
-  const roved = controls.filter((control) => control.id !== 'pump-handle');
   const checked = controls.find((control) => control.on === true)?.id;
-  const remembered = roved.find((control) => control.id === last.value)?.id;
-  const stop = radios ? checked : (remembered ?? roved[0]?.id);
+  const remembered = controls.find((control) => control.id === last.value)?.id;
+  const stop = radios ? checked : (remembered ?? controls[0]?.id);
   const rove = (event: KeyboardEvent): void => {
     const here = (event.target as HTMLElement).dataset['spot'];
-    const index = roved.findIndex((control) => control.id === here);
-    const next = index < 0 ? null : rovedIndex(event.key, index, roved.length);
-    const control = next === null ? undefined : roved[next];
+    if (here !== undefined && (event.key === '+' || event.key === '-')) {
+      input.hand.turn(here as HotspotId, event.key === '+' ? 1 : -1);
+      return;
+    }
+    const index = controls.findIndex((control) => control.id === here);
+    const next = index < 0 ? null : rovedIndex(event.key, index, controls.length);
+    const control = next === null ? undefined : controls[next];
     if (control === undefined) return;
     event.preventDefault();
     host.current?.querySelector<HTMLElement>(`[data-spot="${control.id}"]`)?.focus();
@@ -40,7 +42,7 @@ export function MirrorGroupView({ section, input, targets, onDown, onPress }: Mi
   const shared = (control: MirrorControl) => ({
     class: `spot spot-${control.kind}${targets.includes(control.id) ? ' spot-target' : ''}`,
     style: place(control),
-    tabIndex: control.id === stop || control.id === 'pump-handle' ? 0 : -1,
+    tabIndex: control.id === stop ? 0 : -1,
   });
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: always a group or a radio group, and arrow keys move inside it.

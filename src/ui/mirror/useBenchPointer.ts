@@ -7,11 +7,13 @@ import type { BenchInput } from './BenchInput.ts';
 
 const DRAG_BEGINS_PX = 6;
 const HOLD_MS = 350;
+const CLAMP_HOLD_MS = 700;
 
 type Drag =
   | { readonly kind: 'carry'; readonly id: HotspotId; readonly x: number; readonly y: number; moved: boolean }
   | { readonly kind: 'pump'; readonly pump: PumpDrag }
-  | { readonly kind: 'release'; readonly since: number };
+  | { readonly kind: 'release'; readonly since: number }
+  | { readonly kind: 'clamp'; readonly id: HotspotId; readonly since: number };
 
 /** Handlers that turn pointer movement over the mirror into carrying, pumping and holding the release. */
 export function useBenchPointer(input: BenchInput) {
@@ -44,6 +46,11 @@ export function useBenchPointer(input: BenchInput) {
       } else if (now.kind === 'release') {
         if (event.timeStamp - now.since > HOLD_MS) {
           input.release(false);
+          swallowClick.current = true;
+        }
+      } else if (now.kind === 'clamp') {
+        if (event.timeStamp - now.since > CLAMP_HOLD_MS) {
+          input.hand.turn(now.id, 1);
           swallowClick.current = true;
         }
       } else if (now.moved) {
@@ -81,6 +88,8 @@ export function useBenchPointer(input: BenchInput) {
         drag.current = { kind: 'release', since: event.timeStamp };
         // The press that opened it is its own click: the click event must not shut it again.
         swallowClick.current = true;
+      } else if (id.startsWith('clamp:')) {
+        drag.current = { kind: 'clamp', id, since: event.timeStamp };
       } else if (input.hand.holding === null && gripAt(id, seen) !== null) {
         drag.current = { kind: 'carry', id, x: event.clientX, y: event.clientY, moved: false };
       }

@@ -20,6 +20,12 @@ export function ShortcutsDialog({ onClose }: { readonly onClose: () => void }) {
         ))}
         <div>
           <dt>
+            <kbd>+</kbd> <kbd>−</kbd>
+          </dt>
+          <dd>{say('shortcuts.clamp')}</dd>
+        </div>
+        <div>
+          <dt>
             <kbd>Esc</kbd>
           </dt>
           <dd>{say('shortcuts.escape')}</dd>

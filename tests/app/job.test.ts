@@ -1,0 +1,143 @@
+import { describe, expect, it } from 'vitest';
+import { openJob } from '../../src/app/openJob.ts';
+import { SittingDesk } from '../../src/app/SittingDesk.ts';
+import { SittingKeeper } from '../../src/app/SittingKeeper.ts';
+import { secondsToTicks } from '../../src/base/ticks.ts';
+import { memoryStore } from '../../src/platform/browser/memoryStore.ts';
+import type { StoredSitting } from '../../src/platform/browser/StoredSitting.ts';
+import type { Action } from '../../src/sim/world/Action.ts';
+import { sealScenario } from '../../src/training/scenario/seal.ts';
+import type { SittingAction } from '../../src/training/sitting/SittingAction.ts';
+import { bench } from '../support/bench.ts';
+
+const sealed = sealScenario(bench().fault('switch-stuck-open').scenario);
+const NOTHING = { acted: () => {}, exportRecord: () => {}, broken: () => {} };
+
+function open(stored?: StoredSitting) {
+  const opened = openJob(sealed, stored, () => 'seed-of-the-day');
+  if (!opened.ok) throw new Error(opened.error.code);
+  const desk = new SittingDesk(opened.value.sitting, opened.value.scenario, NOTHING, false);
+  return { ...opened.value, desk };
+}
+
+/** A desk that is worked for a while and kept on the way, as the page does it. */
+async function worked() {
+  const store = memoryStore();
+  const opened = openJob(sealed, undefined, () => 'seed-of-the-day');
+  if (!opened.ok) throw new Error(opened.error.code);
+  const { sitting, scenario } = opened.value;
+  const acted = (action: SittingAction): void => keeper.acted(action.kind, sitting.tick);
+  const desk = new SittingDesk(sitting, scenario, { ...NOTHING, acted }, false);
+  const keeper = new SittingKeeper(
+    store,
+    { scenario: 'job', record: () => desk.record(), score: () => null },
+    () => 0,
+  );
+  const pass = (seconds: number): void => {
+    desk.pass(secondsToTicks(seconds), () => 0);
+    keeper.passed(sitting.tick);
+  };
+  return { store, desk, keeper, sitting, pass };
+}
+
+const WORK: readonly Action[] = [
+  { kind: 'set-meter', function: 'volts-dc' },
+  { kind: 'place-lead', end: 'meter-red', point: 'battery-positive' },
+  { kind: 'place-lead', end: 'meter-black', point: 'battery-negative' },
+];
+
+describe('a job kept and opened again', () => {
+  it('goes on at the same tick, with the same log and the same state to the last bit', async () => {
+    const { store, desk, keeper, sitting, pass } = await worked();
+    desk.act({ kind: 'accept-job' });
+    for (const action of WORK) {
+      desk.act(action);
+      pass(0.7);
+    }
+    desk.logReading();
+    pass(0.123);
+    keeper.save();
+    await keeper.idle();
+    const again = open(await store.get('job'));
+    expect(again.sitting.tick).toBe(sitting.tick);
+    expect(again.desk.log.value).toEqual(desk.log.value);
+    expect(again.sitting.record().endHash).toBe(sitting.record().endHash);
+  });
+
+  it('is saved at each action and every two seconds of sitting time', async () => {
+    const { store, desk, keeper, sitting, pass } = await worked();
+    desk.act({ kind: 'accept-job' });
+    await keeper.idle();
+    expect((await store.get('job'))?.tick).toBe(0);
+    for (let i = 0; i < 25; i++) pass(0.1);
+    await keeper.idle();
+    const kept = (await store.get('job'))?.tick ?? 0;
+    expect(sitting.tick - kept).toBeLessThan(secondsToTicks(2));
+    expect(kept).toBeGreaterThan(0);
+  });
+
+  it('keeps nothing that names the fault, and no more than the record', async () => {
+    const { store, desk, keeper } = await worked();
+    desk.act({ kind: 'accept-job' });
+    await keeper.idle();
+    const text = JSON.stringify(await store.get('job'));
+    expect(text).toContain('accept-job');
+    expect(text).not.toMatch(/switch-stuck|stuck-open|faults/);
+    expect(JSON.stringify(sealed)).not.toMatch(/switch-stuck-open/);
+  });
+
+  it('is refused when the record is damaged, and when the scenario has changed', async () => {
+    const { store, desk, keeper } = await worked();
+    desk.act({ kind: 'accept-job' });
+    await keeper.idle();
+    const stored = await store.get('job');
+    if (stored === undefined) throw new Error('nothing kept');
+    const code = (record: unknown): string => {
+      const opened = openJob(sealed, { ...stored, record }, () => 's');
+      return opened.ok ? 'opened' : opened.error.code;
+    };
+    const record = stored.record as Record<string, unknown>;
+    expect(code(record)).toBe('opened');
+    expect(code({ ...record, endHash: '0'.repeat(64) })).toBe('record-damaged');
+    expect(code('nonsense')).toBe('record-damaged');
+    expect(code(undefined)).toBe('record-damaged');
+    const scenario = { ...(record['scenario'] as object), contentHash: '0'.repeat(64) };
+    expect(code({ ...record, scenario })).toBe('record-changed');
+  });
+});
+
+describe('the desk', () => {
+  it('says a refusal in its own words and changes nothing', () => {
+    const { desk, sitting } = open();
+    desk.act({ kind: 'accept-job' });
+    const before = sitting.record().endHash;
+    expect(desk.act({ kind: 'place-lead', end: 'meter-red', point: 'cavity-3-back' })).toBe(
+      'point-needs-pin',
+    );
+    expect(desk.caption.value).toMatchObject({ tone: 'refusal', sentence: expect.stringMatching(/pin/) });
+    expect(sitting.record().endHash).toBe(before);
+  });
+
+  it('lets no time pass before the job is taken', () => {
+    const { desk, sitting } = open();
+    desk.pass(secondsToTicks(1), () => 0);
+    expect(sitting.tick).toBe(0);
+  });
+
+  it('runs ahead by just the time that is waited, over as many frames as it needs', () => {
+    const { desk, sitting } = open();
+    desk.act({ kind: 'accept-job' });
+    desk.wait(10);
+    let ms = 0;
+    let frames = 0;
+    while (desk.waiting.value && frames < 1000) {
+      frames++;
+      desk.pass(0, () => {
+        ms += 10;
+        return ms;
+      });
+    }
+    expect(sitting.tick).toBe(secondsToTicks(10));
+    expect(frames).toBeGreaterThan(10);
+  });
+});
