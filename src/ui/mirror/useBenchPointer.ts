@@ -1,6 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { clamp } from '../../base/maths.ts';
 import { gripAt } from '../interaction/HotspotMeaning.ts';
 import { PUMP_TRAVEL } from '../interaction/layout/benchPlan.ts';
+import { SHEET, type Vec } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/hotspots.ts';
 import { PumpDrag } from '../interaction/PumpDrag.ts';
 import type { BenchInput } from './BenchInput.ts';
@@ -14,6 +16,14 @@ type Drag =
   | { readonly kind: 'pump'; readonly pump: PumpDrag }
   | { readonly kind: 'release'; readonly since: number }
   | { readonly kind: 'clamp'; readonly id: HotspotId; readonly since: number };
+
+/** The mat reaches past the sheet to the frame: what is let go out there lies on the mat's near edge. */
+function letGoAt(input: BenchInput, event: PointerEvent): Vec {
+  const at = input.toBench(event.clientX, event.clientY);
+  const under = document.elementFromPoint(event.clientX, event.clientY);
+  if (under === null || under.closest('.stage') === null) return at;
+  return { x: clamp(at.x, 0, SHEET.w), y: clamp(at.y, 0, SHEET.h) };
+}
 
 /** Handlers that turn pointer movement over the mirror into carrying, pumping and holding the release. */
 export function useBenchPointer(input: BenchInput) {
@@ -54,7 +64,7 @@ export function useBenchPointer(input: BenchInput) {
           swallowClick.current = true;
         }
       } else if (now.moved) {
-        input.hand.drop(input.toBench(event.clientX, event.clientY));
+        input.hand.drop(letGoAt(input, event));
         swallowClick.current = true;
       }
       if (swallowClick.current) setTimeout(() => (swallowClick.current = false), 0);
