@@ -54,6 +54,9 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
   useSignalEffect(() => {
     scene.current?.setTheme(theme.value);
   });
+  const stage = useRef<HTMLDivElement>(null);
+  // The work begins here: keys and shortcuts belong to the bench without a walk through the header first.
+  useEffect(() => stage.current?.focus({ preventScroll: true }), []);
   const { scale, offsetX, offsetY } = bench.fit.value;
   const onKeyDown = (event: KeyboardEvent): void => {
     if (event.key === 'Escape' && bench.hand.holding !== null) {
@@ -68,7 +71,7 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
   };
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: shortcuts belong to everything on the bench.
-    <div class="stage" onKeyDown={onKeyDown}>
+    <div ref={stage} class="stage" tabIndex={-1} onKeyDown={onKeyDown}>
       <div ref={host} class="stage-host" />
       <div
         class="stage-overlay"

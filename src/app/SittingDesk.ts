@@ -2,7 +2,9 @@ import { type Signal, signal } from '@preact/signals';
 import { secondsToTicks, TICKS_PER_SECOND } from '../base/ticks.ts';
 import type { ItemId } from '../sim/devices/items.ts';
 import type { Refusal } from '../sim/world/Action.ts';
+import { describeAction } from '../text/describeAction.ts';
 import { describeEntry } from '../text/describeEntry.ts';
+import { capital } from '../text/format.ts';
 import { say } from '../text/translate.ts';
 import type { Scenario } from '../training/scenario/Scenario.ts';
 import { priceOf } from '../training/score/book.ts';
@@ -20,6 +22,23 @@ const STRIP_TICKS = TICKS_PER_SECOND / 2;
 /** Sitting time that one slice of waiting lets pass; many slices go into a frame. */
 const WAIT_SLICE_TICKS = TICKS_PER_SECOND / 20;
 const WAIT_BUDGET_MS = 24;
+
+/** Actions that are said in the caption as they are done. What is carried says its own sentence. */
+const SAID: ReadonlySet<SittingAction['kind']> = new Set<SittingAction['kind']>([
+  'set-key',
+  'set-meter',
+  'part-plug',
+  'mate-plug',
+  'insert-pin',
+  'remove-pin',
+  'clamp',
+  'switch-jumper',
+  'renew-jumper-fuse',
+  'release',
+  'pull-fuse',
+  'fit-fuse',
+  'command-solenoid',
+]);
 
 /** What a desk tells its surroundings. */
 export interface DeskEvents {
@@ -75,6 +94,7 @@ export class SittingDesk implements Desk {
       return done.error;
     }
     this.renew(true);
+    if (SAID.has(action.kind)) this.say(`${capital(describeAction(action))}.`, 'news');
     this.events.acted(action);
     return null;
   }

@@ -15,7 +15,7 @@ export const happenings = {
     'click-off': 'Click from the unit: the plunger dropped back.',
     tone: 'Continuity tone.',
     hiss: 'Hiss of air.',
-    spark: 'A spark where the lead came off.',
+    spark: 'A spark where the circuit was opened.',
     'fuse-pop': 'A fuse melted.',
     relay: 'A tick from under the dash.',
     'barb-cracked': 'The barb cracked: the clamp was too tight.',

@@ -47,7 +47,7 @@ function partHolds(key: keyof DoneCondition, done: DoneCondition, facts: StepFac
       if (seen.meter.function !== 'ohms' && seen.meter.function !== 'continuity') return false;
       return display.settled && within(display.value ?? Number.POSITIVE_INFINITY, done['meter-ohms']);
     case 'leads-on':
-      return (done['leads-on'] ?? []).every(({ end, point }) => seen.leads[end] === point);
+      return leadsOn(done['leads-on'] ?? [], seen);
     case 'leads-off':
       return (done['leads-off'] ?? []).every((end: LeadEnd) => seen.leads[end] === null);
     case 'pins-in':
@@ -109,4 +109,12 @@ function loggedHolds(wanted: DoneCondition['logged'], facts: StepFacts): boolean
     return true;
   });
   return fitting.length >= (wanted.times ?? 1);
+}
+
+const OTHER_END: Readonly<Partial<Record<LeadEnd, LeadEnd>>> = { 'plain-a': 'plain-b', 'plain-b': 'plain-a' };
+
+/** Every lead where it is asked for. The plain lead's ends are alike, so it may lie either way round. */
+function leadsOn(asked: NonNullable<DoneCondition['leads-on']>, seen: Observation): boolean {
+  const asAsked = asked.every(({ end, point }) => seen.leads[end] === point);
+  return asAsked || asked.every(({ end, point }) => seen.leads[OTHER_END[end] ?? end] === point);
 }

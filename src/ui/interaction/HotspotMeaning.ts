@@ -64,6 +64,9 @@ export function gripAt(id: HotspotId, seen: Observation): Grip | null {
     case 'pin-tray':
       return { kind: 'pin' };
     case 'point': {
+      // A hand takes a lead by its tip as well as by its handle.
+      if (name.of === 'meter-red-tip') return { kind: 'lead', end: 'meter-red' };
+      if (name.of === 'meter-black-tip') return { kind: 'lead', end: 'meter-black' };
       const here = LEAD_ENDS.filter((end) => seen.leads[end] === name.of);
       return here.length === 1 && here[0] !== undefined ? { kind: 'lead', end: here[0] } : null;
     }

@@ -6,7 +6,7 @@ import { placeHotspots } from './layout/hotspots.ts';
 import { legalTargets } from './targets.ts';
 
 /** How far beside a place a thing may be let go and still go there, bench units. */
-const REACH = 26;
+const REACH = 16;
 
 /**
  * Where a held thing let go at `at` (bench units) goes: the nearest place it can use within reach, else a place that will refuse it

@@ -17,7 +17,8 @@ export function Mirror({ input }: { readonly input: BenchInput }) {
   const held = input.held.value;
   const targets = held === null ? [] : input.hand.targets();
   const press = (id: HotspotId, event: MouseEvent): void => {
-    if (pointer.isSwallowed()) return;
+    // A key's click has no press before it and belongs to no drag.
+    if (event.detail !== 0 && pointer.isSwallowed()) return;
     const byList = event.detail === 0 || (event instanceof PointerEvent && event.pointerType === 'touch');
     if (id === 'reader') input.openReader();
     else if (id === 'lcd' || id === 'gauge') input.readNow();

@@ -67,17 +67,22 @@ export function useBenchPointer(input: BenchInput) {
         input.hand.drop(letGoAt(input, event));
         swallowClick.current = true;
       }
-      if (swallowClick.current) setTimeout(() => (swallowClick.current = false), 0);
     };
     const cancel = (): void => {
       if (drag.current?.kind === 'carry' && drag.current.moved) input.hand.putBack();
       if (drag.current?.kind === 'release') input.release(false);
       drag.current = null;
     };
+    // A press is a new beginning: whatever click was still to be swallowed never came.
+    const fresh = (): void => {
+      swallowClick.current = false;
+    };
+    window.addEventListener('pointerdown', fresh, { capture: true });
     window.addEventListener('pointermove', move);
     window.addEventListener('pointerup', up);
     window.addEventListener('pointercancel', cancel);
     return () => {
+      window.removeEventListener('pointerdown', fresh, { capture: true });
       window.removeEventListener('pointermove', move);
       window.removeEventListener('pointerup', up);
       window.removeEventListener('pointercancel', cancel);
