@@ -87,6 +87,16 @@ describe('devices', () => {
     expect(left('hand-pump-seal-leaking')).toBeLessThan(0.9);
   });
 
+  test('behind a broken sense wire nothing is left of the pull-up, with a meter there or without', () => {
+    const bare = new WorldBench([{ fault: 'sense-open', severity: 0 }]).do({
+      kind: 'set-key',
+      position: 'on',
+    });
+    expect(bare.wait(1).world.inside().senseVolts).toBeLessThan(0.15);
+    const watched = new WorldBench([{ fault: 'sense-open', severity: 0 }]).senseWatched();
+    expect(watched.reading()).toBeLessThan(0.05);
+  });
+
   test('wrong connections read what they would read', () => {
     const swapped = new WorldBench().meter('volts-dc').lead('meter-red', 'battery-negative');
     expect(swapped.lead('meter-black', 'battery-positive').reading()).toBeLessThan(-12.5);

@@ -1,7 +1,7 @@
 import type { FaultEntry } from './Fault.ts';
 
-/** A broken conductor: far above anything a meter reads. */
-const OPEN_OHMS = 1e9;
+/** A broken conductor: far above an open contact's leakage (1 GΩ), so that its far end does not float half way. */
+const OPEN_OHMS = 1e11;
 
 /** Every fault of this version. Weights are invented for teaching; only their order is meant. */
 export const FAULTS: readonly FaultEntry[] = [

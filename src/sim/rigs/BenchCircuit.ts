@@ -15,9 +15,10 @@ import { Circuit } from '../network/Circuit.ts';
 
 const CONTACT_OHMS = 0.0005;
 const CORE_FARADS = 1e-9;
+const WINDING_LEAKAGE_OHMS = 1e9;
 /** Slope of the driver's clamp and of the arc, ohms. */
 const CLAMP_SLOPE_OHMS = 0.5;
-const BROKEN_LEAD_OHMS = 1e9;
+const BROKEN_LEAD_OHMS = 1e11;
 
 /**
  * The truck's circuit, the unit and the instruments as one electrical network. Node 'reference' is battery negative.
@@ -75,7 +76,9 @@ export class BenchCircuit {
     this.plug = [1, 2, 3].map((i) => c.add(new Contact(n(`h${i}`), n(`u${i}`), q.terminalOhms, true)));
     const winding = q.coilOhmsAt20C * copperFactor(ambientC) + q.coilSeriesOhms;
     this.coil = c.add(new Inductor(n('u1'), n('u2'), q.coilHenriesOut, winding));
-    c.add(new Resistor(n('u1'), n('u2'), q.coilCoreLossOhms + q.coilSeriesOhms));
+    // The core is felt through the winding only: behind an open one nothing but leakage is left across the terminals.
+    const leakage = Math.min(q.coilSeriesOhms, WINDING_LEAKAGE_OHMS);
+    c.add(new Resistor(n('u1'), n('u2'), q.coilCoreLossOhms + leakage));
     c.add(new Capacitor(n('u1'), n('u2'), CORE_FARADS));
     // Whatever opens the coil's circuit sparks over at about this voltage.
     c.add(new Clamp(n('u1'), n('u2'), q.arcVolts, CLAMP_SLOPE_OHMS, 'two-sided'));
