@@ -52,7 +52,9 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
     };
   }, [bench, forceCanvas, onTrouble, theme]);
   useSignalEffect(() => {
-    scene.current?.setTheme(theme.value);
+    // Read before the question whether there is a scene yet, or the first run would follow nothing.
+    const name = theme.value;
+    scene.current?.setTheme(name);
   });
   const stage = useRef<HTMLDivElement>(null);
   // The work begins here: keys and shortcuts belong to the bench without a walk through the header first.
