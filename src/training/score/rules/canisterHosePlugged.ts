@@ -7,7 +7,7 @@ import { kept, type MethodRule, missed, NO_OCCASION } from './RuleFinding.ts';
 const GRACE_TICKS = secondsToTicks(60);
 
 /** The canister hose, once off, got a plug within a minute and before anything else was tried. */
-export const canisterHosePlugged: MethodRule = ({ moments, start, end }) => {
+export const canisterHosePlugged: MethodRule = ({ moments, start }) => {
   let openSince: Tick | null = null;
   let wasOff = isOff(start, 'canister-hose');
   const off: Tick[] = [];
@@ -30,7 +30,8 @@ export const canisterHosePlugged: MethodRule = ({ moments, start, end }) => {
     if (!canisterLineOpen(seen)) openSince = null;
     else if (action !== null && !canisterLineOpen(moment.before)) openSince = tick;
   }
-  if (openSince !== null && end.tick - openSince > GRACE_TICKS) broken.push(openSince);
+  // A line that stands open when the job is closed was never plugged, however short a time ago it was opened.
+  if (openSince !== null) broken.push(openSince);
   if (broken.length > 0) return missed(broken);
   return off.length > 0 ? kept(off) : NO_OCCASION;
 };
