@@ -65,6 +65,7 @@ export class KeyHands implements Hands {
 
   async verdict(item: string, cites: readonly number[]): Promise<void> {
     await this.press('Give a verdict');
+    await this.inDialog();
     await this.goTo('', 'radio');
     for (let i = 0; (await this.focused()).name !== item; i++) {
       if (i > 20) throw new Error(`no item ${item}`);
@@ -81,14 +82,20 @@ export class KeyHands implements Hands {
 
   async fit(item: string): Promise<void> {
     await this.press('Parts cupboard');
+    await this.inDialog();
     await this.press(`Fit ${item}`);
     await this.press('Fit it');
   }
 
   async close(): Promise<void> {
     await this.press('Close the job');
-    await expect(this.page.getByRole('dialog')).toBeVisible();
+    await this.inDialog();
     await this.press('Close the job');
+  }
+
+  /** Waits until the dialog that a key opened has taken the focus. */
+  private async inDialog(): Promise<void> {
+    await expect(this.page.locator('dialog:focus-within, [role=dialog]:focus-within')).toHaveCount(1);
   }
 
   /** Chooses from the list of places that opens when something is taken by key. */
