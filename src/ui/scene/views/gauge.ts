@@ -78,8 +78,9 @@ export const gaugeNeedle: Layer = {
     });
     art.circle(GAUGE_CENTRE, 7, { fill: tokens.ink });
     if (!view.showDigits) return;
-    const at = { x: GAUGE_CENTRE.x + GAUGE_RADIUS + 8, y: GAUGE_CENTRE.y - GAUGE_RADIUS + 10 };
-    art.box({ x: at.x - 4, y: at.y - 15, w: 92, h: 30 }, 15, { fill: tokens.cream, line: 1.6 });
-    art.print(`${inHg.toFixed(1)} ${say('drawing.inHg')}`, { x: at.x + 42, y: at.y }, { size: SIZE.label });
+    // In the place of the unit's name, where neither needle nor hose passes.
+    const at = { x: GAUGE_CENTRE.x, y: GAUGE_CENTRE.y + 61 };
+    art.box({ x: at.x - 37, y: at.y - 10, w: 74, h: 19 }, 5, { fill: tokens.cream });
+    art.print(`${inHg.toFixed(1)} ${say('drawing.inHg')}`, at, { size: SIZE.small, weight: '700' });
   },
 };
