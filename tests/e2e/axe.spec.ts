@@ -1,0 +1,66 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { Page } from '@playwright/test';
+import { expect, test } from './support/test.ts';
+
+const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+interface Finding {
+  readonly id: string;
+  readonly nodes: readonly { readonly html: string }[];
+}
+
+/** What axe finds wrong on the page as it stands, by the rules of WCAG 2.0 to 2.2, levels A and AA. */
+async function findings(page: Page): Promise<string[]> {
+  await page.evaluate(AXE);
+  const violations = await page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: { run(where: Document, how: object): Promise<{ violations: Finding[] }> };
+    };
+    const values = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+    return (await axe.run(document, { runOnly: { type: 'tag', values } })).violations;
+  });
+  return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html ?? ''}`);
+}
+
+test('axe finds nothing on the board, the work order, the bench, the verdict and the debrief', async ({
+  page,
+}) => {
+  await page.goto('./?render=canvas');
+  await expect(page.getByRole('heading', { name: 'Job board' })).toBeVisible();
+  expect(await findings(page), 'job board').toEqual([]);
+  await page.getByRole('button', { name: /Ready by Friday/ }).click();
+  await expect(page.getByRole('button', { name: 'Take the job' })).toBeVisible();
+  expect(await findings(page), 'work order').toEqual([]);
+  await page.getByRole('button', { name: 'Take the job' }).click();
+  await expect(page.getByRole('region', { name: 'Bench' }).locator('canvas')).toBeVisible({
+    timeout: 30_000,
+  });
+  await page.getByRole('button', { name: 'Log this reading' }).click();
+  for (const tab of ['Work order', 'Log', 'Service data', 'Reader']) {
+    await page.getByRole('tab', { name: tab }).click();
+    expect(await findings(page), tab).toEqual([]);
+  }
+  await page.getByRole('button', { name: 'Give a verdict' }).click();
+  await page.getByRole('radio', { name: 'nothing wrong here' }).check();
+  expect(await findings(page), 'verdict').toEqual([]);
+  await page.getByRole('button', { name: 'Give this verdict' }).click();
+  await page.getByRole('button', { name: 'Lock it' }).click();
+  await page.getByRole('button', { name: 'Close the job' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Close the job' }).click();
+  await expect(page.getByRole('heading', { name: 'Debrief' })).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByRole('main')).toContainText('Your verdict was not right.');
+  expect(await findings(page), 'debrief').toEqual([]);
+});
+
+test('axe can find: a picture without words is reported', async ({ page }) => {
+  await page.goto('./');
+  await expect(page.getByRole('heading', { name: 'Job board' })).toBeVisible();
+  await page.evaluate(() => {
+    const picture = document.createElement('img');
+    picture.src = 'data:image/gif;base64,R0lGODlhAQABAAAAACwAAAAAAQABAAA=';
+    picture.width = 40;
+    document.body.append(picture);
+  });
+  expect((await findings(page)).some((finding) => finding.startsWith('image-alt'))).toBe(true);
+});
