@@ -83,6 +83,10 @@ describe('key off for the plug', () => {
     expect(worked('key on\npart plug').rule('key-off-for-plug')).toBe('missed');
     expect(worked('part plug\nkey on\nmate plug').rule('key-off-for-plug')).toBe('missed');
   });
+  it('is missed by fitting a new unit with the key on', () => {
+    expect(worked('key on\nverdict unit\nrenew unit').rule('key-off-for-plug')).toBe('missed');
+    expect(worked('verdict unit\nrenew unit').rule('key-off-for-plug')).toBe('kept');
+  });
 });
 
 describe('back-probing', () => {

@@ -42,6 +42,15 @@ describe('the hand', () => {
     expect(news).toEqual(['picked-up', 'placed']);
   });
 
+  it('takes a meter lead by its tip too, and still lays the other lead on that tip', () => {
+    hand.press('point:meter-red-tip', 'pointer');
+    hand.press('point:battery-positive', 'pointer');
+    expect(done).toEqual([{ kind: 'place-lead', end: 'meter-red', point: 'battery-positive' }]);
+    hand.press('end:meter-black', 'pointer');
+    hand.press('point:meter-red-tip', 'pointer');
+    expect(done.at(-1)).toEqual({ kind: 'place-lead', end: 'meter-black', point: 'meter-red-tip' });
+  });
+
   it('puts back without a trace', () => {
     hand.press('fitting:air-hose', 'keys');
     hand.putBack();
