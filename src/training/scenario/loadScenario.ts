@@ -1,6 +1,6 @@
-import { canonicalJson, sha256Hex } from '../../base/hash.ts';
 import { err, ok, type Result } from '../../base/Result.ts';
 import { crossProblems } from './crossProblems.ts';
+import { hashOfContent } from './hashOfContent.ts';
 import { readYaml } from './readYaml.ts';
 import type { Scenario, ScenarioContent } from './Scenario.ts';
 import type { ScenarioProblem } from './ScenarioProblem.ts';
@@ -24,11 +24,6 @@ export function loadScenario(text: string, fileName: string): Result<Scenario, r
   if (!parsed.success || problems.length > 0) return err(sorted(problems));
   const content = contentOf(parsed.data);
   return ok({ ...content, contentHash: hashOfContent(content) });
-}
-
-/** SHA-256 over the canonical JSON of the content: the same for equal content, however the file is laid out. */
-export function hashOfContent(content: ScenarioContent): string {
-  return sha256Hex(canonicalJson(content));
 }
 
 function contentOf(file: ScenarioFile): ScenarioContent {

@@ -2,7 +2,7 @@ import { canonicalJson, sha256Hex } from '../../base/hash.ts';
 import { err, ok, type Result } from '../../base/Result.ts';
 import { fromBase64, toBase64 } from './base64.ts';
 import { cardOf } from './cardOf.ts';
-import { hashOfContent } from './loadScenario.ts';
+import { hashOfContent } from './hashOfContent.ts';
 import type { Scenario, ScenarioContent } from './Scenario.ts';
 import type { ScenarioCard } from './ScenarioCard.ts';
 
