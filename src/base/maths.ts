@@ -5,7 +5,7 @@
 
 const LN2 = 0.6931471805599453;
 
-/** Natural exponential; relative error below 1e-14 for |x| ≤ 700. */
+/** Natural exponential; relative error below 1e-13 for |x| ≤ 700. */
 export function exp(x: number): number {
   if (x > 709) return Number.POSITIVE_INFINITY;
   if (x < -745) return 0;

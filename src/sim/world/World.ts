@@ -143,8 +143,7 @@ export class World implements WorldPort {
 
 /** A new world at tick 0 with the bench as a job begins. */
 export function createWorld(spec: WorldSpec): World {
-  const world = new World(new Rig(spec));
-  return world;
+  return new World(new Rig(spec));
 }
 
 /** A world that goes on from a snapshot of a world with the same spec. */

@@ -19,8 +19,9 @@ export interface WorldState {
     stepTicks: number;
     /** Steps in a row in which nothing moved. */
     quiet: number;
+    /** Nothing moves: the network is not solved again until something wakes it. */
     calm: boolean;
-    /** Switch bounce and the like: the network must be solved again although no current moves. */
+    /** Coil current after the last step, to see how far it moves in the next. */
     lastCoilAmps: number;
   };
   air: { tick: Tick; next: Tick };
@@ -36,6 +37,7 @@ export interface WorldState {
   gauge: number[];
   happenings: Happening[];
   lastHappening: number;
+  /** State of the random stream that sticky plungers draw from. */
   trials: readonly number[];
   jumperFuseSeenMelted: boolean;
   /** Steps that a network could not solve; stays 0 in a healthy world. */

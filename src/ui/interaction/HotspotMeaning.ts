@@ -17,7 +17,7 @@ import {
 import type { Action } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import { type Grip, siteOf, type Target } from './Grip.ts';
-import type { HotspotId } from './layout/hotspots.ts';
+import type { HotspotId, PlainHotspot } from './layout/hotspots.ts';
 
 /** A hotspot's id taken apart. */
 export type HotspotName =
@@ -29,24 +29,11 @@ export type HotspotName =
   | { readonly kind: 'cavity-pin'; readonly of: Cavity }
   | { readonly kind: 'key-position'; readonly of: KeyPosition }
   | { readonly kind: 'meter-selector'; readonly of: MeterFunction }
-  | { readonly kind: Extract<HotspotId, `${Plain}`> };
-
-type Plain =
-  | 'pin-tray'
-  | 'key'
-  | 'fuse'
-  | 'plug'
-  | 'jumper-switch'
-  | 'jumper-fuse'
-  | 'pump-handle'
-  | 'pump-release'
-  | 'reader'
-  | 'gauge'
-  | 'lcd';
+  | { readonly kind: PlainHotspot };
 
 export function nameOf(id: HotspotId): HotspotName {
   const colon = id.indexOf(':');
-  if (colon < 0) return { kind: id as Plain };
+  if (colon < 0) return { kind: id as PlainHotspot };
   const kind = id.slice(0, colon);
   const of = id.slice(colon + 1);
   // The id's own type pairs kind and part; taking it apart loses that pairing only for the compiler.

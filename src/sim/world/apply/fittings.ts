@@ -10,9 +10,7 @@ import {
   type UnitPort,
 } from '../../devices/places.ts';
 import type { Applied, ApplyContext } from './ApplyContext.ts';
-
-/** Vacuum above which pulling something off lets air in with a hiss, pascal. Common practice, no source. */
-const HISS_PA = 1500;
+import { hissAt } from './hiss.ts';
 
 const OWN_END: Readonly<Partial<Record<Fitting, HoseEnd>>> = {
   'canister-hose': 'canister-hose-end',
@@ -26,7 +24,7 @@ function isPort(site: AirSite): site is UnitPort {
 }
 
 function leave(context: ApplyContext, site: AirSite): void {
-  if (context.vacuumAt(site) > HISS_PA) context.happen('hiss');
+  hissAt(context, site);
   context.bench.sites[site] = null;
   if (isPort(site)) context.bench.clamps[site] = 'loose';
 }

@@ -2,9 +2,7 @@ import { clamp } from '../../../base/maths.ts';
 import { err, ok } from '../../../base/Result.ts';
 import { handleTable } from '../../devices/modes/handle.ts';
 import type { Applied, ApplyContext } from './ApplyContext.ts';
-
-/** Hiss is heard when the release lets in air against more than this, pascal. Common practice, no source. */
-const HISS_PA = 1500;
+import { hissAt } from './hiss.ts';
 
 /** The hand moves the handle towards a travel; it follows at the speed of a hand. */
 export function moveHandle({ bench }: ApplyContext, position: number): Applied {
@@ -29,7 +27,7 @@ export function stroke({ bench }: ApplyContext, depth: number): Applied {
 export function release(context: ApplyContext, open: boolean): Applied {
   const { bench } = context;
   if (bench.releaseOpen === open) return err('already-so');
-  if (open && context.vacuumAt('pump-hose-end') > HISS_PA) context.happen('hiss');
+  if (open) hissAt(context, 'pump-hose-end');
   bench.releaseOpen = open;
   return ok(undefined);
 }

@@ -23,16 +23,8 @@ import { type Box, boxAround, type Vec } from './geometry.ts';
 import { placeFitting, placeSite, siteIsOpen } from './hoses.ts';
 import { GRIP_SIZE, jumperInUse, type PlacedEnd, placeLeadEnds, tipIsFree } from './leadEnds.ts';
 
-/** Everything on the bench that a hand can touch or an eye can ask about, by name. */
-export type HotspotId =
-  | `point:${LeadPoint}`
-  | `end:${LeadEnd}`
-  | `site:${AirSite}`
-  | `fitting:${Fitting}`
-  | `clamp:${UnitPort}`
-  | `cavity-pin:${Cavity}`
-  | `key-position:${KeyPosition}`
-  | `meter-selector:${MeterFunction}`
+/** Things of which the bench has one: their name is their whole id. */
+export type PlainHotspot =
   | 'pin-tray'
   | 'key'
   | 'fuse'
@@ -45,27 +37,24 @@ export type HotspotId =
   | 'gauge'
   | 'lcd';
 
+/** Everything on the bench that a hand can touch or an eye can ask about, by name. */
+export type HotspotId =
+  | `point:${LeadPoint}`
+  | `end:${LeadEnd}`
+  | `site:${AirSite}`
+  | `fitting:${Fitting}`
+  | `clamp:${UnitPort}`
+  | `cavity-pin:${Cavity}`
+  | `key-position:${KeyPosition}`
+  | `meter-selector:${MeterFunction}`
+  | PlainHotspot;
+
 /** What sort of thing a hotspot is: the part of its id before the colon. */
-export type HotspotKind =
-  | 'point'
-  | 'end'
-  | 'site'
-  | 'fitting'
-  | 'clamp'
-  | 'cavity-pin'
-  | 'key-position'
-  | 'meter-selector'
-  | 'pin-tray'
-  | 'key'
-  | 'fuse'
-  | 'plug'
-  | 'jumper-switch'
-  | 'jumper-fuse'
-  | 'pump-handle'
-  | 'pump-release'
-  | 'reader'
-  | 'gauge'
-  | 'lcd';
+export type HotspotKind = HotspotId extends infer Id
+  ? Id extends `${infer Kind}:${string}`
+    ? Kind
+    : Id
+  : never;
 
 export type HotspotGroup = 'power' | 'unit' | 'plug' | 'pump' | 'tools' | 'meter';
 
