@@ -1,3 +1,5 @@
+import type { ControllerMemory } from './controller/ControllerMemory.ts';
+import { freshMemory } from './controller/ControllerMemory.ts';
 import type { ItemId } from './items.ts';
 import type { DriverMode } from './modes/driver.ts';
 import type { HandleMode } from './modes/handle.ts';
@@ -7,14 +9,31 @@ import type { VentMode } from './modes/ventSeat.ts';
 import type {
   AirSite,
   ClampSetting,
+  ExtremesMode,
   Fitting,
   KeyPosition,
   LeadEnd,
   LeadPoint,
   MeterFunction,
+  MeterJack,
+  SmokeGas,
   SolenoidCommand,
   UnitPort,
+  WhichUnit,
+  WigglePlace,
 } from './places.ts';
+
+/**
+ * Damage done on the bench: a fault of the catalogue that was not there at the beginning. It lasts until the item is
+ * renewed again (`renewals` is how often it had been when the damage was done) and follows the unit it was done to.
+ */
+export interface AcquiredFault {
+  readonly fault: string;
+  readonly severity: number;
+  readonly item: ItemId;
+  readonly renewals: number;
+  readonly unit: WhichUnit;
+}
 
 /** The discrete state of the whole bench: where everything is and which mode each device is in. Plain JSON. */
 export interface BenchState {
@@ -32,6 +51,22 @@ export interface BenchState {
   /** Travel 0 (in) to 1 (drawn): moves evenly from `from` at tick `since` to `target` at tick `until`. */
   handle: { mode: HandleMode; position: number; target: number; from: number; since: number; until: number };
   meterFunction: MeterFunction;
+  meterJack: MeterJack;
+  meterRange: number | null;
+  meterHold: boolean;
+  meterExtremes: ExtremesMode;
+  meterRelative: boolean;
+  supplyOn: boolean;
+  bleed: number;
+  waterLost: boolean;
+  smoke: { gas: SmokeGas; pa: number };
+  unit: WhichUnit;
+  acquired: AcquiredFault[];
+  /** For each fault of the world, in order: whether its bad face shows now. Steady faults always show it. */
+  faces: boolean[];
+  wiggle: { at: WigglePlace; until: number } | null;
+  miles: number;
+  controller: ControllerMemory;
   command: SolenoidCommand;
   /** Present half of the pulse while `command` is 'pulse'. */
   pulseHigh: boolean;
@@ -64,6 +99,10 @@ export function startingBench(): BenchState {
       'jumper-far': null,
       'plain-a': null,
       'plain-b': null,
+      'lamp-clip': null,
+      'lamp-tip': null,
+      'led-clip': null,
+      'led-tip': null,
     },
     jumperOn: false,
     sites: {
@@ -74,12 +113,32 @@ export function startingBench(): BenchState {
       'air-hose-end': null,
       'engine-hose-end': null,
       'pump-hose-end': null,
+      'jar-hose-end': null,
+      'manometer-hose-end': null,
+      'smoke-hose-end': null,
+      'jar-tee-a': null,
+      'jar-tee-b': null,
     },
     clamps: { 'canister-port': 'hand-tight', 'air-port': 'hand-tight', 'engine-port': 'hand-tight' },
     cracked: { 'canister-port': false, 'air-port': false, 'engine-port': false },
     releaseOpen: false,
     handle: { mode: 'still', position: 0, target: 0, from: 0, since: 0, until: 0 },
     meterFunction: 'off',
+    meterJack: 'volts',
+    meterRange: null,
+    meterHold: false,
+    meterExtremes: 'off',
+    meterRelative: false,
+    supplyOn: false,
+    bleed: 0,
+    waterLost: false,
+    smoke: { gas: 'off', pa: 0 },
+    unit: 'truck',
+    acquired: [],
+    faces: [],
+    wiggle: null,
+    miles: 0,
+    controller: freshMemory(),
     command: 'off',
     pulseHigh: false,
     renewed: [],

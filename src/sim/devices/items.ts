@@ -4,6 +4,7 @@ export const ITEMS = [
   'feed-wire',
   'ground-wire',
   'sense-wire',
+  'plug',
   'fuse',
   'key-switch',
   'battery',
@@ -11,10 +12,26 @@ export const ITEMS = [
   'canister-hose',
   'air-hose',
   'engine-hose',
+  'filter',
+  'filler-cap',
+  'canister',
+  'tank-seal',
+  'purge-valve',
   'hand-pump',
   'meter-leads',
+  'meter-fuses',
+  'meter-battery',
+  'jumper',
+  'plain-lead',
 ] as const;
 export type ItemId = (typeof ITEMS)[number];
 
 /** Items that belong to the bench's tools, not to the truck. Renewing one is never a repair of the complaint. */
-export const TOOL_ITEMS: readonly ItemId[] = ['hand-pump', 'meter-leads'];
+export const TOOL_ITEMS: readonly ItemId[] = [
+  'hand-pump',
+  'meter-leads',
+  'meter-fuses',
+  'meter-battery',
+  'jumper',
+  'plain-lead',
+];

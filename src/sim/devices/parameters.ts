@@ -5,7 +5,9 @@ import { ohmsPerMetre } from '../components/Wire.ts';
  * name's ending or beside it. A flag is 0 or 1. Values are the nominal ones of the rig's service data.
  */
 export const NOMINAL = {
+  /** Open-circuit volts at full charge; the share of charge lowers them. */
   batteryVolts: 12.66,
+  batteryCharge: 1,
   runningVolts: 14.2,
   batteryOhms: 0.008,
   supplyPathOhms: 0.02,
@@ -21,6 +23,7 @@ export const NOMINAL = {
   driverBiasOhms: 33_000,
   driverClampVolts: 40,
   driverDead: 0,
+  driverStuckOn: 0,
 
   terminalOhms: 0.004,
   /** 3.5 m of 0.5 mm². */
@@ -33,9 +36,26 @@ export const NOMINAL = {
   senseWireOhms: 3.5 * ohmsPerMetre(0.35),
   feedToGroundOhms: 1e12,
   senseToGroundOhms: 1e12,
+  feedToBatteryOhms: 1e12,
+  senseToBatteryOhms: 1e12,
+  /** Moisture between neighbouring cavities. */
+  bridge12Ohms: 1e12,
+  bridge23Ohms: 1e12,
+  /** How far a harness terminal is spread: 0 grips, 1 hardly touches and opens when the harness moves. */
+  spread1: 0,
+  spread2: 0,
+  spread3: 0,
+  /** Pierced insulation, as a leak from the wire to chassis. */
+  pierce1Ohms: 1e12,
+  pierce2Ohms: 1e12,
+  pierce3Ohms: 1e12,
+  /** 1 while corrosion shows green at the plug. */
+  plugCorroded: 0,
 
   coilOhmsAt20C: 32,
   coilSeriesOhms: 0,
+  /** Share of the winding that is shorted out. */
+  shortedTurnsShare: 0,
   coilHenriesOut: 0.07,
   coilHenriesSeated: 0.11,
   coilCoreLossOhms: 2200,
@@ -44,6 +64,7 @@ export const NOMINAL = {
   dropOutAmps: 0.07,
   plungerTravelSeconds: 0.008,
   plungerStuckAtRest: 0,
+  plungerStuckDrawn: 0,
   /** Chance that one trial finds the plunger stuck. */
   plungerStickChance: 0,
 
@@ -51,11 +72,15 @@ export const NOMINAL = {
   railHeadroomVolts: 0.7,
   sensePullUpOhms: 2200,
   senseDividerOhms: 110_000,
+  senseSurvivesVolts: 24,
 
   switchOhms: 0.08,
   switchBounceSeconds: 0.002,
   switchStuckOpen: 0,
   switchStuckClosed: 0,
+  /** Chance that the contact fails to make on one trip. */
+  switchMissChance: 0,
+  switchWeldsAmps: 1,
   tripPa: 2500,
   differentialPa: 600,
 
@@ -100,16 +125,61 @@ export const NOMINAL = {
   /** Every truck seeps a little, inside its limit. */
   seepM: 0.2e-3,
   capsuleLeakM: 0,
+  /** Vacuum on the canister port above which the capsule tears. */
+  capsuleTearsPa: 22 * 3386.389,
   ventSeatLeakM: 0,
+  ventStuckShut: 0,
+  ventStuckOpen: 0,
+  delayCheckLeakM: 0,
+  inletCheckLeakM: 0,
+  outletCheckLeakM: 0,
+  solenoidValveLeakM: 0,
+  diaphragmLeakM: 0,
+  bodyCrackM: 0,
+  canisterHoseSplitM: 0,
+  /** 1 while the canister hose lies off its barb at the canister. */
+  canisterHoseOff: 0,
+  airHoseM: 8e-3,
+  engineHoseM: 4e-3,
+  engineHoseLeakM: 0,
+  fillerCapLeakM: 0,
+  canisterCrackM: 0,
+  tankSealLeakM: 0,
+  purgeLeakM: 0,
+  /** Root causes that the eye can find and that spoil a new part again. */
+  charcoalInHose: 0,
+  waterInFilter: 0,
+  fuelInCanister: 0,
   handPumpSealLeakM: 0,
+  /** Friction of the gauge's needle. */
+  gaugeStickPa: 0,
+
+  jarM3: 1e-3,
+  jarHoseM3: 8e-6,
+  bleedM: 0.4e-3,
+  manometerM3: 15e-6,
+  smokeHoseM3: 30e-6,
+  smokeSupplyM: 1.2e-3,
+  /** Gauge pressure above which the canister's shell or the tank's seam gives way. */
+  canisterBurstsPa: 7000,
+
   looseJointLeakM: 0.6e-3,
   crackedBarbLeakM: 0.8e-3,
 
   meterLeadOhms: 0.1,
   meterLeadBroken: 0,
+  meterMilliampFuseBlown: 0,
+  meterAmpFuseBlown: 0,
+  /** Charge of the meter's own battery, 0 to 1; below 0.25 it shows its sign and reads high. */
+  meterBattery: 1,
   jumperOhms: 0.03,
   jumperFuseAmps: 3,
   jumperFuseOhms: 0.03,
+  jumperFuseBlown: 0,
+  plainLeadBurnt: 0,
+  supplyVolts: 12,
+  supplyLimitAmps: 3,
+  supplyOhms: 0.02,
   plainLeadOhms: 0.02,
   /** Gain errors of the instruments, as a share of reading. */
   meterVoltsGain: 0,

@@ -6,7 +6,7 @@ import { Orifice } from '../components/Orifice.ts';
 import { SweptVolume } from '../components/SweptVolume.ts';
 import type { BenchState } from '../devices/BenchState.ts';
 import type { RigParameters } from '../devices/parameters.ts';
-import type { AirSite } from '../devices/places.ts';
+import type { AirSite, ExaminedPlace } from '../devices/places.ts';
 import { AirNetwork } from '../network/AirNetwork.ts';
 import { AirJoints } from './AirJoints.ts';
 import { type AirVolume, OTHER_VOLUMES } from './airVolumes.ts';
@@ -35,7 +35,7 @@ export class BenchAir {
   private readonly diaphragm: Diaphragm;
 
   constructor(
-    private readonly parameters: RigParameters,
+    private parameters: RigParameters,
     private readonly surroundings: AirSurroundings,
   ) {
     const q = parameters;
@@ -150,10 +150,20 @@ export class BenchAir {
     return this.vacuum(this.joints.volumeOf(site));
   }
 
+  /** True when air is heard to leak at a place. */
+  hisses(_at: ExaminedPlace): boolean {
+    return false;
+  }
+
   /** Diaphragm lift as a share of its travel. */
   get diaphragmTravel(): number {
     const dp = this.network.pressure(this.nodes.pump) - this.network.pressure(this.nodes.drive);
     return this.diaphragm.lift(dp) / this.parameters.diaphragmTravelM;
+  }
+
+  /** Takes over changed parameters without touching the pressures. */
+  retune(parameters: RigParameters): void {
+    this.parameters = parameters;
   }
 
   /** Takes over the pressures of hoses, vessels and tools from the air before an item was renewed. */

@@ -41,7 +41,7 @@ export class BenchCircuit {
   private readonly jumperSwitch: Contact;
   private readonly tips: Readonly<Record<LeadEnd, ProbeContact>>;
   private readonly points: Readonly<Record<LeadPoint, number>>;
-  private readonly parameters: RigParameters;
+  private parameters: RigParameters;
   private keyIsOn = false;
 
   constructor(parameters: RigParameters, ambientC: number) {
@@ -123,6 +123,11 @@ export class BenchCircuit {
     };
     c.compile();
     this.truckFuse.melted = q.fuseBlown === 1;
+  }
+
+  /** Takes over changed parameters without touching what the parts hold. */
+  retune(parameters: RigParameters): void {
+    this.parameters = parameters;
   }
 
   /** Puts every contact, lead and source where the bench says it is. */

@@ -1,6 +1,7 @@
 import { Random } from '../../base/Random.ts';
 import type { ItemId } from '../devices/items.ts';
 import { nominalParameters, type ParameterName, type RigParameters } from '../devices/parameters.ts';
+import type { WhichUnit } from '../devices/places.ts';
 
 /** Half-width of a parameter's tolerance: a share of nominal, or an absolute amount in its own unit. */
 interface Tolerance {
@@ -56,13 +57,19 @@ function draw(parameters: RigParameters, tolerances: readonly Tolerance[], rando
 
 /**
  * The rig's parameters before any fault: nominal values with tolerances drawn from the seed.
- * `renewed` lists items in the order they were renewed; each renewal is a new draw of that item's own stream.
+ * `renewed` lists items in the order they were renewed; each renewal is a new draw of that item's own stream. The
+ * known-good unit is one of its own.
  */
-export function drawnParameters(seed: string, renewed: readonly ItemId[]): RigParameters {
+export function drawnParameters(
+  seed: string,
+  renewed: readonly ItemId[],
+  unit: WhichUnit = 'truck',
+): RigParameters {
   const parameters = nominalParameters();
   for (const [item, tolerances] of Object.entries(TOLERANCES)) {
     const times = renewed.filter((name) => name === item).length;
-    draw(parameters, tolerances, Random.of(seed, `tolerance/${item}/${times}`));
+    const which = item === 'unit' && unit === 'known-good' ? 'known-good' : times;
+    draw(parameters, tolerances, Random.of(seed, `tolerance/${item}/${which}`));
   }
   draw(parameters, METER, Random.of(seed, 'tolerance/meter'));
   return parameters;

@@ -1,22 +1,31 @@
 import type { Tick } from '../../base/ticks.ts';
+import type { MonitorPhase } from '../devices/controller/monitorPhases.ts';
+import type { CodeStatus, FreezeData, TroubleCode } from '../devices/controller/troubleCodes.ts';
 import type { ItemId } from '../devices/items.ts';
 import type {
   AirSite,
+  Cavity,
   ClampSetting,
+  ExaminedPlace,
+  ExtremesMode,
   Fitting,
   KeyPosition,
   LeadEnd,
   LeadPoint,
   MeterFunction,
+  MeterJack,
+  SmokeGas,
   SolenoidCommand,
   UnitPort,
+  WhichUnit,
+  WigglePlace,
 } from '../devices/places.ts';
 
 /** What the LCD shows. `digits` is the text as displayed ('8.92', '-0.04', 'OL', '' when off). */
 export interface MeterDisplay {
   readonly digits: string;
-  readonly unit: '' | 'mV' | 'V' | 'Ω' | 'kΩ' | 'MΩ';
-  /** Displayed value in volts or ohms; null when off or over range. */
+  readonly unit: '' | 'mV' | 'V' | 'Ω' | 'kΩ' | 'MΩ' | 'mA' | 'A';
+  /** Displayed value in volts, ohms or amps; null when off, over range or not yet shown. */
   readonly value: number | null;
   /** Share of the range's full scale, 0 to 1, for the bar under the digits. */
   readonly bar: number;
@@ -26,9 +35,54 @@ export interface MeterDisplay {
 
 export interface MeterObservation {
   readonly function: MeterFunction;
+  readonly jack: MeterJack;
+  /** Range held by hand, or null while the meter chooses. `ranges` names those of the function, smallest first. */
+  readonly heldRange: number | null;
+  readonly ranges: readonly string[];
+  readonly hold: boolean;
+  readonly extremes: ExtremesMode;
+  readonly relative: boolean;
+  readonly batteryLow: boolean;
   readonly display: MeterDisplay;
   /** Continuity tone sounding. */
   readonly tone: boolean;
+}
+
+/** What an eye, an ear or a hand found on going to a place. */
+export const SIGNS = [
+  'nothing-wrong',
+  'green-corrosion',
+  'terminal-spread',
+  'terminal-grips',
+  'terminal-slack',
+  'insulation-pierced',
+  'moisture',
+  'water',
+  'fuel',
+  'charcoal',
+  'split',
+  'hose-off',
+  'pinched',
+  'blocked',
+  'dirty',
+  'crack',
+  'burnt',
+  'loose-cap',
+  'element-melted',
+  'hiss',
+  'quiet',
+  'not-seen',
+] as const;
+export type Sign = (typeof SIGNS)[number];
+
+export interface Finding {
+  readonly id: number;
+  readonly tick: Tick;
+  readonly how: 'look' | 'listen' | 'drag';
+  readonly at: ExaminedPlace;
+  /** Of a drag test only. */
+  readonly cavity: Cavity | null;
+  readonly signs: readonly Sign[];
 }
 
 /** Something heard or seen for a moment, with where it came from. */
@@ -41,6 +95,10 @@ export const HAPPENING_KINDS = [
   'fuse-pop',
   'relay',
   'barb-cracked',
+  'water-lost',
+  'smoke-seen',
+  'crack-heard',
+  'lead-burnt',
 ] as const;
 export type HappeningKind = (typeof HAPPENING_KINDS)[number];
 
@@ -58,6 +116,35 @@ export interface ReaderObservation {
   readonly senseState: 'open' | 'closed' | 'implausible' | 'high' | null;
   readonly command: SolenoidCommand;
   readonly driver: 'off' | 'on' | 'latched' | null;
+  /** Codes in the controller's memory, by number then status; empty while the key is off. */
+  readonly codes: readonly { readonly code: TroubleCode; readonly status: CodeStatus }[];
+  readonly freeze: readonly FreezeData[];
+  readonly monitor: {
+    readonly phase: MonitorPhase;
+    /** Seconds in the phase, and the scaled limit that ends it; null where a phase has none. */
+    readonly seconds: number;
+    readonly limitSeconds: number | null;
+    /** True once the monitor has run to a judgement since codes were last cleared. */
+    readonly complete: boolean;
+  } | null;
+  readonly fuelPercent: number | null;
+}
+
+/** The last drive, as its driver and the reader report it. */
+export interface DriveReport {
+  readonly id: number;
+  readonly miles: number;
+  readonly cycles: readonly DriveCycle[];
+}
+
+/** One drive cycle: whether the monitor could run, and what it found. */
+export interface DriveCycle {
+  readonly miles: number;
+  readonly outcome: 'not-run' | 'passed' | 'failed' | 'circuit-fault';
+  readonly codes: readonly TroubleCode[];
+  readonly strokes: number;
+  readonly tripSeconds: number | null;
+  readonly holdSeconds: number | null;
 }
 
 /** What an instrument, an eye or an ear could know. No fault is in it. */
@@ -77,11 +164,63 @@ export interface Observation {
   readonly gauge: { readonly needleKPa: number; readonly steady: boolean };
   readonly meter: MeterObservation;
   readonly reader: ReaderObservation;
+  /** Yellow lamp in the dash. */
+  readonly dashLamp: boolean;
+  /** Miles on the truck since the work order was written. */
+  readonly miles: number;
+  readonly lastDrive: DriveReport | null;
+  /** Brightness of the test lamp, 0 dark to 1 full; and whether the LED tester is lit, and which way round. */
+  readonly testLamp: { readonly glow: number };
+  readonly ledTester: { readonly lit: 'dark' | 'forward' | 'reverse' };
+  readonly supply: {
+    readonly on: boolean;
+    readonly volts: number;
+    readonly amps: number;
+    readonly limiting: boolean;
+  };
+  /** Needle bleed of the jar, 0 to 1. */
+  readonly bleed: number;
+  /** Vacuum on the water manometer, kPa below the room to 0.1 inH2O; null once its water is gone. */
+  readonly manometer: { readonly kPa: number | null; readonly steady: boolean };
+  readonly smoke: {
+    readonly gas: SmokeGas;
+    readonly setKPa: number;
+    /** Pressure on the machine's own gauge, kPa above the room, and share of its flow ball's scale. */
+    readonly gaugeKPa: number;
+    readonly flow: number;
+    /** Where smoke is seen to come out now. */
+    readonly seenAt: readonly SmokePlace[];
+  };
+  readonly unit: WhichUnit;
+  readonly wiggling: WigglePlace | null;
+  /** The last findings of eyes, ears and hands, oldest first (at most 16). */
+  readonly findings: readonly Finding[];
   /** The last happenings, oldest first (at most 32). */
   readonly happenings: readonly Happening[];
   /** Items renewed so far, in order. */
   readonly renewed: readonly ItemId[];
 }
+
+/** Where smoke can be seen to come out. */
+export const SMOKE_PLACES = [
+  'unit-body',
+  'unit-capsule',
+  'canister-port',
+  'air-port',
+  'engine-port',
+  'canister-hose',
+  'air-hose',
+  'engine-hose',
+  'filter',
+  'canister',
+  'filler-cap',
+  'tank-seal',
+  'purge-valve',
+  'jar',
+  'pump',
+  'loose-end',
+] as const;
+export type SmokePlace = (typeof SMOKE_PLACES)[number];
 
 /**
  * The inside of the unit and the truth of the circuit: for walkthroughs and the debrief only, never for a learner

@@ -1,3 +1,4 @@
+import { assert } from '../../base/assert.ts';
 import { Random } from '../../base/Random.ts';
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import { barometerPa } from '../components/Barometer.ts';
@@ -5,15 +6,18 @@ import type { MeterInputMode } from '../components/MeterInput.ts';
 import { READINGS_PER_SECOND, rangeOf } from '../devices/meter/MeterState.ts';
 import { INPUT_OHMS } from '../devices/meter/ranges.ts';
 import type { RigParameters } from '../devices/parameters.ts';
+import { faultById } from '../faults/catalogue.ts';
 import { type AirSurroundings, BenchAir } from '../rigs/BenchAir.ts';
 import { BenchCircuit } from '../rigs/BenchCircuit.ts';
-import { rigParameters } from '../rigs/rigParameters.ts';
-import type { HappeningKind } from './Observation.ts';
+import { AS_BUILT, rigParameters, timesRenewed } from '../rigs/rigParameters.ts';
+import { wakeElectrical } from './electricalPace.ts';
+import type { Finding, HappeningKind } from './Observation.ts';
 import type { WorldSpec } from './WorldPort.ts';
 import { startingState, type WorldState } from './WorldState.ts';
 
 export const READING_TICKS: Tick = secondsToTicks(1 / READINGS_PER_SECOND);
 const KEPT_HAPPENINGS = 32;
+const KEPT_FINDINGS = 16;
 
 /** The parts a world is made of, together: parameters, the two networks, and the discrete state that joins them. */
 export class Rig {
@@ -29,10 +33,11 @@ export class Rig {
       barometerPa: barometerPa(spec.altitudeM),
       fuelLevel: spec.fuelLevel,
     };
-    this.parameters = rigParameters(spec.seed, spec.faults, []);
+    this.parameters = rigParameters(spec.seed, spec.faults, AS_BUILT);
     this.circuit = new BenchCircuit(this.parameters, spec.ambientC);
     this.air = new BenchAir(this.parameters, this.surroundings);
     this.state = startingState(READING_TICKS, Random.of(spec.seed, 'plunger-trials').state);
+    this.state.bench.faces = spec.faults.map(() => true);
     this.sync();
   }
 
@@ -50,7 +55,7 @@ export class Rig {
     const truckFuseMelted = this.circuit.truckFuse.melted && !renewedFuse;
     const jumperFuseMelted = this.circuit.jumperFuse.melted;
     const oldAir = this.air;
-    this.parameters = rigParameters(this.spec.seed, this.spec.faults, bench.renewed);
+    this.parameters = rigParameters(this.spec.seed, this.spec.faults, bench);
     this.circuit = new BenchCircuit(this.parameters, this.spec.ambientC);
     this.circuit.truckFuse.melted = truckFuseMelted || (this.parameters.fuseBlown === 1 && !renewedFuse);
     this.circuit.jumperFuse.melted = jumperFuseMelted;
@@ -62,7 +67,7 @@ export class Rig {
   /** Rebuilds the networks for a restored state, without carrying anything over. */
   rebuildFor(state: WorldState): void {
     this.state = state;
-    this.parameters = rigParameters(this.spec.seed, this.spec.faults, state.bench.renewed);
+    this.parameters = rigParameters(this.spec.seed, this.spec.faults, state.bench);
     this.circuit = new BenchCircuit(this.parameters, this.spec.ambientC);
     this.air = new BenchAir(this.parameters, this.surroundings);
     this.sync();
@@ -73,6 +78,40 @@ export class Rig {
     state.lastHappening += 1;
     state.happenings.push({ id: state.lastHappening, tick, kind });
     if (state.happenings.length > KEPT_HAPPENINGS) state.happenings.shift();
+  }
+
+  /** Writes down what eyes, ears or hands found. */
+  find(finding: Omit<Finding, 'id'>): void {
+    const { state } = this;
+    state.lastFinding += 1;
+    state.findings.push({ id: state.lastFinding, ...finding });
+    if (state.findings.length > KEPT_FINDINGS) state.findings.shift();
+  }
+
+  /** Does lasting damage, once for each fault and item as it is fitted now. */
+  damage(id: string, severity: number): void {
+    const { bench } = this.state;
+    const item = faultById(id)?.item;
+    assert(item !== undefined, 'damage is a fault of the catalogue', { fault: id });
+    const renewals = timesRenewed(bench.renewed, item);
+    const known = bench.acquired.findIndex(
+      (was) => was.fault === id && was.renewals === renewals && (item !== 'unit' || was.unit === bench.unit),
+    );
+    const worst = Math.max(severity, bench.acquired[known]?.severity ?? 0);
+    const entry = { fault: id, severity: worst, item, renewals, unit: bench.unit };
+    if (known < 0) bench.acquired.push(entry);
+    else if (worst === bench.acquired[known]?.severity) return;
+    else bench.acquired[known] = entry;
+    this.retune();
+  }
+
+  /** Parameters have changed under the hands: both networks take them over without losing what they hold. */
+  retune(): void {
+    this.parameters = rigParameters(this.spec.seed, this.spec.faults, this.state.bench);
+    this.circuit.retune(this.parameters);
+    this.air.retune(this.parameters);
+    this.sync();
+    wakeElectrical(this.state);
   }
 
   private meterInput(): MeterInputMode {

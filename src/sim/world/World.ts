@@ -7,6 +7,7 @@ import type { Action, Refusal } from './Action.ts';
 import { advanceRig, catchUp, PULSE_HALF_TICKS, planAir } from './advance.ts';
 import type { ApplyContext } from './apply/ApplyContext.ts';
 import { applyAction } from './apply/applyAction.ts';
+import { driveTruck } from './driveTruck.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import { startHandle } from './handleMotion.ts';
 import type { InsideObservation, Observation } from './Observation.ts';
@@ -117,6 +118,12 @@ export class World implements WorldPort {
       happen: nothing,
       vacuumAt: () => 0,
       ampsThrough: () => 0,
+      parameters: this.rig.parameters,
+      truckFuseMelted: () => this.rig.circuit.truckFuse.melted,
+      damage: nothing,
+      find: nothing,
+      hisses: () => false,
+      drive: nothing,
       jumperFuseMelted: () => this.rig.circuit.jumperFuse.melted,
       renewJumperFuse: nothing,
       rebuild: nothing,
@@ -131,6 +138,12 @@ export class World implements WorldPort {
       happen: (kind) => rig.happen(kind, state.tick),
       vacuumAt: (site) => rig.air.vacuumAt(site),
       ampsThrough: (end) => rig.circuit.ampsThrough(end),
+      parameters: rig.parameters,
+      truckFuseMelted: () => rig.circuit.truckFuse.melted,
+      damage: (fault, severity) => rig.damage(fault, severity),
+      find: (how, at, cavity, signs) => rig.find({ tick: state.tick, how, at, cavity, signs }),
+      hisses: (at) => rig.air.hisses(at),
+      drive: (cycles) => driveTruck(rig, cycles),
       jumperFuseMelted: () => rig.circuit.jumperFuse.melted,
       renewJumperFuse: () => {
         rig.circuit.jumperFuse.melted = false;

@@ -31,4 +31,13 @@ export interface WorldSpec {
   readonly ambientC: number;
   readonly altitudeM: number;
   readonly fuelLevel: number;
+  /** Drives with the faults in before the work order was written: they fill the controller's memory. */
+  readonly drives?: DrivesBefore;
+}
+
+export interface DrivesBefore {
+  /** Drive cycles, 0 to 40. */
+  readonly cycles: number;
+  /** True when the tank was filled just before the first of them. */
+  readonly refuelled: boolean;
 }

@@ -1,7 +1,7 @@
 import type { Tick } from '../../base/ticks.ts';
 import { type BenchState, startingBench } from '../devices/BenchState.ts';
 import { freshMeter, type MeterState } from '../devices/meter/MeterState.ts';
-import type { Happening } from './Observation.ts';
+import type { DriveReport, Finding, Happening } from './Observation.ts';
 
 /** A deadline that is not set. */
 export const NEVER = Number.MAX_SAFE_INTEGER;
@@ -31,13 +31,20 @@ export interface WorldState {
     bounce: Tick;
     bounceEnd: Tick;
     pulse: Tick;
+    /** The controller looks at its circuits. */
+    controller: Tick;
+    /** The next jolt while the harness is moved. */
+    jolt: Tick;
   };
   plungerMotion: { from: number; since: Tick; towards: number };
   /** Gauge readings at the last readings, pascal, newest last. */
   gauge: number[];
   happenings: Happening[];
   lastHappening: number;
-  /** State of the random stream that sticky plungers draw from. */
+  findings: Finding[];
+  lastFinding: number;
+  lastDrive: DriveReport | null;
+  /** State of the random stream that everything intermittent draws from. */
   trials: readonly number[];
   jumperFuseSeenMelted: boolean;
   /** Steps that a network could not solve; stays 0 in a healthy world. */
@@ -52,11 +59,22 @@ export function startingState(readingTicks: number, trials: readonly number[]): 
     meter: freshMeter(bench.meterFunction),
     electrical: { tick: 0, stepTicks: 1, quiet: 0, calm: false, lastCoilAmps: 0 },
     air: { tick: 0, next: 1 },
-    deadlines: { reading: readingTicks, plunger: NEVER, bounce: NEVER, bounceEnd: NEVER, pulse: NEVER },
+    deadlines: {
+      reading: readingTicks,
+      plunger: NEVER,
+      bounce: NEVER,
+      bounceEnd: NEVER,
+      pulse: NEVER,
+      controller: NEVER,
+      jolt: NEVER,
+    },
     plungerMotion: { from: 0, since: 0, towards: 0 },
     gauge: [],
     happenings: [],
     lastHappening: 0,
+    findings: [],
+    lastFinding: 0,
+    lastDrive: null,
     trials,
     jumperFuseSeenMelted: false,
     unsolved: 0,

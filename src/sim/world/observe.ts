@@ -35,10 +35,29 @@ export function observeRig(rig: Rig): Observation {
     gauge: { needleKPa: gaugePa(rig) / 1000, steady: gaugeIsSteady(rig) },
     meter: {
       function: bench.meterFunction,
+      jack: bench.meterJack,
+      heldRange: bench.meterRange,
+      ranges: [],
+      hold: bench.meterHold,
+      extremes: bench.meterExtremes,
+      relative: bench.meterRelative,
+      batteryLow: false,
       display: displayOf(meter, bench.meterFunction),
       tone: meter.tone,
     },
     reader: readerOf(rig),
+    dashLamp: bench.key !== 'off' && bench.controller.lamp,
+    miles: bench.miles,
+    lastDrive: state.lastDrive,
+    testLamp: { glow: 0 },
+    ledTester: { lit: 'dark' },
+    supply: { on: bench.supplyOn, volts: 0, amps: 0, limiting: false },
+    bleed: bench.bleed,
+    manometer: { kPa: bench.waterLost ? null : 0, steady: true },
+    smoke: { gas: bench.smoke.gas, setKPa: bench.smoke.pa / 1000, gaugeKPa: 0, flow: 0, seenAt: [] },
+    unit: bench.unit,
+    wiggling: bench.wiggle?.at ?? null,
+    findings: [...state.findings],
     happenings: [...state.happenings],
     renewed: [...bench.renewed],
   };
@@ -47,7 +66,17 @@ export function observeRig(rig: Rig): Observation {
 function readerOf(rig: Rig): ReaderObservation {
   const { bench } = rig.state;
   if (bench.key === 'off')
-    return { awake: false, senseVolts: null, senseState: null, command: 'off', driver: null };
+    return {
+      awake: false,
+      senseVolts: null,
+      senseState: null,
+      command: 'off',
+      driver: null,
+      codes: [],
+      freeze: [],
+      monitor: null,
+      fuelPercent: null,
+    };
   // The controller's converter has steps of 0.01 V.
   const senseVolts = Math.floor(rig.circuit.volts(SENSE) * 100 + 0.5) / 100;
   return {
@@ -56,6 +85,10 @@ function readerOf(rig: Rig): ReaderObservation {
     senseState: senseState(senseVolts),
     command: bench.command,
     driver: bench.driver,
+    codes: [],
+    freeze: [...bench.controller.freeze],
+    monitor: { phase: 'waiting', seconds: 0, limitSeconds: null, complete: bench.controller.complete },
+    fuelPercent: rig.spec.fuelLevel * 100,
   };
 }
 

@@ -60,6 +60,11 @@ const OHM_RANGES: readonly MeterRange[] = [
 export function rangesOf(meterFunction: MeterFunction): readonly MeterRange[] {
   switch (meterFunction) {
     case 'off':
+    case 'volts-ac':
+    case 'volts-low-z':
+    case 'diode':
+    case 'milliamps-dc':
+    case 'amps-dc':
       return [];
     case 'volts-dc':
       return VOLT_RANGES;

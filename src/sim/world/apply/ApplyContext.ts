@@ -1,8 +1,9 @@
 import type { Result } from '../../../base/Result.ts';
 import type { BenchState } from '../../devices/BenchState.ts';
-import type { AirSite, LeadEnd } from '../../devices/places.ts';
+import type { RigParameters } from '../../devices/parameters.ts';
+import type { AirSite, Cavity, ExaminedPlace, LeadEnd } from '../../devices/places.ts';
 import type { Refusal } from '../Action.ts';
-import type { HappeningKind } from '../Observation.ts';
+import type { Finding, HappeningKind } from '../Observation.ts';
 
 /** What an action may touch: the bench's discrete state, and the few things a hand hears or feels at once. */
 export interface ApplyContext {
@@ -15,8 +16,19 @@ export interface ApplyContext {
   /** Melts and renewals of parts that live in the networks. */
   renewJumperFuse(): void;
   jumperFuseMelted(): boolean;
-  /** Draws the rig's parameters again after an item was renewed. */
+  /** The rig's parameters as they stand, for what an eye or a hand finds. */
+  readonly parameters: RigParameters;
+  truckFuseMelted(): boolean;
+  /** Draws the rig's parameters again after an item was renewed or the unit was swapped. */
   rebuild(): void;
+  /** Does lasting damage: a fault of the catalogue that was not there before, at a severity share. */
+  damage(fault: string, severity: number): void;
+  /** Writes down what eyes, ears or hands found. */
+  find(how: Finding['how'], at: ExaminedPlace, cavity: Cavity | null, signs: Finding['signs']): void;
+  /** True when air is heard to leak at a place. */
+  hisses(at: ExaminedPlace): boolean;
+  /** Takes the truck out for so many drive cycles. */
+  drive(cycles: number): void;
 }
 
 export type Applied = Result<void, Refusal>;
