@@ -1,10 +1,7 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { parseActions } from '../../src/cli/parseActions.ts';
-import { runActions } from '../../src/cli/runActions.ts';
-import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import { debrief } from '../../src/training/score/debrief.ts';
-import { Sitting } from '../../src/training/sitting/Sitting.ts';
+import { goldenNames as names, sitGolden } from '../support/goldenJobs.ts';
 
 /**
  * Whole jobs by file of actions, with the score and the end state they must give. A golden job that moves is a change
@@ -18,22 +15,11 @@ interface Golden {
   readonly endHash: string;
 }
 
-const actionsFolder = new URL('./actions/', import.meta.url);
 const goldenFile = new URL('./golden.json', import.meta.url);
-const names = readdirSync(actionsFolder).filter((name) => name.endsWith('.txt'));
 
 function sat(name: string): Golden {
-  const id = name.split('.')[0] ?? '';
-  const file = new URL(`../../scenarios/${id}.yaml`, import.meta.url);
-  const scenario = loadScenario(readFileSync(file, 'utf8'), `${id}.yaml`);
-  const lines = parseActions(readFileSync(new URL(name, actionsFolder), 'utf8'));
-  if (!scenario.ok || !lines.ok) throw new Error(JSON.stringify([scenario, lines]));
-  const sitting = Sitting.begin(scenario.value);
-  const run = runActions(sitting, lines.value);
-  if (!run.ok)
-    throw new Error(`${name}:${run.error.line}: "${run.error.text}" was refused: ${run.error.refusal}`);
-  const record = sitting.record();
-  const facts = debrief(scenario.value, record);
+  const { scenario, record } = sitGolden(name);
+  const facts = debrief(scenario, record);
   if (!facts.ok) throw new Error(JSON.stringify(facts.error));
   const { score, verdict, rules } = facts.value;
   return {

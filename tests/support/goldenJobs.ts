@@ -1,0 +1,28 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { parseActions } from '../../src/cli/parseActions.ts';
+import { runActions } from '../../src/cli/runActions.ts';
+import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
+import type { Scenario } from '../../src/training/scenario/Scenario.ts';
+import { Sitting } from '../../src/training/sitting/Sitting.ts';
+import type { SittingRecord } from '../../src/training/sitting/SittingRecord.ts';
+
+const actionsFolder = new URL('../golden/actions/', import.meta.url);
+
+/** Files of whole jobs by actions, named after their scenario. */
+export const goldenNames: readonly string[] = readdirSync(actionsFolder)
+  .filter((name) => name.endsWith('.txt'))
+  .sort();
+
+/** Sits a golden job from its file of actions. Errors: throws with the line that was refused. */
+export function sitGolden(name: string): { readonly scenario: Scenario; readonly record: SittingRecord } {
+  const id = name.split('.')[0] ?? '';
+  const file = new URL(`../../scenarios/${id}.yaml`, import.meta.url);
+  const scenario = loadScenario(readFileSync(file, 'utf8'), `${id}.yaml`);
+  const lines = parseActions(readFileSync(new URL(name, actionsFolder), 'utf8'));
+  if (!scenario.ok || !lines.ok) throw new Error(JSON.stringify([scenario, lines]));
+  const sitting = Sitting.begin(scenario.value);
+  const run = runActions(sitting, lines.value);
+  if (!run.ok)
+    throw new Error(`${name}:${run.error.line}: "${run.error.text}" was refused: ${run.error.refusal}`);
+  return { scenario: scenario.value, record: sitting.record() };
+}
