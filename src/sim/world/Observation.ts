@@ -56,6 +56,7 @@ export const SIGNS = [
   'terminal-grips',
   'terminal-slack',
   'insulation-pierced',
+  'chafed',
   'moisture',
   'water',
   'fuel',
@@ -69,6 +70,7 @@ export const SIGNS = [
   'burnt',
   'loose-cap',
   'element-melted',
+  'element-whole',
   'hiss',
   'quiet',
   'not-seen',
@@ -145,6 +147,17 @@ export interface DriveCycle {
   readonly strokes: number;
   readonly tripSeconds: number | null;
   readonly holdSeconds: number | null;
+  /**
+   * The monitor's limits at this cycle's fuel level, seconds: a trip later than `tripSeconds` is a large leak, a hold
+   * under `smallSeconds` a small one, under `passSeconds` a very small one. Null when the monitor did not run.
+   */
+  readonly limits: {
+    readonly tripSeconds: number;
+    readonly smallSeconds: number;
+    readonly passSeconds: number;
+  } | null;
+  /** Whether the dash lamp was lit when the cycle ended. */
+  readonly lamp: boolean;
 }
 
 /** What an instrument, an eye or an ear could know. No fault is in it. */
