@@ -64,18 +64,6 @@ export const bench = {
     seconds: 's',
     none: 'no voltage shown',
   },
-  reader: {
-    title: 'Reader',
-    asleep: 'The controller does not answer. The key is off.',
-    sense: 'Sense voltage',
-    senseState: 'Sense state',
-    states: { open: 'open', closed: 'closed', implausible: 'implausible', high: 'high' },
-    command: 'Solenoid command',
-    driver: 'Feed driver',
-    drivers: { off: 'off', on: 'on', latched: 'latched off (overload)' },
-    ask: 'Command the solenoid',
-    none: '–',
-  },
   steps: {
     title: 'Steps',
     progress: 'Step {{now}} of {{all}}',

@@ -1,0 +1,26 @@
+/** The parts cupboard. */
+export const cupboard = {
+  cupboard: {
+    title: 'Parts cupboard',
+    lead: 'Choose what to fit. Parts are paid for, right or wrong.',
+    toolsLead: 'Before the verdict only the tools can be renewed.',
+    fit: 'Fit {{item}}',
+    ask: 'Fit {{item}} for {{price}}?',
+    confirm: 'Fit it',
+    fitted: '{{item}} fitted.',
+    fittedBefore: 'fitted',
+    keyOffHint: 'Key off and plug parted first, as on a real truck.',
+    known: 'Known-good unit',
+    knownText:
+      'A unit that was tested and found good. Put it in the place of the other on the bench and run the same test on it.',
+    here: 'Now on the bench: {{unit}}',
+    swapIn: 'Put the known-good unit on the bench',
+    swapBack: "Put the truck's unit back",
+    swapNeeds: 'Part the plug and take everything off the barbs first.',
+    swapped: 'On the bench now: {{unit}}.',
+    knownRoad: "The truck drives only with its own unit, or a new one, in place.",
+    parts: 'Parts for the truck',
+    tools: 'Tools of the bench',
+    free: 'no charge',
+  },
+} as const;

@@ -1,0 +1,25 @@
+/** Letting time pass, and what the bench tells by itself. */
+export const waiting = {
+  waiting: {
+    ten: 'Wait 10 s',
+    tenKey: 'Wait 10 s (W)',
+    steady: 'Until steady',
+    steadyKey: 'Wait until steady (U)',
+    waited: '{{seconds}} s went by.',
+    steadyNow: 'Steady after {{seconds}} s.',
+    stillMoving: 'Still moving after {{seconds}} s.',
+  },
+  told: {
+    lampLit: 'The test lamp lights.',
+    lampGlows: 'The test lamp glows.',
+    lampDark: 'The test lamp is dark.',
+    ledForward: 'The LED tester lights, clip side negative.',
+    ledReverse: 'The LED tester lights, clip side positive.',
+    ledDark: 'The LED tester is dark.',
+    smokeAt: 'Smoke comes out at {{places}}.',
+    smokeGone: 'No more smoke to be seen.',
+    limiting: 'The bench supply limits its current.',
+    meterBattery: 'The meter shows a low battery.',
+    finding: '{{what}}: {{signs}}.',
+  },
+} as const;
