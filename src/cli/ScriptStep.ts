@@ -7,10 +7,7 @@ export type ScriptStep =
   /** Logs, and writes the note on the new entry. */
   | { readonly kind: 'log'; readonly note: string }
   /** Strokes one after the other, each waited for. */
-  | { readonly kind: 'strokes'; readonly depth: number; readonly times: number }
-  | { readonly kind: 'wait'; readonly seconds: number }
-  /** Until meter and gauge stand still, half a minute at most. */
-  | { readonly kind: 'wait-steady' };
+  | { readonly kind: 'strokes'; readonly depth: number; readonly times: number };
 
 export interface ScriptLine {
   /** Counting from 1. */

@@ -6,7 +6,6 @@ import type { SittingAction, SittingRefusal } from '../training/sitting/SittingA
 import type { ScriptLine, ScriptStep } from './ScriptStep.ts';
 
 const LOOK_TICKS = secondsToTicks(0.1);
-const STEADY_SECONDS = 30;
 /** A stroke takes well under this; the limit only keeps a broken handle from hanging the program. */
 const STROKE_SECONDS = 5;
 
@@ -51,16 +50,6 @@ function runStep(sitting: Sitting, step: ScriptStep): Refusal | SittingRefusal |
         if (refusal !== null) return refusal;
         lookUntil(sitting, STROKE_SECONDS, () => !sitting.observe().handPump.moving);
       }
-      return null;
-    case 'wait':
-      pass(sitting, step.seconds);
-      return null;
-    case 'wait-steady':
-      pass(sitting, 1);
-      lookUntil(sitting, STEADY_SECONDS, () => {
-        const { gauge, meter } = sitting.observe();
-        return gauge.steady && (meter.function === 'off' || meter.display.settled);
-      });
       return null;
   }
 }

@@ -4,14 +4,21 @@ import {
   AIR_SITES,
   CAVITIES,
   CLAMP_SETTINGS,
+  EXAMINED_PLACES,
+  EXTREMES,
   FITTINGS,
   KEY_POSITIONS,
   LEAD_ENDS,
   LEAD_POINTS,
   METER_FUNCTIONS,
+  METER_JACKS,
+  SMOKE_GASES,
   SOLENOID_COMMANDS,
   UNIT_PORTS,
+  UNITS,
+  WIGGLE_PLACES,
 } from '../sim/devices/places.ts';
+import { LEAST_WAIT_SECONDS, MAX_DRIVE_CYCLES, MAX_WAIT_SECONDS } from '../training/sitting/actionSchema.ts';
 import type { SittingAction } from '../training/sitting/SittingAction.ts';
 import type { ScriptProblem, ScriptStep } from './ScriptStep.ts';
 
@@ -26,6 +33,8 @@ const act = (action: SittingAction, handSeconds = HAND_SECONDS): Parsed =>
   ok({ kind: 'act', action, handSeconds });
 const shape = (verb: string, allowed: string): { ok: false; error: LineFault } =>
   err({ code: 'wrong-shape', found: verb, allowed });
+
+const ON_OFF = ['on', 'off'] as const;
 
 /** One of a closed list of words. */
 function oneOf<T extends string>(allowed: readonly T[], found: string, then: (word: T) => Parsed): Parsed {
@@ -69,10 +78,12 @@ function strokes(words: readonly string[]): Parsed {
 
 function wait(words: readonly string[]): Parsed {
   const [amount, unit = 's', ...more] = words;
-  if (amount === 'steady' && words.length === 1) return ok({ kind: 'wait-steady' });
+  if (amount === 'steady' && words.length === 1) return act({ kind: 'wait-steady' }, 0);
   if (amount === undefined || more.length > 0) return shape('wait', 'wait 10 s');
   return oneOf(['s', 'min'], unit, (name) =>
-    numberIn(0, 3600, amount, (value) => ok({ kind: 'wait', seconds: name === 'min' ? value * 60 : value })),
+    numberIn(LEAST_WAIT_SECONDS, MAX_WAIT_SECONDS / (name === 'min' ? 60 : 1), amount, (value) =>
+      act({ kind: 'wait', seconds: name === 'min' ? value * 60 : value }, 0),
+    ),
   );
 }
 
@@ -116,6 +127,31 @@ function pin(words: readonly string[]): Parsed {
   );
 }
 
+function smoke(words: readonly string[]): Parsed {
+  const [gas, amount, unit = 'kPa', ...more] = words;
+  if (gas === 'off' && amount === undefined) return act({ kind: 'set-smoke', gas: 'off', pa: 0 });
+  if (gas === undefined || amount === undefined || more.length > 0)
+    return shape('smoke', 'smoke inert 3 kPa');
+  return oneOf(SMOKE_GASES, gas, (name) =>
+    oneOf(['kPa'], unit, () =>
+      numberIn(0, 14, amount, (value) => act({ kind: 'set-smoke', gas: name, pa: value * 1000 })),
+    ),
+  );
+}
+
+function range(words: readonly string[]): Parsed {
+  const [number, ...more] = words;
+  if (number === undefined || more.length > 0) return shape('range', 'range 2');
+  if (number === 'auto') return act({ kind: 'meter-range', range: null });
+  return wholeIn(0, 9, number, (value) => act({ kind: 'meter-range', range: value }));
+}
+
+function hold(words: readonly string[]): Parsed {
+  const [state, ...more] = words;
+  if (state === undefined || more.length > 0) return shape('hold', 'hold on');
+  return oneOf(ON_OFF, state, (word) => act({ kind: 'meter-hold', on: word === 'on' }));
+}
+
 /** The words of an action file, by the first word of the line. */
 export const VERBS: Readonly<Record<string, Verb>> = {
   accept: bare('accept', { kind: 'accept-job' }, 0),
@@ -125,6 +161,17 @@ export const VERBS: Readonly<Record<string, Verb>> = {
   ),
   meter: fixed('meter', 'meter volts-dc', 1, ([word = '']) =>
     oneOf(METER_FUNCTIONS, word, (name) => act({ kind: 'set-meter', function: name })),
+  ),
+  jack: fixed('jack', 'jack milliamps', 1, ([word = '']) =>
+    oneOf(METER_JACKS, word, (jack) => act({ kind: 'meter-jack', jack })),
+  ),
+  range,
+  hold,
+  extremes: fixed('extremes', 'extremes low', 1, ([word = '']) =>
+    oneOf(EXTREMES, word, (show) => act({ kind: 'meter-extremes', show })),
+  ),
+  relative: fixed('relative', 'relative on', 1, ([word = '']) =>
+    oneOf(ON_OFF, word, (state) => act({ kind: 'meter-relative', on: state === 'on' })),
   ),
   lead: fixed('lead', 'lead meter-red to cavity-3-back', 3, ([end = '', to, point = '']) =>
     to !== 'to'
@@ -142,6 +189,40 @@ export const VERBS: Readonly<Record<string, Verb>> = {
   ),
   mate: fixed('mate', 'mate plug', 1, ([word = '']) =>
     oneOf(['plug'], word, () => act({ kind: 'mate-plug' })),
+  ),
+  swap: fixed('swap', 'swap known-good', 1, ([word = '']) =>
+    oneOf(UNITS, word, (to) => act({ kind: 'swap-unit', to })),
+  ),
+  drag: fixed('drag', 'drag 3', 1, ([word = '']) =>
+    wholeIn(1, 3, word, (value) => act({ kind: 'drag-test', cavity: CAVITIES[value - 1] ?? 1 })),
+  ),
+  look: fixed('look', 'look plug', 1, ([word = '']) =>
+    oneOf(EXAMINED_PLACES, word, (at) => act({ kind: 'look', at })),
+  ),
+  listen: fixed('listen', 'listen canister', 1, ([word = '']) =>
+    oneOf(EXAMINED_PLACES, word, (at) => act({ kind: 'listen', at })),
+  ),
+  wiggle: fixed('wiggle', 'wiggle sense', 1, ([word = '']) =>
+    oneOf(WIGGLE_PLACES, word, (at) => act({ kind: 'wiggle', at })),
+  ),
+  supply: fixed('supply', 'supply on', 1, ([word = '']) =>
+    oneOf(ON_OFF, word, (state) => act({ kind: 'switch-supply', on: state === 'on' })),
+  ),
+  bleed: fixed('bleed', 'bleed 0.2', 1, ([word = '']) =>
+    numberIn(0, 1, word, (openness) => act({ kind: 'set-bleed', openness })),
+  ),
+  refill: fixed('refill', 'refill manometer', 1, ([word = '']) =>
+    oneOf(['manometer'], word, () => act({ kind: 'refill-manometer' })),
+  ),
+  smoke,
+  read: fixed('read', 'read codes', 1, ([word = '']) =>
+    oneOf(['codes'], word, () => act({ kind: 'read-codes' })),
+  ),
+  clear: fixed('clear', 'clear codes', 1, ([word = '']) =>
+    oneOf(['codes'], word, () => act({ kind: 'clear-codes' })),
+  ),
+  drive: fixed('drive', 'drive 2', 1, ([word = '']) =>
+    wholeIn(1, MAX_DRIVE_CYCLES, word, (cycles) => act({ kind: 'road-test', cycles })),
   ),
   pull: fixed('pull', 'pull fuse', 1, ([word = '']) =>
     oneOf(['fuse'], word, () => act({ kind: 'pull-fuse' })),

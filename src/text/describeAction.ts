@@ -1,6 +1,7 @@
 import { unreachable } from '../base/assert.ts';
 import type { SittingAction } from '../training/sitting/SittingAction.ts';
 import { describeSide } from './describePoint.ts';
+import { fixed } from './format.ts';
 import { say, type TextValues } from './translate.ts';
 
 /** A short phrase for what was done: `red lead on cavity 3 wire side`. */
@@ -14,12 +15,36 @@ function gaps(action: SittingAction): TextValues {
       return { position: say(`key.${action.position}`) };
     case 'set-meter':
       return { function: say(`meterFunctions.${action.function}`) };
+    case 'meter-jack':
+      return { jack: say(`meterJacks.${action.jack}`) };
+    case 'meter-extremes':
+      return { show: say(`extremes.${action.show}`) };
+    case 'meter-hold':
+    case 'meter-relative':
+    case 'switch-supply':
+      return { state: say(action.on ? 'onOff.on' : 'onOff.off') };
+    case 'set-bleed':
+      return { percent: fixed(action.openness * 100, 0) };
+    case 'set-smoke':
+      return { gas: say(`smokeGases.${action.gas}`) };
+    case 'swap-unit':
+      return { unit: say(`units.${action.to}`) };
+    case 'look':
+    case 'listen':
+      return { place: say(`examined.${action.at}`) };
+    case 'wiggle':
+      return { place: say(`wigglePlaces.${action.at}`) };
+    case 'road-test':
+      return { cycles: action.cycles };
+    case 'wait':
+      return { seconds: fixed(action.seconds, action.seconds % 1 === 0 ? 0 : 1) };
     case 'place-lead':
       return { end: say(`ends.${action.end}`), point: describeSide(action.point) };
     case 'lift-lead':
       return { end: say(`ends.${action.end}`) };
     case 'insert-pin':
     case 'remove-pin':
+    case 'drag-test':
       return { cavity: action.cavity };
     case 'switch-jumper':
       return { state: say(action.on ? 'onOff.on' : 'onOff.off') };
@@ -37,6 +62,11 @@ function gaps(action: SittingAction): TextValues {
       return { item: say(`items.${action.item}`) };
     case 'annotate':
       return { entry: action.entry };
+    case 'meter-range':
+    case 'refill-manometer':
+    case 'clear-codes':
+    case 'read-codes':
+    case 'wait-steady':
     case 'part-plug':
     case 'mate-plug':
     case 'renew-jumper-fuse':

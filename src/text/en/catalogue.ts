@@ -1,36 +1,46 @@
 import { bench } from './bench.ts';
 import { board } from './board.ts';
 import { codes } from './codes.ts';
+import { cupboard } from './cupboard.ts';
 import { debrief } from './debrief.ts';
 import { drawing } from './drawing.ts';
 import { faults } from './faults.ts';
+import { findings } from './findings.ts';
 import { hand } from './hand.ts';
 import { happenings } from './happenings.ts';
 import { items } from './items.ts';
 import { places } from './places.ts';
+import { reader } from './reader.ts';
 import { refusals } from './refusals.ts';
+import { roadTest } from './roadTest.ts';
 import { rules } from './rules.ts';
 import { service } from './service.ts';
 import { shell } from './shell.ts';
 import { troubles } from './troubles.ts';
 import { verdict } from './verdict.ts';
+import { waiting } from './waiting.ts';
 
 /** Every sentence of the English catalogue. Another language exports an object of the same shape from its folder. */
 export const catalogue = {
   ...bench,
   ...board,
   ...codes,
+  ...cupboard,
   ...debrief,
   ...drawing,
   ...faults,
+  ...findings,
   ...hand,
   ...happenings,
   ...items,
   ...places,
+  ...reader,
+  ...roadTest,
   ...refusals,
   ...rules,
   ...service,
   ...shell,
   ...troubles,
   ...verdict,
+  ...waiting,
 } as const;

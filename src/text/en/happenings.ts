@@ -9,6 +9,10 @@ export const happenings = {
     'fuse-pop': 'pop',
     relay: 'tick',
     'barb-cracked': 'crack',
+    'water-lost': 'gurgle',
+    'smoke-seen': 'smoke',
+    'crack-heard': 'crack',
+    'lead-burnt': 'burnt',
   },
   happeningSentences: {
     'click-on': 'Click from the unit: the plunger drew in.',
@@ -19,5 +23,9 @@ export const happenings = {
     'fuse-pop': 'A fuse melted.',
     relay: 'A tick from under the dash.',
     'barb-cracked': 'The barb cracked: the clamp was too tight.',
+    'water-lost': 'The water was drawn out of the manometer.',
+    'smoke-seen': 'Smoke comes out somewhere.',
+    'crack-heard': 'Something gave way with a crack.',
+    'lead-burnt': 'A lead smokes, and its insulation is burnt.',
   },
 } as const;

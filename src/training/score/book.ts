@@ -6,6 +6,11 @@ const BOOK_MINUTES: Readonly<Record<SittingAction['kind'], number>> = {
   'accept-job': 0,
   'set-key': 0.2,
   'set-meter': 0.1,
+  'meter-jack': 0.2,
+  'meter-range': 0.1,
+  'meter-hold': 0.05,
+  'meter-extremes': 0.1,
+  'meter-relative': 0.1,
   'place-lead': 0.3,
   'lift-lead': 0.1,
   'insert-pin': 0.5,
@@ -22,9 +27,23 @@ const BOOK_MINUTES: Readonly<Record<SittingAction['kind'], number>> = {
   'pump-handle': 0.05,
   stroke: 0.05,
   release: 0.1,
+  'switch-supply': 0.2,
+  'set-bleed': 0.1,
+  'refill-manometer': 2,
+  'set-smoke': 1,
+  'swap-unit': 5,
+  'drag-test': 1,
+  look: 1,
+  listen: 0.5,
+  wiggle: 0.3,
+  'clear-codes': 0.5,
+  'road-test': 0,
   'command-solenoid': 0.2,
   renew: 0,
   log: 0.2,
+  'read-codes': 1,
+  wait: 0,
+  'wait-steady': 0.3,
   annotate: 0,
   'give-verdict': 1,
   'close-job': 0,
@@ -36,6 +55,7 @@ const RENEWAL_MINUTES: Readonly<Record<ItemId, number>> = {
   'feed-wire': 25,
   'ground-wire': 20,
   'sense-wire': 25,
+  plug: 20,
   fuse: 1,
   'key-switch': 40,
   battery: 15,
@@ -43,8 +63,17 @@ const RENEWAL_MINUTES: Readonly<Record<ItemId, number>> = {
   'canister-hose': 15,
   'air-hose': 10,
   'engine-hose': 10,
+  filter: 5,
+  'filler-cap': 1,
+  canister: 40,
+  'tank-seal': 35,
+  'purge-valve': 15,
   'hand-pump': 2,
   'meter-leads': 1,
+  'meter-fuses': 2,
+  'meter-battery': 2,
+  jumper: 1,
+  'plain-lead': 1,
 };
 
 /** Price of an item in dollars of the invented district's stores. Tools are the shop's: nothing. */
@@ -53,6 +82,7 @@ const PRICES: Readonly<Record<ItemId, number>> = {
   'feed-wire': 18,
   'ground-wire': 12,
   'sense-wire': 18,
+  plug: 24,
   fuse: 2,
   'key-switch': 95,
   battery: 160,
@@ -60,12 +90,33 @@ const PRICES: Readonly<Record<ItemId, number>> = {
   'canister-hose': 35,
   'air-hose': 22,
   'engine-hose': 14,
+  filter: 16,
+  'filler-cap': 20,
+  canister: 210,
+  'tank-seal': 28,
+  'purge-valve': 65,
   'hand-pump': 0,
   'meter-leads': 0,
+  'meter-fuses': 0,
+  'meter-battery': 0,
+  jumper: 0,
+  'plain-lead': 0,
 };
 
+/** One drive cycle: warm-up, steady cruise, the monitor, the way back. Invented. */
+const DRIVE_CYCLE_MINUTES = 25;
+
 export function bookMinutes(action: SittingAction): number {
-  return action.kind === 'renew' ? RENEWAL_MINUTES[action.item] : BOOK_MINUTES[action.kind];
+  switch (action.kind) {
+    case 'renew':
+      return RENEWAL_MINUTES[action.item];
+    case 'road-test':
+      return action.cycles * DRIVE_CYCLE_MINUTES;
+    case 'wait':
+      return action.seconds / 60;
+    default:
+      return BOOK_MINUTES[action.kind];
+  }
 }
 
 export function priceOf(item: ItemId): number {

@@ -6,22 +6,32 @@ import type { Timeline } from './Timeline.ts';
 import { vacuumBouts } from './vacuumBouts.ts';
 
 /** Which test decides over an item. */
-type Decisive = 'vacuum' | 'click' | 'hold-at-closed-end' | 'known-source';
+type Decisive = 'vacuum' | 'click' | 'vacuum-and-click' | 'monitor' | 'hold-at-closed-end' | 'known-source';
 
 const DECISIVE: Readonly<Record<ItemId, Decisive>> = {
   unit: 'vacuum',
   'sense-wire': 'vacuum',
   controller: 'vacuum',
-  'canister-hose': 'vacuum',
-  'air-hose': 'vacuum',
+  plug: 'vacuum-and-click',
+  'canister-hose': 'monitor',
+  'air-hose': 'monitor',
+  'engine-hose': 'monitor',
+  filter: 'monitor',
+  'filler-cap': 'monitor',
+  canister: 'monitor',
+  'tank-seal': 'monitor',
+  'purge-valve': 'monitor',
   'feed-wire': 'click',
   'ground-wire': 'click',
   fuse: 'click',
   'key-switch': 'click',
   battery: 'click',
-  'engine-hose': 'click',
   'hand-pump': 'hold-at-closed-end',
   'meter-leads': 'known-source',
+  'meter-fuses': 'known-source',
+  'meter-battery': 'known-source',
+  jumper: 'known-source',
+  'plain-lead': 'known-source',
 };
 
 const AFTER_TICKS = secondsToTicks(60);
@@ -35,7 +45,8 @@ export interface Retest {
 /**
  * The decisive test passed on the part as fitted, after its renewal: for the unit and the sense circuit the sense
  * reading open, closed under vacuum with the air port capped, and open again on release; for supply and ground a click
- * through the mated plug. Null when it was not done or not passed. Tools have no part fitted and no such test.
+ * through the mated plug; for the plug both; for hoses and the vapour side the controller's own monitor run to a pass on
+ * the road. Null when it was not done or not passed. Tools have no part fitted and no such test.
  */
 export function decisiveRetest(timeline: Timeline, item: ItemId): Retest | null {
   const renewal = timeline.moments
@@ -47,6 +58,15 @@ export function decisiveRetest(timeline: Timeline, item: ItemId): Retest | null 
       return vacuumRetest(timeline, renewal.tick);
     case 'click':
       return clickRetest(timeline, renewal.tick);
+    case 'vacuum-and-click': {
+      const vacuum = vacuumRetest(timeline, renewal.tick);
+      const click = clickRetest(timeline, renewal.tick);
+      return vacuum === null || click === null
+        ? null
+        : { ticks: [...vacuum.ticks, ...click.ticks], entries: [...vacuum.entries, ...click.entries] };
+    }
+    case 'monitor':
+      return monitorRetest(timeline, renewal.tick);
     case 'hold-at-closed-end':
     case 'known-source':
       return null;
@@ -76,6 +96,22 @@ function openAtRest({ moments }: Timeline, from: Tick, until: Tick): Tick | null
       senseReading(seen) === 'open',
   );
   return found.at(-1)?.tick ?? null;
+}
+
+/** A drive after the renewal whose last judged cycle passed. */
+function monitorRetest({ moments, log }: Timeline, since: Tick): Retest | null {
+  const drives = moments.filter(
+    ({ tick, action, seen }) =>
+      tick >= since &&
+      action?.kind === 'road-test' &&
+      seen.lastDrive?.cycles.filter(({ outcome }) => outcome !== 'not-run').at(-1)?.outcome === 'passed',
+  );
+  const last = drives.at(-1);
+  if (last === undefined) return null;
+  return {
+    ticks: [last.tick],
+    entries: entriesWhere(log, ({ tick, about }) => about === 'drive' && tick === last.tick),
+  };
 }
 
 function clickRetest({ moments, happenings, log }: Timeline, since: Tick): Retest | null {

@@ -1,6 +1,6 @@
 import { TICKS_PER_SECOND, type Tick } from '../../base/ticks.ts';
 import type { Happening, Observation } from '../../sim/world/Observation.ts';
-import type { LogEntry } from './LogEntry.ts';
+import type { EntrySubject, LogEntry } from './LogEntry.ts';
 import type { StripSample } from './SittingView.ts';
 
 /** The instruments are sampled ten times a second, on a grid that counts from the first tick. */
@@ -50,7 +50,7 @@ export class Recorder {
   }
 
   /** The evidence of this moment. `hear` has had its happenings. */
-  entry(id: number, seen: Observation): LogEntry {
+  entry(id: number, about: EntrySubject, seen: Observation): LogEntry {
     const since = seen.tick - WINDOW_TICKS;
     let lowKPa = seen.gauge.needleKPa;
     let highKPa = seen.gauge.needleKPa;
@@ -63,6 +63,7 @@ export class Recorder {
     return {
       id,
       tick: seen.tick,
+      about,
       seen,
       heard: {
         clicksOn: heard.filter(({ kind }) => kind === 'click-on').length,

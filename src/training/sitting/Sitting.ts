@@ -1,13 +1,13 @@
 import { assert } from '../../base/assert.ts';
 import { ok, type Result } from '../../base/Result.ts';
-import type { Tick } from '../../base/ticks.ts';
+import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import type { ItemId } from '../../sim/devices/items.ts';
 import type { Refusal } from '../../sim/world/Action.ts';
 import type { InsideObservation, Observation } from '../../sim/world/Observation.ts';
 import type { WorldPort } from '../../sim/world/WorldPort.ts';
 import { cardOf } from '../scenario/cardOf.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
-import type { LogEntry } from './LogEntry.ts';
+import type { EntrySubject, LogEntry } from './LogEntry.ts';
 import { paperworkRefusal } from './mayAct.ts';
 import { nextPhase, type PhaseEvent } from './phases.ts';
 import { GRID_TICKS, Recorder } from './Recorder.ts';
@@ -16,7 +16,16 @@ import type { SittingAction, SittingRefusal, TimedAction } from './SittingAction
 import { MAX_TICK, PROGRAM_VERSION, type SittingRecord } from './SittingRecord.ts';
 import type { ScenarioCard, SittingPhase, SittingView, StripSample } from './SittingView.ts';
 import { StepTracker } from './StepTracker.ts';
+import { isSteady, LEAST_STEADY_TICKS, MOST_STEADY_TICKS } from './waitSteady.ts';
 import { theWorld, type WorldMaker, worldSpec } from './worldMaker.ts';
+
+/** Actions whose outcome writes itself down. */
+const WRITES_ITSELF: Readonly<Partial<Record<SittingAction['kind'], EntrySubject>>> = {
+  look: 'finding',
+  listen: 'finding',
+  'drag-test': 'finding',
+  'road-test': 'drive',
+};
 
 /**
  * One learner at one scenario: the world, the paperwork and the record of what was done. Everything here follows from
@@ -63,7 +72,16 @@ export class Sitting {
     return this.world.tick;
   }
 
-  /** Does one action at the present tick. A refused action changes nothing and is not recorded. */
+  /**
+   * Called at every grid tick that `advanceTo` or a wait goes through, ten times a second. For those who watch a sitting
+   * go by; it must not act on it.
+   */
+  onGrid: ((sitting: Sitting) => void) | null = null;
+
+  /**
+   * Does one action at the present tick. A refused action changes nothing and is not recorded. `wait` and `wait-steady`
+   * let time pass by themselves: when they return, the sitting's tick has moved on.
+   */
   apply(action: SittingAction): Result<void, Refusal | SittingRefusal> {
     const refusal = paperworkRefusal(action, this.phase, this.log);
     if (refusal !== null) return { ok: false, error: refusal };
@@ -76,12 +94,19 @@ export class Sitting {
         this.enter(action.kind);
         this.verdict = { item: action.item, cites: action.cites, tick: this.tick };
         break;
-      case 'log': {
-        const seen = this.world.observe();
-        this.take(seen, false);
-        this.log = [...this.log, this.recorder.entry(this.log.length + 1, seen)];
+      case 'log':
+        this.write('reading');
         break;
-      }
+      case 'read-codes':
+        if (!this.world.observe().reader.awake) return { ok: false, error: 'reader-needs-key-on' };
+        this.write('codes');
+        break;
+      case 'wait':
+      case 'wait-steady':
+        this.actions.push({ tick: this.tick, action });
+        if (action.kind === 'wait') this.advanceTo(this.tick + secondsToTicks(action.seconds));
+        else this.passUntilSteady();
+        return ok(undefined);
       case 'annotate':
         this.log = this.log.map((entry) =>
           entry.id === action.entry ? { ...entry, note: action.text } : entry,
@@ -91,6 +116,8 @@ export class Sitting {
         const done = this.world.apply(action);
         if (!done.ok) return done;
         if (action.kind === 'renew') this.renewed = [...this.renewed, { item: action.item, tick: this.tick }];
+        const about = WRITES_ITSELF[action.kind];
+        if (about !== undefined) this.write(about);
       }
     }
     this.actions.push({ tick: this.tick, action });
@@ -110,6 +137,7 @@ export class Sitting {
     for (; next <= end; next += GRID_TICKS) {
       this.world.advanceTo(next);
       this.take(this.world.observe(), true);
+      this.onGrid?.(this);
     }
     if (end > this.tick) this.world.advanceTo(end);
     this.cachedView = null;
@@ -160,6 +188,24 @@ export class Sitting {
       endHash: this.world.hash(),
       claimedScore,
     };
+  }
+
+  /** Writes an entry of this moment. */
+  private write(about: EntrySubject): void {
+    const seen = this.world.observe();
+    this.take(seen, false);
+    this.log = [...this.log, this.recorder.entry(this.log.length + 1, about, seen)];
+  }
+
+  private passUntilSteady(): void {
+    const since = this.tick;
+    let earlier = this.world.observe();
+    for (let passed = GRID_TICKS; passed <= MOST_STEADY_TICKS; passed += GRID_TICKS) {
+      this.advanceTo(since + passed);
+      const seen = this.world.observe();
+      if (passed >= LEAST_STEADY_TICKS && isSteady(seen, earlier)) return;
+      earlier = seen;
+    }
   }
 
   private enter(event: PhaseEvent): void {

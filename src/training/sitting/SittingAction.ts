@@ -11,6 +11,12 @@ export type SittingAction =
   | { readonly kind: 'accept-job' }
   /** Takes what the meter, the gauge and the last ten seconds show, with its whole context. */
   | { readonly kind: 'log' }
+  /** Reads all codes and freeze data through the reader; what it showed is logged by itself. Key on needed. */
+  | { readonly kind: 'read-codes' }
+  /** Lets so many seconds pass. */
+  | { readonly kind: 'wait'; readonly seconds: number }
+  /** Lets time pass until every instrument stands still, a minute at most. */
+  | { readonly kind: 'wait-steady' }
   | { readonly kind: 'annotate'; readonly entry: number; readonly text: string }
   | { readonly kind: 'give-verdict'; readonly item: VerdictItem; readonly cites: readonly number[] }
   | { readonly kind: 'close-job' };

@@ -22,7 +22,7 @@ export interface ReplayOptions {
   readonly before?: (sitting: Sitting, action: TimedAction) => void;
   /** Called after each action. */
   readonly after?: (sitting: Sitting, action: TimedAction) => void;
-  /** Stops at each multiple of `every` ticks on the way and calls `at`. */
+  /** Calls `at` at each multiple of `every` ticks on the way; `every` is a multiple of the recorder's grid. */
   readonly sample?: { readonly every: Tick; readonly at: (sitting: Sitting) => void };
   /** What to do when an action is refused: stop (the rule), or go on without it (for what-if replays). */
   readonly onRefusal?: 'stop' | 'skip';
@@ -38,15 +38,26 @@ export function replayActions(
   const problem = formProblem(scenario, record);
   if (problem !== null) return err(problem);
   const sitting = begin();
+  const { sample } = options;
+  if (sample !== undefined)
+    sitting.onGrid = (at) => {
+      if (at.tick % sample.every === 0) sample.at(at);
+    };
   for (const [index, timed] of record.actions.entries()) {
-    advance(sitting, timed.tick, options);
+    // A what-if replay takes its time from the ticks of the actions: there, waiting may take longer than it took.
+    if (options.onRefusal === 'skip' && (timed.action.kind === 'wait' || timed.action.kind === 'wait-steady'))
+      continue;
+    // A wait went on beyond the action after it.
+    if (timed.tick < sitting.tick) return err({ code: 'actions-out-of-order', index });
+    sitting.advanceTo(timed.tick);
     options.before?.(sitting, timed);
     const done = sitting.apply(timed.action);
     if (!done.ok && options.onRefusal !== 'skip')
       return err({ code: 'action-refused', index, refusal: done.error });
     options.after?.(sitting, timed);
   }
-  advance(sitting, record.endTick, options);
+  if (record.endTick > sitting.tick) sitting.advanceTo(record.endTick);
+  sitting.onGrid = null;
   if (
     options.onRefusal !== 'skip' &&
     (sitting.tick !== record.endTick || sitting.record().endHash !== record.endHash)
@@ -70,15 +81,4 @@ function formProblem(scenario: Scenario, record: SittingRecord): ReplayProblem |
   }
   if (record.endTick > MAX_TICK) return { code: 'tick-beyond-day', index: record.actions.length };
   return record.endTick < last ? { code: 'end-before-last-action' } : null;
-}
-
-function advance(sitting: Sitting, tick: Tick, { sample }: ReplayOptions): void {
-  if (sample !== undefined) {
-    let next = (Math.floor(sitting.tick / sample.every) + 1) * sample.every;
-    for (; next < tick && sitting.view().phase !== 'closed'; next += sample.every) {
-      sitting.advanceTo(next);
-      sample.at(sitting);
-    }
-  }
-  if (tick > sitting.tick) sitting.advanceTo(tick);
 }
