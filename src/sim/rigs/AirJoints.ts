@@ -1,7 +1,14 @@
 import { Orifice } from '../components/Orifice.ts';
 import { type BenchState, siteOf } from '../devices/BenchState.ts';
 import type { RigParameters } from '../devices/parameters.ts';
-import { AIR_SITES, type AirSite, type Fitting, UNIT_PORTS, type UnitPort } from '../devices/places.ts';
+import {
+  AIR_SITES,
+  type AirSite,
+  type Fitting,
+  mayFit,
+  UNIT_PORTS,
+  type UnitPort,
+} from '../devices/places.ts';
 import type { AirNetwork } from '../network/AirNetwork.ts';
 import type { AirVolume } from './airVolumes.ts';
 
@@ -13,6 +20,11 @@ const SITE_VOLUMES: Readonly<Record<AirSite, AirVolume>> = {
   'air-hose-end': 'air-hose',
   'engine-hose-end': 'engine-hose',
   'pump-hose-end': 'pump-hose',
+  'jar-hose-end': 'jar-hose',
+  'manometer-hose-end': 'manometer',
+  'smoke-hose-end': 'smoke-hose',
+  'jar-tee-a': 'jar',
+  'jar-tee-b': 'jar',
 };
 
 const HOSE_VOLUMES: Readonly<Partial<Record<Fitting, AirVolume>>> = {
@@ -20,6 +32,9 @@ const HOSE_VOLUMES: Readonly<Partial<Record<Fitting, AirVolume>>> = {
   'air-hose': 'air-hose',
   'engine-hose': 'engine-hose',
   'pump-hose': 'pump-hose',
+  'jar-hose': 'jar-hose',
+  'manometer-hose': 'manometer',
+  'smoke-hose': 'smoke-hose',
 };
 
 const HOSE_OF_END: Readonly<Partial<Record<AirSite, Fitting>>> = {
@@ -27,6 +42,9 @@ const HOSE_OF_END: Readonly<Partial<Record<AirSite, Fitting>>> = {
   'air-hose-end': 'air-hose',
   'engine-hose-end': 'engine-hose',
   'pump-hose-end': 'pump-hose',
+  'jar-hose-end': 'jar-hose',
+  'manometer-hose-end': 'manometer-hose',
+  'smoke-hose-end': 'smoke-hose',
 };
 
 /** One path that may exist between a site and something else; `hose` null is the open air. */
@@ -96,8 +114,7 @@ function isOpenToAir(bench: BenchState, site: AirSite): boolean {
   return hose === undefined || siteOf(bench, hose) === null;
 }
 
+/** Every hose that can be pushed onto a site. */
 function hosesFor(site: AirSite): readonly Fitting[] {
-  if (site === 'engine-port') return ['engine-hose', 'pump-hose'];
-  if (site === 'canister-port' || site === 'air-port') return ['canister-hose', 'air-hose', 'pump-hose'];
-  return site === 'pump-hose-end' ? [] : ['pump-hose'];
+  return (Object.keys(HOSE_VOLUMES) as Fitting[]).filter((hose) => mayFit(hose, site));
 }

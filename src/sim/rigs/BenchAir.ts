@@ -60,6 +60,10 @@ export class BenchAir {
       tank: v('tank', vapourM3),
       reservoir: v('reservoir', q.reservoirM3),
       'pump-hose': v('pump-hose', q.pumpHoseM3),
+      'jar-hose': v('jar-hose', q.jarHoseM3),
+      jar: v('jar', q.jarM3),
+      manometer: v('manometer', q.manometerM3),
+      'smoke-hose': v('smoke-hose', q.smokeHoseM3),
     };
     const at = this.nodes;
     const bore = (from: number, to: number, m: number): Orifice => net.add(Orifice.bore(from, to, m));
@@ -104,6 +108,8 @@ export class BenchAir {
     net.add(new CheckValve(this.cylinder.node, this.ambient, handCheck));
     this.releaseValve = bore(at['pump-hose'], this.ambient, q.releaseM);
     bore(at['pump-hose'], this.ambient, q.handPumpSealLeakM);
+
+    bore(at['jar-hose'], at.jar, q.portM);
 
     this.joints = new AirJoints(net, at, this.ambient, q);
     // A step must end where a threshold is passed, not up to seconds later.

@@ -8,5 +8,9 @@ export const OTHER_VOLUMES = [
   'tank',
   'reservoir',
   'pump-hose',
+  'jar-hose',
+  'jar',
+  'manometer',
+  'smoke-hose',
 ] as const;
 export type AirVolume = (typeof UNIT_VOLUMES)[number] | (typeof OTHER_VOLUMES)[number];

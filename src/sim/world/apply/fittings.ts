@@ -17,6 +17,9 @@ const OWN_END: Readonly<Partial<Record<Fitting, HoseEnd>>> = {
   'air-hose': 'air-hose-end',
   'engine-hose': 'engine-hose-end',
   'pump-hose': 'pump-hose-end',
+  'jar-hose': 'jar-hose-end',
+  'manometer-hose': 'manometer-hose-end',
+  'smoke-hose': 'smoke-hose-end',
 };
 
 function isPort(site: AirSite): site is UnitPort {
