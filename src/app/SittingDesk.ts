@@ -1,10 +1,10 @@
 import { type Signal, signal } from '@preact/signals';
-import { secondsToTicks, TICKS_PER_SECOND } from '../base/ticks.ts';
+import { TICKS_PER_SECOND, ticksToSeconds } from '../base/ticks.ts';
 import type { ItemId } from '../sim/devices/items.ts';
 import type { Refusal } from '../sim/world/Action.ts';
 import { describeAction } from '../text/describeAction.ts';
 import { describeEntry } from '../text/describeEntry.ts';
-import { capital } from '../text/format.ts';
+import { capital, fixed } from '../text/format.ts';
 import { say } from '../text/translate.ts';
 import type { Scenario } from '../training/scenario/Scenario.ts';
 import { priceOf } from '../training/score/book.ts';
@@ -14,19 +14,22 @@ import type { Sitting } from '../training/sitting/Sitting.ts';
 import type { SittingAction, SittingRefusal } from '../training/sitting/SittingAction.ts';
 import type { SittingRecord } from '../training/sitting/SittingRecord.ts';
 import type { SittingView } from '../training/sitting/SittingView.ts';
+import { MOST_STEADY_TICKS } from '../training/sitting/waitSteady.ts';
 import type { Caption, Desk } from '../ui/panels/Desk.ts';
 
 /** How often the panels and the mirror are renewed while only time passes, ticks. */
 const PANEL_TICKS = TICKS_PER_SECOND / 10;
 const STRIP_TICKS = TICKS_PER_SECOND / 2;
-/** Sitting time that one slice of waiting lets pass; many slices go into a frame. */
-const WAIT_SLICE_TICKS = TICKS_PER_SECOND / 20;
-const WAIT_BUDGET_MS = 24;
 
 /** Actions that are said in the caption as they are done. What is carried says its own sentence. */
 const SAID: ReadonlySet<SittingAction['kind']> = new Set<SittingAction['kind']>([
   'set-key',
   'set-meter',
+  'meter-jack',
+  'meter-range',
+  'meter-hold',
+  'meter-extremes',
+  'meter-relative',
   'part-plug',
   'mate-plug',
   'insert-pin',
@@ -38,12 +41,36 @@ const SAID: ReadonlySet<SittingAction['kind']> = new Set<SittingAction['kind']>(
   'pull-fuse',
   'fit-fuse',
   'command-solenoid',
+  'switch-supply',
+  'set-bleed',
+  'refill-manometer',
+  'set-smoke',
+  'swap-unit',
+  'wiggle',
+  'clear-codes',
+  'read-codes',
+]);
+
+/** Actions whose outcome is an entry of the log: the caption says that entry. */
+const FOUND: ReadonlySet<SittingAction['kind']> = new Set<SittingAction['kind']>([
+  'look',
+  'listen',
+  'drag-test',
+]);
+
+/** Actions after which the sitting's clock, or the computer's, is elsewhere. */
+const JUMPS: ReadonlySet<SittingAction['kind']> = new Set<SittingAction['kind']>([
+  'wait',
+  'wait-steady',
+  'road-test',
 ]);
 
 /** What a desk tells its surroundings. */
 export interface DeskEvents {
   /** The record grew by an action. */
   acted(action: SittingAction): void;
+  /** Sitting time ran ahead of real time, or stood still while something was worked out. */
+  jumped(): void;
   exportRecord(record: SittingRecord): void;
   /** The debrief could not be made; the sentence's detail. */
   broken(detail: string): void;
@@ -62,8 +89,6 @@ export class SittingDesk implements Desk {
   readonly renewed: Signal<SittingView['renewed']>;
   readonly functionsKnown: Signal<boolean>;
   readonly caption = signal<Caption>({ id: 0, sentence: say('hand.begin'), tone: 'news' });
-  readonly waiting = signal(false);
-  private waitTicks = 0;
   private panelsAt = 0;
   private stripAt = 0;
   private facts: DebriefFacts | null = null;
@@ -95,34 +120,30 @@ export class SittingDesk implements Desk {
     }
     this.renew(true);
     if (SAID.has(action.kind)) this.say(`${capital(describeAction(action))}.`, 'news');
+    if (FOUND.has(action.kind)) this.sayNewest();
+    if (JUMPS.has(action.kind)) this.events.jumped();
     this.events.acted(action);
     return null;
   }
 
   wait(seconds: number): void {
-    this.waitTicks += secondsToTicks(seconds);
-    this.waiting.value = true;
+    if (this.act({ kind: 'wait', seconds }) !== null) return;
+    this.say(say('waiting.waited', { seconds: fixed(seconds, 0) }), 'news');
   }
 
-  /** Lets sitting time pass: the ticks of a frame, and as much of a wait as the frame has room for. */
-  pass(ticks: number, nowMs: () => number): void {
+  waitSteady(): void {
+    const since = this.sitting.tick;
+    if (this.act({ kind: 'wait-steady' }) !== null) return;
+    const seconds = fixed(ticksToSeconds(this.sitting.tick - since), 0);
+    const steady = this.sitting.tick - since < MOST_STEADY_TICKS;
+    this.say(say(steady ? 'waiting.steadyNow' : 'waiting.stillMoving', { seconds }), 'news');
+  }
+
+  /** Lets sitting time pass by the ticks of a frame. Before the job is taken and after it is closed it stands still. */
+  pass(ticks: number): void {
     const { phase } = this.sitting.view();
-    if (phase === 'work-order' || phase === 'closed') {
-      this.waitTicks = 0;
-      this.waiting.value = false;
-      return;
-    }
+    if (phase === 'work-order' || phase === 'closed') return;
     if (ticks > 0) this.sitting.advanceTo(this.sitting.tick + ticks);
-    const until = nowMs() + WAIT_BUDGET_MS;
-    while (this.waitTicks > 0 && nowMs() < until) {
-      const slice = Math.min(WAIT_SLICE_TICKS, this.waitTicks);
-      this.sitting.advanceTo(this.sitting.tick + slice);
-      this.waitTicks -= slice;
-    }
-    if (this.waiting.value && this.waitTicks === 0) {
-      this.waiting.value = false;
-      this.say(say('hand.waited'), 'news');
-    }
     this.renew(false);
   }
 
@@ -170,6 +191,13 @@ export class SittingDesk implements Desk {
 
   private say(sentence: string, tone: Caption['tone']): void {
     this.caption.value = { id: this.caption.value.id + 1, sentence, tone };
+  }
+
+  private sayNewest(): void {
+    const entry = this.log.value.at(-1);
+    if (entry === undefined) return;
+    const { what, value } = describeEntry(entry, this.functionsKnown.value);
+    this.say(`${what}: ${value}.`, 'news');
   }
 
   /** Gives the signals their new values; with `now` at once, else as often as each panel needs. */

@@ -122,6 +122,10 @@ export class Workbench implements BenchInput {
     switch (which) {
       case 'log':
         return desk.logReading();
+      case 'wait':
+        return desk.wait(10);
+      case 'wait-steady':
+        return desk.waitSteady();
       case 'read':
         return this.readNow();
       case 'help':

@@ -58,6 +58,8 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
         keeper.acted(action.kind, sitting.tick);
         if (action.kind === 'close-job') void keeper.idle().then(shop.refresh);
       },
+      // What a jump took to work out is no time of the sitting.
+      jumped: () => loop.pause(),
       exportRecord: (record) => download(recordName(id), `${JSON.stringify(record, null, 1)}\n`),
       broken: (detail) => {
         shop.trouble.value = { key: 'troubles.unexpected', detail, offers: [] };
@@ -71,8 +73,8 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
     () => Date.now(),
   );
   const bench = new Workbench({ ...parts, desk, settings: shop.settings });
-  const loop = new FrameLoop(pageFrames, (ticks, seconds) => {
-    desk.pass(ticks, () => performance.now());
+  const loop: FrameLoop = new FrameLoop(pageFrames, (ticks, seconds) => {
+    desk.pass(ticks);
     keeper.passed(sitting.tick);
     bench.frame(seconds);
   });

@@ -33,6 +33,8 @@ export const shell = {
     read: 'read the instruments now',
     part: 'part or mate the plug',
     jumper: 'jumper switch',
+    wait: 'wait ten seconds',
+    'wait-steady': 'wait until every instrument stands still',
     help: 'this list',
     clamp: 'on a clamp: one turn tighter or looser; so does a long press, tighter only',
     escape: 'put back what you hold',

@@ -1,10 +1,10 @@
 /** Letting time pass, and what the bench tells by itself. */
 export const waiting = {
   waiting: {
+    label: 'Waiting',
     ten: 'Wait 10 s',
-    tenKey: 'Wait 10 s (W)',
     steady: 'Until steady',
-    steadyKey: 'Wait until steady (U)',
+    steadyName: 'Until steady: wait for the instruments',
     waited: '{{seconds}} s went by.',
     steadyNow: 'Steady after {{seconds}} s.',
     stillMoving: 'Still moving after {{seconds}} s.',

@@ -1,5 +1,14 @@
 /** What a single letter does while the bench has the focus. */
-export type Shortcut = 'log' | 'key' | 'stroke' | 'read' | 'part' | 'jumper' | 'help';
+export type Shortcut =
+  | 'log'
+  | 'key'
+  | 'stroke'
+  | 'read'
+  | 'part'
+  | 'jumper'
+  | 'wait'
+  | 'wait-steady'
+  | 'help';
 
 export const SHORTCUT_KEYS: Readonly<Record<Shortcut, string>> = {
   log: 'L',
@@ -8,6 +17,8 @@ export const SHORTCUT_KEYS: Readonly<Record<Shortcut, string>> = {
   read: 'R',
   part: 'P',
   jumper: 'J',
+  wait: 'W',
+  'wait-steady': 'U',
   help: '?',
 };
 

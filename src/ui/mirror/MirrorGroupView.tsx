@@ -6,7 +6,7 @@ import type { HotspotId } from '../interaction/layout/hotspots.ts';
 import type { BenchInput } from './BenchInput.ts';
 import type { MirrorControl, MirrorSection } from './mirrorGroups.ts';
 import { PumpSlider } from './PumpSlider.tsx';
-import { rovedIndex } from './rovingFocus.ts';
+import { rovedIndex } from '../interaction/rovingFocus.ts';
 
 interface MirrorGroupProps {
   readonly section: MirrorSection;

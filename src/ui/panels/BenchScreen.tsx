@@ -4,14 +4,16 @@ import { clock } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import { CloseJobDialog } from './CloseJobDialog.tsx';
 import { CupboardDialog } from './CupboardDialog.tsx';
+import { DashView } from './DashView.tsx';
 import type { Desk } from './Desk.ts';
 import { HandBar } from './HandBar.tsx';
+import { RoadTestDialog } from './RoadTestDialog.tsx';
 import type { Shop } from './Shop.ts';
 import { SideColumn, type SideTab } from './SideColumn.tsx';
 import { TopBar } from './TopBar.tsx';
 import { VerdictDialog } from './VerdictDialog.tsx';
 
-type BenchDialog = 'verdict' | 'cupboard' | 'close';
+type BenchDialog = 'verdict' | 'cupboard' | 'road' | 'close';
 
 interface BenchScreenProps {
   readonly desk: Desk;
@@ -37,10 +39,14 @@ export function BenchScreen(props: BenchScreenProps) {
   return (
     <div class="bench-screen">
       <TopBar shop={shop} title={desk.card.title} heading onSettings={onSettings}>
+        <DashView desk={desk} />
         <Elapsed desk={desk} />
         <span class={`mode mode-${desk.card.mode}`}>{say(`modes.${desk.card.mode}`)}</span>
         <button type="button" onClick={() => (open.value = 'cupboard')}>
           {say('bench.cupboard')}
+        </button>
+        <button type="button" onClick={() => (open.value = 'road')}>
+          {say('roadTest.open')}
         </button>
         <button type="button" class="act" onClick={() => (open.value = repair ? 'close' : 'verdict')}>
           {say(repair ? 'bench.closeJob' : 'bench.verdict')}
@@ -58,6 +64,7 @@ export function BenchScreen(props: BenchScreenProps) {
       </main>
       {open.value === 'verdict' && <VerdictDialog desk={desk} onClose={close} />}
       {open.value === 'cupboard' && <CupboardDialog desk={desk} onClose={close} />}
+      {open.value === 'road' && <RoadTestDialog desk={desk} onClose={close} />}
       {open.value === 'close' && <CloseJobDialog desk={desk} onClose={close} />}
     </div>
   );

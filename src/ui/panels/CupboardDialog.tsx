@@ -4,65 +4,116 @@ import { capital, money } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { Desk } from './Desk.ts';
 import { Dialog } from './Dialog.tsx';
-import { ITEM_GROUPS } from './itemGroups.ts';
+import { FitDialog } from './FitDialog.tsx';
+import { ITEM_GROUPS, type ItemGroup } from './itemGroups.ts';
 
-/** The parts cupboard: what to fit, its price, asked once. Before the verdict it holds the tools only. */
+/** The parts cupboard: the known-good unit, parts for the truck, tools of the bench. Before the verdict no parts. */
 export function CupboardDialog({ desk, onClose }: { readonly desk: Desk; readonly onClose: () => void }) {
   const chosen = useSignal<ItemId | null>(null);
   const toolsOnly = desk.phase.value !== 'repair';
+  if (chosen.value !== null) {
+    return (
+      <FitDialog
+        desk={desk}
+        item={chosen.value}
+        onBack={() => {
+          chosen.value = null;
+        }}
+        onClose={onClose}
+      />
+    );
+  }
   const groups = ITEM_GROUPS.map(({ group, items }) => ({
     group,
     items: items.filter(
       (id): id is ItemId => id !== 'nothing-wrong' && (!toolsOnly || TOOL_ITEMS.includes(id)),
     ),
   })).filter(({ items }) => items.length > 0);
-  if (chosen.value !== null) {
-    const item = chosen.value;
-    const words = { item: say(`items.${item}`), price: money(desk.priceOf(item)) };
-    return (
-      <Dialog title={say('cupboard.ask', words)} onClose={onClose}>
-        {item === 'unit' && <p>{say('cupboard.keyOffHint')}</p>}
-        <div class="dialog-foot">
-          <button type="button" onClick={() => (chosen.value = null)}>
-            {say('app.cancel')}
-          </button>
-          <button
-            type="button"
-            class="act"
-            onClick={() => {
-              if (desk.act({ kind: 'renew', item }) === null) {
-                desk.tell(capital(say('cupboard.fitted', { item: words.item })));
-              }
-              onClose();
-            }}
-          >
-            {say('cupboard.confirm')}
-          </button>
-        </div>
-      </Dialog>
-    );
-  }
   return (
-    <Dialog title={say('cupboard.title')} onClose={onClose}>
-      <p>{say(toolsOnly ? 'cupboard.toolsLead' : 'cupboard.lead')}</p>
-      {groups.map(({ group, items }) => (
-        <section key={group} class="cupboard-group">
-          <h3>{say(`itemGroups.${group}`)}</h3>
-          <ul>
-            {items.map((item) => (
-              <li key={item}>
-                <button type="button" onClick={() => (chosen.value = item)}>
-                  <span>{say('cupboard.fit', { item: say(`items.${item}`) })}</span>
-                  <b>{money(desk.priceOf(item))}</b>
-                </button>
-                {desk.renewed.value.some((renewed) => renewed.item === item) && (
-                  <span class="tag">{say('cupboard.fittedBefore')}</span>
-                )}
-              </li>
-            ))}
-          </ul>
-        </section>
-      ))}
+    <Dialog title={say('cupboard.title')} onClose={onClose} wide={!toolsOnly}>
+      <KnownGood desk={desk} onClose={onClose} />
+      <p class="cupboard-lead">{say(toolsOnly ? 'cupboard.toolsLead' : 'cupboard.lead')}</p>
+      <div class="cupboard-groups">
+        {groups.map(({ group, items }) => (
+          <Shelf key={group} group={group} items={items} desk={desk} onChoose={(id) => (chosen.value = id)} />
+        ))}
+      </div>
     </Dialog>
+  );
+}
+
+interface ShelfProps {
+  readonly group: ItemGroup;
+  readonly items: readonly ItemId[];
+  readonly desk: Desk;
+  readonly onChoose: (item: ItemId) => void;
+}
+
+function Shelf({ group, items, desk, onChoose }: ShelfProps) {
+  const renewed = desk.renewed.value;
+  return (
+    <section class="cupboard-group">
+      <h3>{say(`itemGroups.${group}`)}</h3>
+      <ul>
+        {items.map((item) => {
+          const price = desk.priceOf(item);
+          const name = say(`items.${item}`);
+          return (
+            <li key={item}>
+              <button
+                type="button"
+                aria-label={`${say('cupboard.fit', { item: name })}, ${priceWords(price)}`}
+                onClick={() => onChoose(item)}
+              >
+                <span>
+                  {capital(name)}
+                  {renewed.some((one) => one.item === item) && (
+                    <span class="tag">{say('cupboard.fittedBefore')}</span>
+                  )}
+                </span>
+                <b>{priceWords(price)}</b>
+              </button>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+}
+
+function priceWords(price: number): string {
+  return price === 0 ? say('cupboard.free') : money(price);
+}
+
+/** Puts the known-good unit in the unit's place on the bench, and back. */
+function KnownGood({ desk, onClose }: { readonly desk: Desk; readonly onClose: () => void }) {
+  const { unit, plug, sites } = desk.observation.value;
+  const to = unit === 'truck' ? 'known-good' : 'truck';
+  const bare =
+    sites['canister-port'] === null && sites['air-port'] === null && sites['engine-port'] === null;
+  const free = !plug.mated && bare;
+  const swap = (): void => {
+    if (desk.act({ kind: 'swap-unit', to }) === null) {
+      desk.tell(say('cupboard.swapped', { unit: say(`units.${to}`) }));
+    }
+    onClose();
+  };
+  return (
+    <section class="known-good" aria-labelledby="known-good-title">
+      <div>
+        <h3 id="known-good-title">{say('cupboard.known')}</h3>
+        <p>{say('cupboard.knownText')}</p>
+        <p class="quiet">
+          {say('cupboard.here', { unit: say(`units.${unit}`) })}
+          {unit === 'known-good' && ` ${say('cupboard.knownRoad')}`}
+        </p>
+      </div>
+      <div class="known-good-act">
+        <button type="button" class="act" disabled={!free} onClick={swap}>
+          {say(unit === 'truck' ? 'cupboard.swapIn' : 'cupboard.swapBack')}
+        </button>
+        {!free && <p class="quiet">{say('cupboard.swapNeeds')}</p>}
+      </div>
+    </section>
   );
 }

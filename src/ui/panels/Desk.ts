@@ -29,12 +29,12 @@ export interface Desk {
   readonly functionsKnown: Signal<boolean>;
   /** The last thing the bench has to say: a refusal, a placing, a logged entry. */
   readonly caption: ReadonlySignal<Caption>;
-  /** True while `wait` runs. */
-  readonly waiting: ReadonlySignal<boolean>;
   /** Does one action now. A refusal is said in the caption and given back. */
   act(action: SittingAction): Refusal | SittingRefusal | null;
-  /** Lets sitting time run ahead. */
+  /** Lets sitting time run ahead, and says so. */
   wait(seconds: number): void;
+  /** Lets sitting time run ahead until every instrument stands still, and says how long it took. */
+  waitSteady(): void;
   /** Takes a reading and says so. */
   logReading(): void;
   tell(sentence: string): void;

@@ -35,9 +35,15 @@ export function HandBar({ desk, held, onShortcuts }: HandBarProps) {
           </button>
         ))}
       </fieldset>
-      <button type="button" disabled={desk.waiting.value} onClick={() => desk.wait(10)}>
-        {say(desk.waiting.value ? 'bench.waiting' : 'bench.wait')}
-      </button>
+      <fieldset class="strokes">
+        <legend class="visually-hidden">{say('waiting.label')}</legend>
+        <button type="button" onClick={() => desk.wait(10)}>
+          {say('waiting.ten')}
+        </button>
+        <button type="button" aria-label={say('waiting.steadyName')} onClick={() => desk.waitSteady()}>
+          {say('waiting.steady')}
+        </button>
+      </fieldset>
       <button type="button" class="plain" onClick={onShortcuts}>
         {say('bench.shortcuts')}
       </button>

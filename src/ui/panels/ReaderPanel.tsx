@@ -1,30 +1,59 @@
-import { SOLENOID_COMMANDS } from '../../sim/devices/places.ts';
-import { volts } from '../../text/format.ts';
+import { type Signal, useSignal } from '@preact/signals';
 import { say } from '../../text/translate.ts';
-import { Choice } from './Choice.tsx';
 import type { Desk } from './Desk.ts';
+import { Pages } from './Pages.tsx';
+import { ReaderCodes } from './ReaderCodes.tsx';
+import { ReaderCommand } from './ReaderCommand.tsx';
+import { ReaderLive } from './ReaderLive.tsx';
 
-/** The reader tool: what the controller says of itself, and the solenoid on command. */
-export function ReaderPanel({ desk }: { readonly desk: Desk }) {
-  const { reader } = desk.observation.value;
+const READER_PAGES = ['codes', 'live', 'command'] as const;
+export type ReaderPage = (typeof READER_PAGES)[number];
+
+interface ReaderPanelProps {
+  readonly desk: Desk;
+  /** Page to show; kept by the caller so that the reader opens where it was left. */
+  readonly page?: Signal<ReaderPage>;
+}
+
+/** The reader tool: an instrument of its own, with a screen and three keys. */
+export function ReaderPanel({ desk, page }: ReaderPanelProps) {
+  const own = useSignal<ReaderPage>('codes');
+  const shown = page ?? own;
+  const { awake } = desk.observation.value.reader;
   return (
-    <div class="reader">
-      <h3>{say('reader.title')}</h3>
-      {!reader.awake && <p class="notice">{say('reader.asleep')}</p>}
-      <dl class="values">
-        <dt>{say('reader.sense')}</dt>
-        <dd>{reader.senseVolts === null ? say('reader.none') : volts(reader.senseVolts)}</dd>
-        <dt>{say('reader.senseState')}</dt>
-        <dd>{reader.senseState === null ? say('reader.none') : say(`reader.states.${reader.senseState}`)}</dd>
-        <dt>{say('reader.driver')}</dt>
-        <dd>{reader.driver === null ? say('reader.none') : say(`reader.drivers.${reader.driver}`)}</dd>
-      </dl>
-      <Choice
-        label={say('reader.ask')}
-        value={reader.command}
-        options={SOLENOID_COMMANDS.map((command) => ({ value: command, label: say(`solenoid.${command}`) }))}
-        onChoose={(command) => desk.act({ kind: 'command-solenoid', command })}
-      />
-    </div>
+    <section class="reader" aria-label={say('reader.title')}>
+      <h3 class="reader-name">{say('reader.title')}</h3>
+      <Pages
+        name="reader"
+        label={say('reader.pagesLabel')}
+        pages={READER_PAGES.map((id) => ({ id, label: say(`reader.pages.${id}`) }))}
+        page={shown.value}
+        onPage={(next) => {
+          shown.value = next;
+        }}
+      >
+        {!awake && <Asleep />}
+        {pageOf(shown.value, desk)}
+      </Pages>
+    </section>
+  );
+}
+
+function pageOf(page: ReaderPage, desk: Desk) {
+  switch (page) {
+    case 'codes':
+      return <ReaderCodes desk={desk} />;
+    case 'live':
+      return <ReaderLive desk={desk} />;
+    case 'command':
+      return <ReaderCommand desk={desk} />;
+  }
+}
+
+function Asleep() {
+  return (
+    <p class="reader-asleep">
+      <b>{say('reader.asleep')}</b> {say('reader.asleepText')}
+    </p>
   );
 }

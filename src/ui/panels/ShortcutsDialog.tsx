@@ -2,7 +2,17 @@ import { say } from '../../text/translate.ts';
 import { SHORTCUT_KEYS, type Shortcut } from '../interaction/shortcuts.ts';
 import { Dialog } from './Dialog.tsx';
 
-const ORDER: readonly Shortcut[] = ['log', 'read', 'key', 'part', 'stroke', 'jumper', 'help'];
+const ORDER: readonly Shortcut[] = [
+  'log',
+  'read',
+  'wait',
+  'wait-steady',
+  'key',
+  'part',
+  'stroke',
+  'jumper',
+  'help',
+];
 
 /** The single letters of the bench. */
 export function ShortcutsDialog({ onClose }: { readonly onClose: () => void }) {

@@ -1,0 +1,113 @@
+import type { DriveCycle, DriveReport } from '../../sim/world/Observation.ts';
+import { describeCode } from '../../text/describeCode.ts';
+import { capital, fixed } from '../../text/format.ts';
+import { say } from '../../text/translate.ts';
+import { DashLamp } from './DashLamp.tsx';
+
+const COLUMNS = ['cycle', 'miles', 'monitor', 'strokes', 'trip', 'hold', 'codes', 'lamp'] as const;
+type Column = (typeof COLUMNS)[number];
+
+interface DriveReportProps {
+  readonly report: DriveReport;
+  readonly totalMiles: number;
+}
+
+/** The last drive, a row a cycle. On a narrow page each row becomes a block with its own labels. */
+export function DriveReportView({ report, totalMiles }: DriveReportProps) {
+  const mileCount = (miles: number): string => say('roadTest.mileCount', { count: Math.round(miles) });
+  return (
+    <section class="drive-report" aria-labelledby="drive-report-title">
+      <h3 id="drive-report-title">{say('roadTest.report')}</h3>
+      <p class="quiet" role="status">
+        {say('roadTest.reportTotal', {
+          cycles: say('roadTest.cycleCount', { count: report.cycles.length }),
+          miles: mileCount(report.miles),
+          total: mileCount(totalMiles),
+        })}
+      </p>
+      <table class="ruled drive">
+        <thead>
+          <tr>
+            {COLUMNS.map((column) => (
+              <th key={column} scope="col">
+                {say(`roadTest.columns.${column}`)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {report.cycles.map((cycle, index) => (
+            <CycleRow key={index} cycle={cycle} number={index + 1} />
+          ))}
+        </tbody>
+      </table>
+      <p class="quiet">{say('roadTest.limitsNote')}</p>
+    </section>
+  );
+}
+
+function CycleRow({ cycle, number }: { readonly cycle: DriveCycle; readonly number: number }) {
+  const ran = cycle.outcome === 'passed' || cycle.outcome === 'failed';
+  const { limits } = cycle;
+  const label = (column: Column): string => say(`roadTest.columns.${column}`);
+  return (
+    <tr class={`cycle cycle-${cycle.outcome}`}>
+      <th scope="row" data-label={label('cycle')}>
+        {number}
+      </th>
+      <td data-label={label('miles')}>{fixed(cycle.miles, 0)}</td>
+      <td data-label={label('monitor')}>
+        <OutcomeMark outcome={cycle.outcome} /> {capital(say(`driveOutcomes.${cycle.outcome}`))}
+      </td>
+      <td data-label={label('strokes')}>{ran ? fixed(cycle.strokes, 0) : say('roadTest.notReached')}</td>
+      <td data-label={label('trip')}>
+        {timeWords(cycle.tripSeconds, ran)}
+        {limits !== null && (
+          <span class="line-hint">
+            {say('roadTest.within', { limit: fixed(limits.tripSeconds, 0) })}
+          </span>
+        )}
+      </td>
+      <td data-label={label('hold')}>
+        {cycle.holdSeconds === null
+          ? say('roadTest.notReached')
+          : say('roadTest.seconds', { seconds: fixed(cycle.holdSeconds, 0) })}
+        {limits !== null && cycle.holdSeconds !== null && (
+          <span class="line-hint">
+            {say('roadTest.holdLimit', {
+              pass: fixed(limits.passSeconds, 0),
+              small: fixed(limits.smallSeconds, 0),
+            })}
+          </span>
+        )}
+      </td>
+      <td data-label={label('codes')}>
+        {cycle.codes.length === 0
+          ? say('roadTest.noCodes')
+          : cycle.codes.map((code) => (
+              <b key={code} class="code" title={describeCode(code)}>
+                {code}{' '}
+              </b>
+            ))}
+      </td>
+      <td data-label={label('lamp')}>
+        <DashLamp lit={cycle.lamp} small /> {say(cycle.lamp ? 'roadTest.lampLit' : 'roadTest.lampDark')}
+      </td>
+    </tr>
+  );
+}
+
+function timeWords(seconds: number | null, ran: boolean): string {
+  if (seconds !== null) return say('roadTest.seconds', { seconds: fixed(seconds, 0) });
+  return say(ran ? 'roadTest.never' : 'roadTest.notReached');
+}
+
+/** A sign beside the words: passed, failed, a fault in the circuit, or nothing to judge. */
+function OutcomeMark({ outcome }: { readonly outcome: DriveCycle['outcome'] }) {
+  const mark = { passed: '✓', failed: '✗', 'circuit-fault': '!', 'not-run': '○' }[outcome];
+  return (
+    <span class="outcome-mark" aria-hidden="true">
+      {mark}
+    </span>
+  );
+}

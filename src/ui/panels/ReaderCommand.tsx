@@ -1,0 +1,32 @@
+import { SOLENOID_COMMANDS } from '../../sim/devices/places.ts';
+import { volts } from '../../text/format.ts';
+import { say } from '../../text/translate.ts';
+import { Choice } from './Choice.tsx';
+import type { Desk } from './Desk.ts';
+import { Lines } from './Lines.tsx';
+import { SolenoidLines } from './ReaderLive.tsx';
+
+/** The solenoid on command, with what the controller sees of it. */
+export function ReaderCommand({ desk }: { readonly desk: Desk }) {
+  const { reader } = desk.observation.value;
+  return (
+    <>
+      <Choice
+        label={say('reader.ask')}
+        value={reader.command}
+        options={SOLENOID_COMMANDS.map((command) => ({ value: command, label: say(`solenoid.${command}`) }))}
+        onChoose={(command) => desk.act({ kind: 'command-solenoid', command })}
+      />
+      <SolenoidLines reader={reader} driver={reader.driver} />
+      <Lines
+        lines={[
+          {
+            name: say('reader.sense'),
+            value: reader.senseVolts === null ? say('reader.none') : volts(reader.senseVolts),
+          },
+        ]}
+      />
+      <p class="quiet">{say('reader.commandHint')}</p>
+    </>
+  );
+}

@@ -1,0 +1,84 @@
+import { useSignal } from '@preact/signals';
+import { fixed } from '../../text/format.ts';
+import { say } from '../../text/translate.ts';
+import { bookMinutes } from '../../training/score/book.ts';
+import type { Desk } from './Desk.ts';
+import { Dialog } from './Dialog.tsx';
+import { DriveReportView } from './DriveReportView.tsx';
+import { roadNeeds } from './roadNeeds.ts';
+
+const LEAST_CYCLES = 1;
+const MOST_CYCLES = 10;
+
+/** The road test: what must be true, how far, and what the drive showed. */
+export function RoadTestDialog({ desk, onClose }: { readonly desk: Desk; readonly onClose: () => void }) {
+  const cycles = useSignal(2);
+  const driving = useSignal(false);
+  const seen = desk.observation.value;
+  const needs = roadNeeds(seen);
+  const ready = needs.every(({ met }) => met);
+  const minutes = bookMinutes({ kind: 'road-test', cycles: cycles.value });
+  const turn = (by: number): void => {
+    cycles.value = Math.min(MOST_CYCLES, Math.max(LEAST_CYCLES, cycles.value + by));
+  };
+  const drive = (): void => {
+    driving.value = true;
+    // The word must be on the screen before the drive is worked out.
+    requestAnimationFrame(() =>
+      setTimeout(() => {
+        const refusal = desk.act({ kind: 'road-test', cycles: cycles.value });
+        driving.value = false;
+        const miles = desk.observation.value.lastDrive?.miles ?? 0;
+        if (refusal === null)
+          desk.tell(say('roadTest.back', { count: cycles.value, miles: fixed(miles, 0) }));
+      }),
+    );
+  };
+  return (
+    <Dialog title={say('roadTest.title')} onClose={onClose} wide>
+      <div class="road-form">
+        <div>
+          <p>{say('roadTest.lead')}</p>
+          <h3>{say('roadTest.needs')}</h3>
+          <ul class="needs">
+            {needs.map(({ need, met }) => (
+              <li key={need} class={met ? 'need-met' : 'need-open'}>
+                <span aria-hidden="true">{met ? '✓' : '✗'}</span> {say(`roadTest.need.${need}`)}
+                <span class="visually-hidden">: {say(met ? 'roadTest.met' : 'roadTest.notMet')}</span>
+              </li>
+            ))}
+          </ul>
+        </div>
+        <div class="road-go">
+          <fieldset class="stepper">
+            <legend>{say('roadTest.cycles')}</legend>
+            <button
+              type="button"
+              aria-label={say('roadTest.fewer')}
+              disabled={cycles.value === LEAST_CYCLES}
+              onClick={() => turn(-1)}
+            >
+              −
+            </button>
+            <output aria-live="polite">{cycles.value}</output>
+            <button
+              type="button"
+              aria-label={say('roadTest.more')}
+              disabled={cycles.value === MOST_CYCLES}
+              onClick={() => turn(1)}
+            >
+              +
+            </button>
+          </fieldset>
+          <p class="quiet">
+            {say('roadTest.cost', { minutes: fixed(minutes, 0) })} {say('roadTest.costHint')}
+          </p>
+          <button type="button" class="act big" disabled={!ready || driving.value} onClick={drive}>
+            {driving.value ? say('roadTest.driving') : say('roadTest.go', { count: cycles.value })}
+          </button>
+        </div>
+      </div>
+      {seen.lastDrive !== null && <DriveReportView report={seen.lastDrive} totalMiles={seen.miles} />}
+    </Dialog>
+  );
+}
