@@ -17,12 +17,30 @@ export class CurrentLimiter extends Part {
   constructor(
     a: number,
     b: number,
-    readonly ohms: number,
-    readonly limitAmps: number,
+    private resistance: number,
+    private limit: number,
   ) {
     super(a, b);
-    positive(ohms, 'resistance');
-    positive(limitAmps, 'limit');
+    positive(resistance, 'resistance');
+    positive(limit, 'limit');
+  }
+
+  get ohms(): number {
+    return this.resistance;
+  }
+
+  set ohms(value: number) {
+    if (value === this.resistance) return;
+    this.resistance = positive(value, 'resistance');
+    this.touch();
+  }
+
+  get limitAmps(): number {
+    return this.limit;
+  }
+
+  set limitAmps(value: number) {
+    this.limit = positive(value, 'limit');
   }
 
   /** True when the last accepted solution lies in the limit. */

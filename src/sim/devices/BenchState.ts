@@ -81,6 +81,10 @@ export interface BenchState {
   vacuumSwitch: SwitchMode;
   /** Contact as it stands, also in mid-bounce. */
   contactClosed: boolean;
+  /** True from a trip on which the contact failed to make until the switch has reset. */
+  switchMisses: boolean;
+  /** Spread terminals 1, 2, 3 that stand apart at this moment of the harness's movement. */
+  terminalsApart: [boolean, boolean, boolean];
   vent: VentMode;
   driver: DriverMode;
 }
@@ -148,6 +152,8 @@ export function startingBench(): BenchState {
     pulled: false,
     vacuumSwitch: 'open',
     contactClosed: false,
+    switchMisses: false,
+    terminalsApart: [false, false, false],
     vent: 'open',
     driver: 'off',
   };

@@ -1,164 +1,109 @@
-import { Capacitor } from '../components/Capacitor.ts';
-import { Clamp } from '../components/Clamp.ts';
-import { Contact } from '../components/Contact.ts';
-import { Fuse } from '../components/Fuse.ts';
-import { Inductor } from '../components/Inductor.ts';
-import { MeterInput, type MeterInputMode } from '../components/MeterInput.ts';
-import { ProbeContact } from '../components/ProbeContact.ts';
-import { Resistor } from '../components/Resistor.ts';
-import { VoltageSource } from '../components/VoltageSource.ts';
-import { copperFactor } from '../components/Wire.ts';
+import type { Fuse } from '../components/Fuse.ts';
+import type { MeterInput, MeterInputMode } from '../components/MeterInput.ts';
+import type { Shunt } from '../components/Shunt.ts';
 import type { BenchState } from '../devices/BenchState.ts';
+import type { ItemId } from '../devices/items.ts';
 import type { RigParameters } from '../devices/parameters.ts';
-import { LEAD_ENDS, type LeadEnd, type LeadPoint } from '../devices/places.ts';
+import type { LeadEnd, LeadPoint } from '../devices/places.ts';
 import { Circuit } from '../network/Circuit.ts';
+import { type HarnessParts, setHarness, tuneHarness, wireHarness } from './harnessParts.ts';
+import { leadNodes } from './leadNodes.ts';
+import { setTools, type ToolParts, tuneTools, wireTools } from './toolParts.ts';
+import { setTruck, type TruckParts, tuneTruck, wireTruck } from './truckParts.ts';
+import { setTravel, setUnit, tuneUnit, type UnitParts, wireUnit } from './unitParts.ts';
 
-const CONTACT_OHMS = 0.0005;
-const CORE_FARADS = 1e-9;
-const WINDING_LEAKAGE_OHMS = 1e9;
-/** Slope of the driver's clamp and of the arc, ohms. */
-const CLAMP_SLOPE_OHMS = 0.5;
-const BROKEN_LEAD_OHMS = 1e11;
+/** Everything that melts for good, by name. */
+export type FuseName = 'truck' | 'jumper' | 'milliamp' | 'amp' | 'plain-lead';
+
+/** Which item's renewal puts a whole one in, and which parameter says that it is melted as the job begins. */
+const FUSES: Readonly<Record<FuseName, { readonly item: ItemId; readonly blown: keyof RigParameters }>> = {
+  truck: { item: 'fuse', blown: 'fuseBlown' },
+  jumper: { item: 'jumper', blown: 'jumperFuseBlown' },
+  milliamp: { item: 'meter-fuses', blown: 'meterMilliampFuseBlown' },
+  amp: { item: 'meter-fuses', blown: 'meterAmpFuseBlown' },
+  'plain-lead': { item: 'plain-lead', blown: 'plainLeadBurnt' },
+};
+
+/** Current at which the LED tester is seen to be lit, amps. Common practice, no source. */
+const LED_LIT_AMPS = 0.3e-3;
 
 /**
  * The truck's circuit, the unit and the instruments as one electrical network. Node 'reference' is battery negative.
- * `sync` puts contacts and leads where the bench's discrete state says they are; it computes nothing itself.
+ * `retune` gives the parts their values, `sync` puts contacts and leads where the bench's discrete state says they are;
+ * neither touches what the parts hold (currents, warmth, what has melted).
  */
 export class BenchCircuit {
   readonly circuit = new Circuit();
-  readonly truckFuse: Fuse;
-  readonly jumperFuse: Fuse;
-  readonly coil: Inductor;
-  readonly meter: MeterInput;
-  private readonly battery: VoltageSource;
-  private readonly keyContact: Contact;
-  private readonly fuseHolder: Contact;
-  private readonly driver: Contact;
-  private readonly bias: VoltageSource;
-  private readonly pullUp: VoltageSource;
-  private readonly plug: readonly Contact[];
-  private readonly vacuumSwitch: Contact;
-  private readonly jumperSwitch: Contact;
-  private readonly tips: Readonly<Record<LeadEnd, ProbeContact>>;
+  readonly fuses: Readonly<Record<FuseName, Fuse>>;
+  readonly truck: TruckParts;
+  readonly harness: HarnessParts;
+  readonly unit: UnitParts;
+  readonly tools: ToolParts;
+  private readonly fuseList: readonly Fuse[];
   private readonly points: Readonly<Record<LeadPoint, number>>;
   private parameters: RigParameters;
   private keyIsOn = false;
 
-  constructor(parameters: RigParameters, ambientC: number) {
-    const q = parameters;
-    this.parameters = q;
-    const c = this.circuit;
-    const n = (name: string): number => c.node(name);
-    const ref = n('reference');
-
-    this.battery = c.add(new VoltageSource(n('battery+'), ref, q.batteryVolts, q.batteryOhms));
-    c.add(new Resistor(n('stud'), ref, q.chassisStrapOhms));
-    c.add(new Resistor(n('battery+'), n('key-in'), q.supplyPathOhms));
-    this.keyContact = c.add(new Contact(n('key-in'), n('fuse-in'), q.keyContactOhms));
-    this.fuseHolder = c.add(new Contact(n('fuse-in'), n('blade'), CONTACT_OHMS, true));
-    this.truckFuse = c.add(new Fuse(n('blade'), n('fuse-out'), q.fuseOhms, q.fuseRatingAmps));
-
-    this.driver = c.add(new Contact(n('fuse-out'), n('feed'), q.driverOhms));
-    c.add(new Clamp(n('fuse-out'), n('feed'), q.driverClampVolts, CLAMP_SLOPE_OHMS));
-    this.bias = c.add(new VoltageSource(n('feed'), ref, 0, q.driverBiasOhms));
-
-    const wire = (ohms: number): number => ohms + q.terminalOhms;
-    c.add(new Resistor(n('feed'), n('h1'), wire(q.feedWireOhms)));
-    c.add(new Resistor(n('h2'), n('splice'), wire(q.groundWireOhms)));
-    c.add(new Resistor(n('splice'), n('stud'), q.spliceWireOhms));
-    c.add(new Resistor(n('h3'), n('sense'), wire(q.senseWireOhms)));
-    c.add(new Resistor(n('h1'), n('stud'), q.feedToGroundOhms));
-    c.add(new Resistor(n('h3'), n('stud'), q.senseToGroundOhms));
-
-    this.pullUp = c.add(new VoltageSource(n('sense'), ref, 0, q.sensePullUpOhms));
-    c.add(new Resistor(n('sense'), ref, q.senseDividerOhms));
-
-    this.plug = [1, 2, 3].map((i) => c.add(new Contact(n(`h${i}`), n(`u${i}`), q.terminalOhms, true)));
-    const winding = q.coilOhmsAt20C * copperFactor(ambientC) + q.coilSeriesOhms;
-    this.coil = c.add(new Inductor(n('u1'), n('u2'), q.coilHenriesOut, winding));
-    // The core is felt through the winding only: behind an open one nothing but leakage is left across the terminals.
-    const leakage = Math.min(q.coilSeriesOhms, WINDING_LEAKAGE_OHMS);
-    c.add(new Resistor(n('u1'), n('u2'), q.coilCoreLossOhms + leakage));
-    c.add(new Capacitor(n('u1'), n('u2'), CORE_FARADS));
-    // Whatever opens the coil's circuit sparks over at about this voltage.
-    c.add(new Clamp(n('u1'), n('u2'), q.arcVolts, CLAMP_SLOPE_OHMS, 'two-sided'));
-    this.vacuumSwitch = c.add(new Contact(n('u3'), n('u2'), q.switchOhms));
-
-    const red = q.meterLeadBroken === 1 ? BROKEN_LEAD_OHMS : q.meterLeadOhms;
-    c.add(new Resistor(n('red-tip'), n('red-jack'), red));
-    c.add(new Resistor(n('black-tip'), n('black-jack'), q.meterLeadOhms));
-    this.meter = c.add(new MeterInput(n('red-jack'), n('black-jack'), { kind: 'open' }));
-    this.jumperFuse = c.add(new Fuse(n('supply-tip'), n('jumper-mid'), q.jumperFuseOhms, q.jumperFuseAmps));
-    this.jumperSwitch = c.add(new Contact(n('jumper-mid'), n('far-tip'), q.jumperOhms));
-    c.add(new Resistor(n('plain-a'), n('plain-b'), q.plainLeadOhms));
-
-    this.points = {
-      'battery-positive': n('battery+'),
-      'battery-negative': ref,
-      'fuse-in': n('fuse-in'),
-      'fuse-out': n('fuse-out'),
-      'chassis-stud': n('stud'),
-      'ground-splice': n('splice'),
-      'controller-feed': n('feed'),
-      'controller-sense': n('sense'),
-      'cavity-1-back': n('h1'),
-      'cavity-2-back': n('h2'),
-      'cavity-3-back': n('h3'),
-      'harness-1': n('h1'),
-      'harness-2': n('h2'),
-      'harness-3': n('h3'),
-      'unit-1': n('u1'),
-      'unit-2': n('u2'),
-      'unit-3': n('u3'),
-      'meter-red-tip': n('red-tip'),
-      'meter-black-tip': n('black-tip'),
+  constructor(
+    parameters: RigParameters,
+    private readonly ambientC: number,
+  ) {
+    this.parameters = parameters;
+    this.truck = wireTruck(this.circuit, parameters);
+    this.harness = wireHarness(this.circuit);
+    this.unit = wireUnit(this.circuit);
+    this.tools = wireTools(this.circuit, parameters, ambientC);
+    this.points = leadNodes(this.circuit);
+    this.circuit.compile();
+    const { tools } = this;
+    this.fuses = {
+      truck: this.truck.fuse,
+      jumper: tools.jumperFuse,
+      milliamp: tools.milliampFuse,
+      amp: tools.ampFuse,
+      'plain-lead': tools.plainLead,
     };
-    this.tips = {
-      'meter-red': c.add(new ProbeContact(n('red-tip'))),
-      'meter-black': c.add(new ProbeContact(n('black-tip'))),
-      'jumper-supply': c.add(new ProbeContact(n('supply-tip'))),
-      'jumper-far': c.add(new ProbeContact(n('far-tip'))),
-      'plain-a': c.add(new ProbeContact(n('plain-a'))),
-      'plain-b': c.add(new ProbeContact(n('plain-b'))),
-    };
-    c.compile();
-    this.truckFuse.melted = q.fuseBlown === 1;
+    this.fuseList = Object.values(this.fuses);
+    this.retune(parameters);
+    for (const [name, { blown }] of Object.entries(FUSES)) {
+      this.fuses[name as FuseName].melted = parameters[blown] === 1;
+    }
   }
 
   /** Takes over changed parameters without touching what the parts hold. */
   retune(parameters: RigParameters): void {
     this.parameters = parameters;
+    tuneTruck(this.truck, parameters);
+    tuneHarness(this.harness, parameters);
+    tuneUnit(this.unit, parameters, this.ambientC);
+    tuneTools(this.tools, parameters);
+  }
+
+  /** Takes over from the circuit that stood here before what had melted in it and was not renewed. */
+  carryOver(before: BenchCircuit, renewed: readonly ItemId[]): void {
+    for (const [name, { item }] of Object.entries(FUSES)) {
+      if (!renewed.includes(item))
+        this.fuses[name as FuseName].melted = before.fuses[name as FuseName].melted;
+    }
   }
 
   /** Puts every contact, lead and source where the bench says it is. */
   sync(bench: BenchState, input: MeterInputMode): void {
-    const q = this.parameters;
     this.keyIsOn = bench.key !== 'off';
-    this.battery.volts = bench.key === 'running' ? q.runningVolts : q.batteryVolts;
-    this.keyContact.closed = this.keyIsOn;
-    this.fuseHolder.closed = bench.fuseFitted;
-    this.driver.closed = bench.driver === 'on' && q.driverDead === 0;
-    this.bias.volts = this.keyIsOn ? q.driverBiasVolts : 0;
-    for (const contact of this.plug) contact.closed = bench.plugMated;
-    this.vacuumSwitch.closed = q.switchStuckClosed === 1 || (bench.contactClosed && q.switchStuckOpen === 0);
-    this.jumperSwitch.closed = bench.jumperOn;
-    for (const end of LEAD_ENDS) {
-      const point = bench.leads[end];
-      this.tips[end].attach(point === null ? null : this.points[point]);
-    }
-    this.meter.mode = input;
-    this.setTravel(bench.plungerTravel);
+    setTruck(this.truck, this.parameters, bench);
+    setHarness(this.harness, bench);
+    setUnit(this.unit, this.parameters, bench);
+    setTools(this.tools, bench, input, this.points);
   }
 
-  /** Coil inductance follows the plunger: evenly from out to seated. */
+  /** Coil inductance follows the plunger: evenly from out (0) to seated (1). */
   setTravel(travel: number): void {
-    const q = this.parameters;
-    this.coil.henries = q.coilHenriesOut + travel * (q.coilHenriesSeated - q.coilHenriesOut);
+    setTravel(this.unit, this.parameters, travel);
   }
 
   /** One implicit step. The pull-up's rail hangs on the battery as it stood at the step's beginning. */
   step(seconds: number): boolean {
-    this.pullUp.volts = this.keyIsOn ? this.railVolts() : 0;
+    this.truck.pullUp.volts = this.keyIsOn ? this.railVolts() : 0;
     return this.circuit.step(seconds).converged;
   }
 
@@ -173,13 +118,83 @@ export class BenchCircuit {
     return this.circuit.voltage(this.points[point]);
   }
 
+  get coil(): UnitParts['coil'] {
+    return this.unit.coil;
+  }
+
+  get truckFuse(): Fuse {
+    return this.truck.fuse;
+  }
+
+  get jumperFuse(): Fuse {
+    return this.tools.jumperFuse;
+  }
+
+  /** Input between the meter's volts jack and its common jack. */
+  get meter(): MeterInput {
+    return this.tools.meter;
+  }
+
+  get milliampFuse(): Fuse {
+    return this.tools.milliampFuse;
+  }
+
+  get milliampShunt(): Shunt {
+    return this.tools.milliampShunt;
+  }
+
+  get ampFuse(): Fuse {
+    return this.tools.ampFuse;
+  }
+
+  get ampShunt(): Shunt {
+    return this.tools.ampShunt;
+  }
+
   /** Amps through the driver's output, positive towards the unit. */
   get driverAmps(): number {
-    return this.driver.amps;
+    return this.truck.driver.amps;
+  }
+
+  /** True while the driver holds its current limit. */
+  get driverLimits(): boolean {
+    return this.truck.driver.closed && this.truck.driverLimit.limiting;
+  }
+
+  /** Amps through the vacuum switch's contact. */
+  get switchAmps(): number {
+    return Math.abs(this.unit.vacuumSwitch.amps);
+  }
+
+  /** Amps in the arc over whatever opened the coil's circuit; 0 while there is none. */
+  get arcAmps(): number {
+    return Math.abs(this.unit.arc.amps);
+  }
+
+  /** True while something warms or cools that may yet change the network: a fuse. */
+  get warms(): boolean {
+    return this.fuseList.some((fuse) => !fuse.settled);
+  }
+
+  /** Light of the test lamp, 0 to 1. */
+  get lampGlow(): number {
+    return this.tools.testLamp.glow;
+  }
+
+  /** Share by which the test lamp's resistance moved in the last step. */
+  get lampMove(): number {
+    return this.tools.testLamp.movedShare;
+  }
+
+  /** Forward when the tester's tip stands above its clip. */
+  get ledLit(): 'dark' | 'forward' | 'reverse' {
+    const { amps } = this.tools.ledTester;
+    if (Math.abs(amps) < LED_LIT_AMPS) return 'dark';
+    return amps > 0 ? 'forward' : 'reverse';
   }
 
   /** Amps that a lead end carries. */
   ampsThrough(end: LeadEnd): number {
-    return this.tips[end].amps;
+    return this.tools.tips[end].amps;
   }
 }
