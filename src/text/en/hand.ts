@@ -62,6 +62,14 @@ export const hand = {
     keyIs: 'Key {{position}}.',
     meterIs: 'Meter on {{function}}.',
     waited: 'Ten seconds went by.',
-    unitSpoken: { mV: 'millivolts', V: 'volts', Ω: 'ohms', kΩ: 'kilohms', MΩ: 'megohms' },
+    unitSpoken: {
+      mV: 'millivolts',
+      V: 'volts',
+      Ω: 'ohms',
+      kΩ: 'kilohms',
+      MΩ: 'megohms',
+      mA: 'milliamps',
+      A: 'amps',
+    },
   },
 } as const;

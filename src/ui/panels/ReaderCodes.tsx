@@ -15,7 +15,7 @@ const STATUSES: readonly CodeStatus[] = ['stored', 'pending', 'permanent'];
 export function ReaderCodes({ desk }: { readonly desk: Desk }) {
   const asking = useSignal(false);
   const { awake } = desk.observation.value.reader;
-  const last = desk.log.value.findLast(({ about }) => about === 'codes');
+  const last = desk.log.value.filter(({ about }) => about === 'codes').at(-1);
   return (
     <>
       {last === undefined ? (

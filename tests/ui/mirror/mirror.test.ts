@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { controlName } from '../../../src/ui/mirror/controlName.ts';
 import { MIRROR_GROUPS, mirrorSections } from '../../../src/ui/mirror/mirrorGroups.ts';
-import { rovedIndex } from '../../../src/ui/mirror/rovingFocus.ts';
+import { rovedIndex } from '../../../src/ui/interaction/rovingFocus.ts';
 import { typeahead } from '../../../src/ui/mirror/typeahead.ts';
 import { WorldBench } from '../../support/worldBench.ts';
 
