@@ -181,9 +181,12 @@ export const NOMINAL = {
   supplyLimitAmps: 3,
   supplyOhms: 0.02,
   plainLeadOhms: 0.02,
-  /** Gain errors of the instruments, as a share of reading. */
-  meterVoltsGain: 0,
-  meterOhmsGain: 0,
+  /** The meter's own error in each kind of function, as a share of its accuracy bound, −1 to 1. */
+  meterVoltsError: 0,
+  meterAcError: 0,
+  meterOhmsError: 0,
+  meterAmpsError: 0,
+  /** Gain error of the hand pump's gauge, as a share of reading. */
   gaugeGain: 0,
 };
 

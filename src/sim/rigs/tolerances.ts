@@ -26,10 +26,21 @@ const TOLERANCES: Readonly<Partial<Record<ItemId, readonly Tolerance[]>>> = {
     { parameter: 'delayBleedM', share: FLOW_4_PERCENT },
     { parameter: 'canisterPassageM3', share: 0.05 },
     { parameter: 'airPassageM3', share: 0.05 },
+    { parameter: 'enginePassageM3', share: 0.05 },
+    { parameter: 'driveChamberM3', share: 0.05 },
+    { parameter: 'pumpChamberM3', share: 0.05 },
+    { parameter: 'delayChamberM3', share: 0.05 },
+    { parameter: 'diaphragmTravelM', share: 0.02 },
+    { parameter: 'pumpCheckM', share: FLOW_4_PERCENT },
+    { parameter: 'delayCheckM', share: FLOW_4_PERCENT },
   ],
   'feed-wire': [{ parameter: 'feedWireOhms', share: 0.1 }],
-  'ground-wire': [{ parameter: 'groundWireOhms', share: 0.1 }],
+  'ground-wire': [
+    { parameter: 'groundWireOhms', share: 0.1 },
+    { parameter: 'spliceWireOhms', share: 0.1 },
+  ],
   'sense-wire': [{ parameter: 'senseWireOhms', share: 0.1 }],
+  plug: [{ parameter: 'terminalOhms', share: 0.1 }],
   controller: [
     { parameter: 'sensePullUpOhms', share: 0.05 },
     { parameter: 'senseRailVolts', share: 0.02 },
@@ -38,14 +49,44 @@ const TOLERANCES: Readonly<Partial<Record<ItemId, readonly Tolerance[]>>> = {
     { parameter: 'pumpStrokeM3', share: 0.02 },
     { parameter: 'pumpHoseM3', share: 0.05 },
     { parameter: 'gaugeGain', absolute: 0.012 },
+    { parameter: 'handPumpCheckM', share: FLOW_4_PERCENT },
+    { parameter: 'releaseM', share: FLOW_4_PERCENT },
   ],
+  'canister-hose': [{ parameter: 'canisterHoseM3', share: 0.05 }],
+  'air-hose': [
+    { parameter: 'airHoseM3', share: 0.05 },
+    { parameter: 'airHoseM', share: FLOW_4_PERCENT },
+  ],
+  'engine-hose': [
+    { parameter: 'engineHoseM3', share: 0.05 },
+    { parameter: 'engineHoseM', share: FLOW_4_PERCENT },
+  ],
+  filter: [{ parameter: 'filterM', share: FLOW_4_PERCENT }],
+  canister: [{ parameter: 'canisterM3', share: 0.05 }],
   'meter-leads': [{ parameter: 'meterLeadOhms', share: 0.1 }],
+  jumper: [{ parameter: 'jumperOhms', share: 0.1 }],
+  'plain-lead': [{ parameter: 'plainLeadOhms', share: 0.1 }],
 };
 
-/** The meter's own gain errors: drawn once a sitting, inside its accuracy of 0.5 % (volts) and 0.8 % (ohms). */
+/** What nobody renews: the truck's own body, and the jar and hoses of the bench. Drawn once a sitting. */
+const LASTING: readonly Tolerance[] = [
+  { parameter: 'tankM3', share: 0.05 },
+  { parameter: 'reservoirM3', share: 0.05 },
+  { parameter: 'seepM', share: FLOW_4_PERCENT },
+  { parameter: 'jarM3', share: 0.05 },
+  { parameter: 'jarHoseM3', share: 0.05 },
+  { parameter: 'manometerM3', share: 0.05 },
+  { parameter: 'smokeHoseM3', share: 0.05 },
+  { parameter: 'bleedM', share: FLOW_4_PERCENT },
+  { parameter: 'smokeSupplyM', share: FLOW_4_PERCENT },
+];
+
+/** The meter's own errors: drawn once a sitting, anywhere inside its accuracy bound. */
 const METER: readonly Tolerance[] = [
-  { parameter: 'meterVoltsGain', absolute: 0.003 },
-  { parameter: 'meterOhmsGain', absolute: 0.005 },
+  { parameter: 'meterVoltsError', absolute: 1 },
+  { parameter: 'meterOhmsError', absolute: 1 },
+  { parameter: 'meterAcError', absolute: 1 },
+  { parameter: 'meterAmpsError', absolute: 1 },
 ];
 
 function draw(parameters: RigParameters, tolerances: readonly Tolerance[], random: Random): void {
@@ -71,6 +112,7 @@ export function drawnParameters(
     const which = item === 'unit' && unit === 'known-good' ? 'known-good' : times;
     draw(parameters, tolerances, Random.of(seed, `tolerance/${item}/${which}`));
   }
+  draw(parameters, LASTING, Random.of(seed, 'tolerance/lasting'));
   draw(parameters, METER, Random.of(seed, 'tolerance/meter'));
   return parameters;
 }

@@ -101,6 +101,7 @@ export const REFUSALS = [
   'already-so',
   'range-not-there',
   'meter-is-off',
+  'no-number-to-zero',
   'water-is-there',
   'plug-must-be-parted',
   'barbs-must-be-bare',

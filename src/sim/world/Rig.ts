@@ -1,10 +1,10 @@
 import { assert } from '../../base/assert.ts';
+import { fnv1a32 } from '../../base/hash.ts';
 import { Random } from '../../base/Random.ts';
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import { barometerPa } from '../components/Barometer.ts';
-import type { MeterInputMode } from '../components/MeterInput.ts';
-import { READINGS_PER_SECOND, rangeOf } from '../devices/meter/MeterState.ts';
-import { INPUT_OHMS } from '../devices/meter/ranges.ts';
+import { inputMode } from '../devices/meter/inputMode.ts';
+import { READINGS_PER_SECOND } from '../devices/meter/MeterState.ts';
 import type { RigParameters } from '../devices/parameters.ts';
 import { faultById } from '../faults/catalogue.ts';
 import { type AirSurroundings, BenchAir } from '../rigs/BenchAir.ts';
@@ -25,6 +25,8 @@ export class Rig {
   circuit: BenchCircuit;
   air: BenchAir;
   state: WorldState;
+  /** One word of the seed, from which the noise of every reading comes. */
+  readonly meterNoise: number;
   private readonly surroundings: AirSurroundings;
 
   constructor(readonly spec: WorldSpec) {
@@ -33,6 +35,7 @@ export class Rig {
       barometerPa: barometerPa(spec.altitudeM),
       fuelLevel: spec.fuelLevel,
     };
+    this.meterNoise = fnv1a32(`${spec.seed}/meter-noise`);
     this.parameters = rigParameters(spec.seed, spec.faults, AS_BUILT);
     this.circuit = new BenchCircuit(this.parameters, spec.ambientC);
     this.air = new BenchAir(this.parameters, this.surroundings);
@@ -41,10 +44,15 @@ export class Rig {
     this.sync();
   }
 
+  /** Air around the bench, absolute pascal. */
+  get barometerPa(): number {
+    return this.surroundings.barometerPa;
+  }
+
   /** Brings both networks in step with the discrete state. */
   sync(): void {
-    const { bench } = this.state;
-    this.circuit.sync(bench, this.meterInput());
+    const { bench, meter } = this.state;
+    this.circuit.sync(bench, inputMode(bench.meterFunction, meter.range, this.parameters.meterBattery));
     this.air.sync(bench);
   }
 
@@ -61,6 +69,12 @@ export class Rig {
     this.circuit.jumperFuse.melted = jumperFuseMelted;
     this.air = new BenchAir(this.parameters, this.surroundings);
     this.air.carryOver(oldAir);
+    this.sync();
+  }
+
+  /** Hours have passed: the room's air stands everywhere. */
+  restAir(): void {
+    this.air = new BenchAir(this.parameters, this.surroundings);
     this.sync();
   }
 
@@ -112,14 +126,5 @@ export class Rig {
     this.air.retune(this.parameters);
     this.sync();
     wakeElectrical(this.state);
-  }
-
-  private meterInput(): MeterInputMode {
-    const { bench, meter } = this.state;
-    if (bench.meterFunction === 'off') return { kind: 'open' };
-    if (bench.meterFunction === 'volts-dc') return { kind: 'voltmeter', ohms: INPUT_OHMS };
-    const range = rangeOf(meter, bench.meterFunction);
-    if (range === null) return { kind: 'open' };
-    return { kind: 'test', volts: range.sourceVolts, ohms: range.sourceOhms };
   }
 }

@@ -2,12 +2,13 @@ import { assert } from '../../base/assert.ts';
 import { canonicalJson, sha256Hex } from '../../base/hash.ts';
 import type { Result } from '../../base/Result.ts';
 import type { Tick } from '../../base/ticks.ts';
-import { freshMeter } from '../devices/meter/MeterState.ts';
+import { keysOf, liveValue, pressKeys } from '../devices/meter/pressKeys.ts';
 import type { Action, Refusal } from './Action.ts';
 import { advanceRig, catchUp, PULSE_HALF_TICKS, planAir } from './advance.ts';
 import type { ApplyContext } from './apply/ApplyContext.ts';
 import { applyAction } from './apply/applyAction.ts';
-import { driveTruck } from './driveTruck.ts';
+import { keyTurned, solenoidSwitched } from './controllerWatch.ts';
+import { driveBefore, driveTruck } from './driveTruck.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import { startHandle } from './handleMotion.ts';
 import type { InsideObservation, Observation } from './Observation.ts';
@@ -52,15 +53,18 @@ export class World implements WorldPort {
     catchUp(rig);
     const before = state.bench.handle.mode;
     const target = state.bench.handle.target;
-    const meterFunction = state.bench.meterFunction;
+    const keys = keysOf(state.bench);
     const command = state.bench.command;
+    const key = state.bench.key;
     const result = applyAction(this.context(), action);
     this.seen = null;
     assert(result.ok, 'an action allowed in trial is allowed in earnest', { action });
     const { bench } = state;
     if (bench.handle.mode !== before || bench.handle.target !== target) startHandle(rig, state.tick);
-    if (bench.meterFunction !== meterFunction) state.meter = freshMeter(bench.meterFunction);
+    state.meter = pressKeys(state.meter, keys, bench, state.tick);
+    if (bench.key !== key) keyTurned(rig, key, state.tick);
     if (bench.command !== command) {
+      solenoidSwitched(rig, state.tick);
       state.deadlines.pulse = bench.command === 'pulse' ? state.tick + PULSE_HALF_TICKS : NEVER;
     }
     rig.sync();
@@ -120,6 +124,7 @@ export class World implements WorldPort {
       ampsThrough: () => 0,
       parameters: this.rig.parameters,
       truckFuseMelted: () => this.rig.circuit.truckFuse.melted,
+      meterReading: () => liveValue(this.rig.state.meter, this.rig.state.bench.meterFunction),
       damage: nothing,
       find: nothing,
       hisses: () => false,
@@ -140,6 +145,7 @@ export class World implements WorldPort {
       ampsThrough: (end) => rig.circuit.ampsThrough(end),
       parameters: rig.parameters,
       truckFuseMelted: () => rig.circuit.truckFuse.melted,
+      meterReading: () => liveValue(state.meter, state.bench.meterFunction),
       damage: (fault, severity) => rig.damage(fault, severity),
       find: (how, at, cavity, signs) => rig.find({ tick: state.tick, how, at, cavity, signs }),
       hisses: (at) => rig.air.hisses(at),
@@ -156,7 +162,9 @@ export class World implements WorldPort {
 
 /** A new world at tick 0 with the bench as a job begins. */
 export function createWorld(spec: WorldSpec): World {
-  return new World(new Rig(spec));
+  const rig = new Rig(spec);
+  driveBefore(rig);
+  return new World(rig);
 }
 
 /** A world that goes on from a snapshot of a world with the same spec. */

@@ -2,11 +2,12 @@ import { SECONDS_PER_TICK, secondsToTicks, type Tick } from '../../base/ticks.ts
 import { driverTable } from '../devices/modes/driver.ts';
 import { switchTable } from '../devices/modes/vacuumSwitch.ts';
 import { BOUNCE_TICKS, watchAir } from './airThresholds.ts';
+import { lookAround, solenoidSwitched } from './controllerWatch.ts';
 import { paceElectrical, wakeElectrical } from './electricalPace.ts';
 import { arriveHandle, handleAt, handleDeadline } from './handleMotion.ts';
 import { plungerEvent, plungerTravelAt, watchCoil } from './plungerMotion.ts';
 import type { Rig } from './Rig.ts';
-import { takeDueReading } from './readings.ts';
+import { gatherMeter, takeDueReading } from './readings.ts';
 import { NEVER } from './WorldState.ts';
 
 /** Half of the reader's pulse: 2 Hz. */
@@ -41,6 +42,7 @@ function nextStop(rig: Rig): Tick {
     deadlines.bounce,
     deadlines.bounceEnd,
     deadlines.pulse,
+    deadlines.controller,
     handleDeadline(rig),
   );
 }
@@ -57,6 +59,8 @@ function solveTo(rig: Rig, tick: Tick): void {
   }
   if (deadlines.bounceEnd <= tick) settleSwitch(rig);
   else if (deadlines.bounce <= tick) bounceSwitch(rig, tick);
+  // Before the pulse: the controller looks at the end of every half.
+  if (deadlines.controller <= tick) lookAround(rig, tick);
   if (deadlines.pulse <= tick) pulse(rig, tick);
   if (deadlines.reading <= tick) takeDueReading(rig, tick);
 }
@@ -82,20 +86,13 @@ function stepElectrical(rig: Rig, tick: Tick): void {
     }
     if (!circuit.step(seconds)) state.unsolved += 1;
     electrical.tick = tick;
-    gather(rig, seconds);
+    gatherMeter(rig, seconds, tick);
     paceElectrical(state, circuit.coil.amps, circuit.circuit.largestMove, fuseIsHot(rig), moves);
     watchElectrical(rig, tick);
   } else {
     electrical.tick = tick;
-    gather(rig, seconds);
+    gatherMeter(rig, seconds, tick);
   }
-}
-
-/** The meter integrates what stands at its jacks. */
-function gather(rig: Rig, seconds: number): void {
-  const { meter } = rig.state;
-  meter.voltSeconds += rig.circuit.meter.volts * seconds;
-  meter.seconds += seconds;
 }
 
 function fuseIsHot(rig: Rig): boolean {
@@ -163,6 +160,7 @@ function pulse(rig: Rig, tick: Tick): void {
   bench.pulseHigh = !bench.pulseHigh;
   bench.driver = driverTable.next(bench.driver, bench.pulseHigh ? 'COMMAND_ON' : 'COMMAND_OFF');
   deadlines.pulse = tick + PULSE_HALF_TICKS;
+  solenoidSwitched(rig, tick);
   rig.sync();
   wakeElectrical(rig.state);
 }

@@ -1,20 +1,14 @@
-import { displayOf } from '../devices/meter/display.ts';
-import type { LeadPoint } from '../devices/places.ts';
 import { handleAt } from './handleMotion.ts';
-import type { InsideObservation, Observation, ReaderObservation } from './Observation.ts';
+import type { InsideObservation, Observation } from './Observation.ts';
+import { observeMeter } from './observeMeter.ts';
 import type { Rig } from './Rig.ts';
+import { dashLampLit, readController } from './readController.ts';
 import { gaugeIsSteady, gaugePa } from './readings.ts';
-
-/** Sense thresholds of the controller, volts. */
-const CLOSED_BELOW = 2;
-const OPEN_ABOVE = 6;
-const HIGH_ABOVE = 10;
-const SENSE: LeadPoint = 'controller-sense';
 
 /** What an instrument, an eye or an ear could know at the present tick. */
 export function observeRig(rig: Rig): Observation {
   const { state, circuit } = rig;
-  const { bench, meter } = state;
+  const { bench } = state;
   return {
     tick: state.tick,
     key: bench.key,
@@ -33,20 +27,9 @@ export function observeRig(rig: Rig): Observation {
       releaseOpen: bench.releaseOpen,
     },
     gauge: { needleKPa: gaugePa(rig) / 1000, steady: gaugeIsSteady(rig) },
-    meter: {
-      function: bench.meterFunction,
-      jack: bench.meterJack,
-      heldRange: bench.meterRange,
-      ranges: [],
-      hold: bench.meterHold,
-      extremes: bench.meterExtremes,
-      relative: bench.meterRelative,
-      batteryLow: false,
-      display: displayOf(meter, bench.meterFunction),
-      tone: meter.tone,
-    },
-    reader: readerOf(rig),
-    dashLamp: bench.key !== 'off' && bench.controller.lamp,
+    meter: observeMeter(rig),
+    reader: readController(rig),
+    dashLamp: dashLampLit(rig),
     miles: bench.miles,
     lastDrive: state.lastDrive,
     testLamp: { glow: 0 },
@@ -61,41 +44,6 @@ export function observeRig(rig: Rig): Observation {
     happenings: [...state.happenings],
     renewed: [...bench.renewed],
   };
-}
-
-function readerOf(rig: Rig): ReaderObservation {
-  const { bench } = rig.state;
-  if (bench.key === 'off')
-    return {
-      awake: false,
-      senseVolts: null,
-      senseState: null,
-      command: 'off',
-      driver: null,
-      codes: [],
-      freeze: [],
-      monitor: null,
-      fuelPercent: null,
-    };
-  // The controller's converter has steps of 0.01 V.
-  const senseVolts = Math.floor(rig.circuit.volts(SENSE) * 100 + 0.5) / 100;
-  return {
-    awake: true,
-    senseVolts,
-    senseState: senseState(senseVolts),
-    command: bench.command,
-    driver: bench.driver,
-    codes: [],
-    freeze: [...bench.controller.freeze],
-    monitor: { phase: 'waiting', seconds: 0, limitSeconds: null, complete: bench.controller.complete },
-    fuelPercent: rig.spec.fuelLevel * 100,
-  };
-}
-
-function senseState(volts: number): 'open' | 'closed' | 'implausible' | 'high' {
-  if (volts < CLOSED_BELOW) return 'closed';
-  if (volts > HIGH_ABOVE) return 'high';
-  return volts > OPEN_ABOVE ? 'open' : 'implausible';
 }
 
 /** The inside of the unit and the truth of the circuit, for walkthroughs and the debrief. */

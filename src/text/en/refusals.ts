@@ -24,6 +24,7 @@ export const refusals = {
     'already-so': 'It is set that way already.',
     'range-not-there': 'The meter has no such range on this function.',
     'meter-is-off': 'The meter is off. Turn it to a function first.',
+    'no-number-to-zero': 'There is no number on the display to take as zero.',
     'water-is-there': 'The manometer has its water.',
     'plug-must-be-parted': 'Part the plug first.',
     'barbs-must-be-bare': 'Take everything off the barbs of the unit first.',

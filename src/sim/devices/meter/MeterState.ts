@@ -1,36 +1,59 @@
+import type { Tick } from '../../../base/ticks.ts';
 import type { MeterFunction } from '../places.ts';
-import { COUNTS, type MeterRange, RANGE_DOWN_SHARE, rangesOf, TONE_BELOW_OHMS } from './ranges.ts';
+import type { LcdReading } from './LcdReading.ts';
+import { METER_SPECS } from './meterSpecs.ts';
+import type { Reading } from './Reading.ts';
+import { type MeterRange, rangesOf } from './ranges.ts';
 
 /** The meter between two readings. Plain JSON. */
 export interface MeterState {
   range: number;
-  /** Volt-seconds and seconds gathered at the input since the last reading: the meter integrates, so a spike of
-   * a few milliseconds does not show on its digits. */
+  /** Volt-seconds, volt-squared-seconds and seconds gathered since the last reading: the meter integrates, so a spike
+   * of a few milliseconds does not show on its digits. */
   voltSeconds: number;
+  squareSeconds: number;
   seconds: number;
-  /** Counts shown, or null for over range; `shown` is false until the first reading after a change of function. */
-  counts: number | null;
-  shown: boolean;
+  /** Volts behind the input filter as of the last reading; null before the first. */
+  front: number | null;
+  /** The last reading; null until the first after a change of function or range. */
+  shown: Reading | null;
   /** Readings in a row that agree within two counts on one range. */
   agreeing: number;
-  tone: boolean;
+  /** Lowest and highest since recording began, and the readings since either moved. */
+  recording: boolean;
+  low: Reading | null;
+  high: Reading | null;
+  unmoved: number;
+  /** Value taken as zero, in volts, ohms or amps; null while the meter shows what it reads. */
+  zero: number | null;
+  /** The frozen display and tone; null while the display is live. */
+  held: { readonly lcd: LcdReading; readonly tone: boolean } | null;
+  /** Continuity: less than the tone's ohms lie between the jacks now; and the tick until which a touch still sounds. */
+  closed: boolean;
+  toneUntil: Tick;
 }
 
 export const READINGS_PER_SECOND = 4;
-const AGREE_COUNTS = 2;
 const SETTLED_READINGS = 2;
 
 /** A meter freshly turned to a function: it starts on the range a practitioner would expect it to try first. */
 export function freshMeter(meterFunction: MeterFunction): MeterState {
-  const ranges = rangesOf(meterFunction);
   return {
-    range: meterFunction === 'volts-dc' ? ranges.length - 1 : 0,
+    range: meterFunction === 'off' ? 0 : METER_SPECS[meterFunction].firstRange,
     voltSeconds: 0,
+    squareSeconds: 0,
     seconds: 0,
-    counts: null,
-    shown: false,
+    front: null,
+    shown: null,
     agreeing: 0,
-    tone: false,
+    recording: false,
+    low: null,
+    high: null,
+    unmoved: 0,
+    zero: null,
+    held: null,
+    closed: false,
+    toneUntil: 0,
   };
 }
 
@@ -38,61 +61,32 @@ export function rangeOf(state: MeterState, meterFunction: MeterFunction): MeterR
   return rangesOf(meterFunction)[state.range] ?? null;
 }
 
-/** Ohms that a source behind a resistor sees when `volts` stand across the jacks; infinite when nothing loads it. */
-function ohmsFrom(volts: number, range: MeterRange): number {
-  const drop = range.sourceVolts - volts;
-  if (drop <= range.sourceVolts * 1e-9) return Number.POSITIVE_INFINITY;
-  return Math.max((range.sourceOhms * volts) / drop, 0);
+/** Puts the meter on a range: the digits go blank and a new window begins. */
+export function changeRange(state: MeterState, range: number): void {
+  state.range = range;
+  state.shown = null;
+  state.agreeing = 0;
+  forgetWindow(state);
 }
 
-/** Instrument errors of one reading: gain as a share of reading, noise as a number in −1…1. */
-export interface ReadingErrors {
-  readonly gain: number;
-  readonly noise: number;
-}
-
-/** Share of one count by which the last digit flickers. */
-const NOISE_COUNTS = 0.6;
-
-/**
- * Takes one reading from what was integrated at the jacks since the last, with autorange: one range a reading.
- * Law of the ohms functions: a known source behind a known resistance, R = Rs·v/(Vs − v); a live circuit falsifies it.
- */
-export function takeReading(state: MeterState, meterFunction: MeterFunction, errors: ReadingErrors): void {
-  const ranges = rangesOf(meterFunction);
-  const range = ranges[state.range];
-  if (range === undefined || state.seconds <= 0) return;
-  const mean = state.voltSeconds / state.seconds;
+/** Begins a new window of integration. */
+export function forgetWindow(state: MeterState): void {
   state.voltSeconds = 0;
+  state.squareSeconds = 0;
   state.seconds = 0;
-  const raw = meterFunction === 'volts-dc' ? mean : ohmsFrom(mean, range);
-  const value = raw * (1 + errors.gain);
-  const exact = value / range.resolution;
-  const over = !(Math.abs(exact) < COUNTS - 0.5);
-  if (over && state.range < ranges.length - 1) {
-    state.range += 1;
-    state.agreeing = 0;
-    state.tone = false;
-    return;
-  }
-  const counts = over ? null : Math.floor(exact + errors.noise * NOISE_COUNTS + 0.5);
-  const agrees =
-    state.shown &&
-    (counts === null
-      ? state.counts === null
-      : state.counts !== null && Math.abs(counts - state.counts) <= AGREE_COUNTS);
-  state.agreeing = agrees ? state.agreeing + 1 : 0;
-  state.counts = meterFunction === 'volts-dc' || counts === null ? counts : Math.max(counts, 0);
-  state.shown = true;
-  state.tone = meterFunction === 'continuity' && value < TONE_BELOW_OHMS;
-  if (!over && Math.abs(value) < RANGE_DOWN_SHARE * range.fullScale && state.range > 0) {
-    state.range -= 1;
-    state.shown = false;
-    state.agreeing = 0;
-  }
 }
 
-/** True once the reading has stood still long enough to be written down. */
+/** True once the live reading has stood still long enough to be written down. */
 export function isSettled(state: MeterState): boolean {
-  return state.shown && state.agreeing >= SETTLED_READINGS;
+  return state.shown !== null && state.agreeing >= SETTLED_READINGS;
+}
+
+/** True once lowest and highest have stood for as many readings. */
+export function extremesSettled(state: MeterState): boolean {
+  return state.low !== null && state.unmoved >= SETTLED_READINGS;
+}
+
+/** True while the tone sounds, or sounded when the display was frozen. */
+export function toneSounds(state: MeterState, tick: Tick): boolean {
+  return state.held === null ? state.closed || tick < state.toneUntil : state.held.tone;
 }

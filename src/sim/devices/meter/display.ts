@@ -1,33 +1,39 @@
-import type { MeterFunction } from '../places.ts';
-import { isSettled, type MeterState, rangeOf } from './MeterState.ts';
-import { COUNTS } from './ranges.ts';
+import type { ExtremesMode, MeterFunction } from '../places.ts';
+import { DARK, type LcdReading } from './LcdReading.ts';
+import { extremesSettled, isSettled, type MeterState } from './MeterState.ts';
+import type { Reading } from './Reading.ts';
+import { type MeterRange, rangesOf } from './ranges.ts';
 
-/** What stands on the LCD. */
-export interface LcdReading {
-  readonly digits: string;
-  readonly unit: '' | 'mV' | 'V' | 'Ω' | 'kΩ' | 'MΩ';
-  readonly value: number | null;
-  readonly bar: number;
-  readonly settled: boolean;
+/**
+ * The display of a meter with a good battery: four digits with the range's decimals, OL over range, dashes while it
+ * ranges; the frozen one while held; the lowest or highest where that is asked for.
+ */
+export function displayOf(
+  state: MeterState,
+  meterFunction: MeterFunction,
+  extremes: ExtremesMode,
+): LcdReading {
+  if (state.held !== null) return state.held.lcd;
+  const ranges = rangesOf(meterFunction);
+  const range = ranges[state.range];
+  if (range === undefined) return DARK;
+  const live = extremes !== 'low' && extremes !== 'high';
+  const reading = live ? state.shown : state[extremes];
+  if (reading === null) return { ...DARK, digits: '----', unit: range.unit };
+  const settled = live ? isSettled(state) : extremesSettled(state);
+  return written(reading, ranges[reading.range] ?? range, state.zero, settled);
 }
 
-const DARK: LcdReading = { digits: '', unit: '', value: null, bar: 0, settled: false };
-
-/** The display of a meter state: four digits with the range's decimals, OL over range, dashes while it ranges. */
-export function displayOf(state: MeterState, meterFunction: MeterFunction): LcdReading {
-  const range = rangeOf(state, meterFunction);
-  if (range === null) return DARK;
-  if (!state.shown) return { ...DARK, digits: '----', unit: range.unit };
-  if (state.counts === null)
-    return { digits: 'OL', unit: range.unit, value: null, bar: 1, settled: isSettled(state) };
-  const value = state.counts * range.resolution;
-  return {
-    digits: fixed(value / range.scale, range.decimals),
-    unit: range.unit,
-    value,
-    bar: Math.min(Math.abs(state.counts) / COUNTS, 1),
-    settled: isSettled(state),
-  };
+function written(reading: Reading, range: MeterRange, zero: number | null, settled: boolean): LcdReading {
+  const { unit, resolution, decimals, scale } = range;
+  const zeroCounts = zero === null ? 0 : Math.floor(zero / resolution + 0.5);
+  const counts = reading.counts - zeroCounts;
+  if (reading.over !== 0 || Math.abs(counts) > range.mostCounts) {
+    return { digits: 'OL', unit, value: null, bar: 1, settled };
+  }
+  const value = counts * resolution;
+  const bar = Math.min((Math.abs(counts) * resolution) / range.fullScale, 1);
+  return { digits: fixed(value / scale, decimals), unit, value, bar, settled };
 }
 
 /** Decimal text without a minus sign on zero. */

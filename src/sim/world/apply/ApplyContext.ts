@@ -19,6 +19,8 @@ export interface ApplyContext {
   /** The rig's parameters as they stand, for what an eye or a hand finds. */
   readonly parameters: RigParameters;
   truckFuseMelted(): boolean;
+  /** The number the meter reads now, in volts, ohms or amps; null before the first reading and over range. */
+  meterReading(): number | null;
   /** Draws the rig's parameters again after an item was renewed or the unit was swapped. */
   rebuild(): void;
   /** Does lasting damage: a fault of the catalogue that was not there before, at a severity share. */

@@ -1,0 +1,26 @@
+import { displayOf } from '../devices/meter/display.ts';
+import { DARK } from '../devices/meter/LcdReading.ts';
+import { toneSounds } from '../devices/meter/MeterState.ts';
+import { batteryIsFlat, batteryIsLow } from '../devices/meter/meterBattery.ts';
+import { rangeName, rangesOf } from '../devices/meter/ranges.ts';
+import type { MeterObservation } from './Observation.ts';
+import type { Rig } from './Rig.ts';
+
+/** The meter as an eye and an ear know it. With a flat battery the display is dark and nothing sounds. */
+export function observeMeter({ state, parameters }: Rig): MeterObservation {
+  const { bench, meter } = state;
+  const charge = parameters.meterBattery;
+  const alive = bench.meterFunction !== 'off' && !batteryIsFlat(charge);
+  return {
+    function: bench.meterFunction,
+    jack: bench.meterJack,
+    heldRange: bench.meterRange,
+    ranges: rangesOf(bench.meterFunction).map(rangeName),
+    hold: bench.meterHold,
+    extremes: bench.meterExtremes,
+    relative: bench.meterRelative,
+    batteryLow: alive && batteryIsLow(charge),
+    display: alive ? displayOf(meter, bench.meterFunction, bench.meterExtremes) : DARK,
+    tone: alive && toneSounds(meter, state.tick),
+  };
+}
