@@ -1,11 +1,14 @@
-import { Part, type SpiceNames } from '../network/Part.ts';
+import type { SpiceNames } from '../network/Part.ts';
 import type { Stamp } from '../network/Stamp.ts';
-import type { StateReader } from '../network/StateReader.ts';
+import { StoringPart } from '../network/StoringPart.ts';
 import { positive } from './electricalLimits.ts';
 
-/** A capacitor: charge q = C·v, i = dq/dt. Backward Euler: i₁ = (C v₁ − q₀) / h. The state is the charge. */
-export class Capacitor extends Part {
-  private charge = 0;
+/** Share of the present voltage, and the least voltage it is taken of, whose charge is one grain. */
+const GRAIN_SHARE = 0.05;
+const LEAST_VOLTS = 1;
+
+/** A capacitor: charge q = C·v, i = dq/dt. A stage of weight w: i₁ = (C v₁ − q₀) / w. The state is the charge. */
+export class Capacitor extends StoringPart {
   private capacitance: number;
 
   constructor(a: number, b: number, farads: number) {
@@ -19,46 +22,40 @@ export class Capacitor extends Part {
 
   /** Voltage of `a` over `b` that the charge stands for, volts. */
   get volts(): number {
-    return this.charge / this.capacitance;
+    return this.stored / this.capacitance;
   }
 
   /** Starts the capacitor at a voltage. */
   setVolts(value: number): void {
-    this.charge = this.capacitance * value;
+    this.stored = this.capacitance * value;
   }
 
   override get conducts(): boolean {
     return false;
   }
 
-  override get injects(): boolean {
-    return true;
+  override stamp(stamp: Stamp, weight: number): void {
+    stamp.conductance(this.a, this.b, this.capacitance / weight);
   }
 
-  override stamp(stamp: Stamp, h: number): void {
-    stamp.conductance(this.a, this.b, this.capacitance / h);
-  }
-
-  override inject(rhs: Float64Array, h: number): void {
-    const amps = this.charge / h;
+  override inject(rhs: Float64Array, weight: number): void {
+    const amps = this.base / weight;
     rhs[this.a] = (rhs[this.a] as number) + amps;
     rhs[this.b] = (rhs[this.b] as number) - amps;
   }
 
-  override accept(x: Float64Array, h: number): void {
-    const charge = this.capacitance * this.voltsAcross(x);
-    this.amps = (charge - this.charge) / h;
-    this.charge = charge;
+  override accept(x: Float64Array, weight: number): void {
+    const charge = this.storedBy(x);
+    this.amps = (charge - this.base) / weight;
+    this.stored = charge;
   }
 
-  override save(out: number[]): void {
-    super.save(out);
-    out.push(this.charge);
+  protected override storedBy(x: Float64Array): number {
+    return this.capacitance * this.voltsAcross(x);
   }
 
-  override load(from: StateReader): void {
-    super.load(from);
-    this.charge = from.next();
+  protected override get grain(): number {
+    return GRAIN_SHARE * this.capacitance * Math.max(Math.abs(this.volts), LEAST_VOLTS);
   }
 
   override spice({ id, node }: SpiceNames): string[] {

@@ -17,7 +17,8 @@ export interface SpiceNames {
 /**
  * A part with two terminals of an electrical network.
  * Signs: a part's voltage is that of `a` over `b`; its current is positive when it flows into the part at `a`.
- * `h` is the length of the step in seconds; infinity means "settled for ever" (the operating point).
+ * `h` is the length of the step in seconds, for a `StoringPart` the weight of a stage; infinity means "settled for ever"
+ * (the operating point).
  */
 export abstract class Part {
   /** Current into terminal `a`, amps, as of the last accepted solution. */
@@ -60,7 +61,7 @@ export abstract class Part {
     this.host?.touch();
   }
 
-  /** Adds the part's coefficients. Called only when something has changed. */
+  /** Adds the part's coefficients. Called only when something has changed; only a `StoringPart` may look at `h`. */
   abstract stamp(stamp: Stamp, h: number): void;
 
   /** Adds the part's sources to the right-hand side (by unknown; entry 0 is the reference and is ignored). */

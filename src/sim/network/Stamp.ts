@@ -1,30 +1,19 @@
-import type { LinearSystem } from './LinearSystem.ts';
-
 /**
- * Writes parts into the matrix by unknown: unknown 0 is the reference node, whose row and column do not exist.
- * Rows of nodes say "the currents into the parts at this node sum to nothing" (Kirchhoff's current law).
+ * What a part writes itself into. Unknowns are counted from the reference node, 0, whose equation does not exist.
+ * Equations of nodes say "the currents into the parts at this node sum to nothing" (Kirchhoff's current law).
  */
-export class Stamp {
-  constructor(private readonly system: LinearSystem) {}
-
-  entry(row: number, column: number, value: number): void {
-    if (row !== 0 && column !== 0) this.system.add(row - 1, column - 1, value);
-  }
-
+export interface Stamp {
   /** A conductance in siemens between two nodes. */
-  conductance(a: number, b: number, siemens: number): void {
-    this.entry(a, a, siemens);
-    this.entry(b, b, siemens);
-    this.entry(a, b, -siemens);
-    this.entry(b, a, -siemens);
-  }
+  conductance(a: number, b: number, siemens: number): void;
 
   /** A branch whose current is an unknown: v(a) − v(b) − ohms × current = (right-hand side). */
-  branch(branch: number, a: number, b: number, ohms: number): void {
-    this.entry(a, branch, 1);
-    this.entry(b, branch, -1);
-    this.entry(branch, a, 1);
-    this.entry(branch, b, -1);
-    this.entry(branch, branch, -ohms);
-  }
+  branch(branch: number, a: number, b: number, ohms: number): void;
+}
+
+/** The equations of a network: cleared, written by the parts, factored, then solved for as many right-hand sides as wanted. */
+export interface Equations extends Stamp {
+  /** False when they have no single answer. */
+  factor(): boolean;
+  /** Replaces the right-hand side by the solution: node voltages by node (0 for the reference), then branch currents. */
+  solve(rhs: Float64Array): void;
 }

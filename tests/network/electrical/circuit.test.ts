@@ -87,26 +87,29 @@ describe('Circuit', () => {
     expect(across).toBeLessThan(310);
   });
 
-  test('energy given out by the battery equals heat plus field, within the loss of the method', () => {
-    // Backward Euler loses ½ L (Δi)² a step by construction; that is counted as heat of the method here.
-    const c = new Circuit();
-    const [plus] = [c.node('plus')] as [number];
-    const battery = c.add(new VoltageSource(plus, 0, 12));
-    const coil = c.add(new Inductor(plus, 0, 0.1, 30));
-    c.compile();
-    let given = 0;
-    let heat = 0;
-    let method = 0;
-    let before = 0;
-    for (let i = 0; i < 200; i++) {
-      c.step(1e-4);
-      given += 12 * battery.deliveredAmps * 1e-4;
-      heat += coil.amps * coil.amps * 30 * 1e-4;
-      method += 0.5 * 0.1 * (coil.amps - before) ** 2;
-      before = coil.amps;
-    }
-    expect(heat + coil.joules + method).toBeCloseTo(given, 10);
-    expect(method / given).toBeLessThan(0.01);
+  test('energy given out by the battery equals heat plus field, the better the finer: four times for half the step', () => {
+    const imbalance = (h: number): number => {
+      const c = new Circuit();
+      const [plus] = [c.node('plus')] as [number];
+      c.add(new VoltageSource(plus, 0, 12));
+      const coil = c.add(new Inductor(plus, 0, 0.1, 30));
+      c.compile();
+      let given = 0;
+      let heat = 0;
+      let before = 0;
+      for (let i = Math.round(0.02 / h); i > 0; i--) {
+        c.step(h);
+        // Current taken as straight between the ends of a step.
+        given += (12 * h * (before + coil.amps)) / 2;
+        heat += (30 * h * (before * before + before * coil.amps + coil.amps * coil.amps)) / 3;
+        before = coil.amps;
+      }
+      return Math.abs(heat + coil.joules - given) / given;
+    };
+    const [coarse, fine] = [imbalance(2e-4), imbalance(1e-4)];
+    expect(coarse).toBeLessThan(2e-4);
+    expect(coarse / fine).toBeGreaterThan(3.5);
+    expect(coarse / fine).toBeLessThan(4.5);
   });
 
   test('changing an inductance keeps the flux and never raises energy when the plunger moves in', () => {

@@ -1,0 +1,62 @@
+import { Part } from './Part.ts';
+import type { StateReader } from './StateReader.ts';
+
+/**
+ * A part that stores something which only time can change: flux linkage in a coil, charge in a capacitor.
+ * The circuit moves it by two implicit stages a step (see `Circuit`). Each stage is one backward Euler step of length
+ * `weight` from `base`. For these parts the `h` of `stamp`, `inject` and `accept` is that weight.
+ */
+export abstract class StoringPart extends Part {
+  /** What is stored, as last accepted. */
+  protected stored = 0;
+  /** What the stage in hand starts from. */
+  protected base = 0;
+  /** What the first stage found. */
+  private first = 0;
+
+  override get injects(): boolean {
+    return true;
+  }
+
+  /** What a trial solution would have stored. */
+  protected abstract storedBy(x: Float64Array): number;
+
+  /** How much of the stored quantity counts as one in `roughness`. */
+  protected abstract get grain(): number;
+
+  /** Moves values that change evenly over a step to where they stand at a share of it; true when one has changed. */
+  toStage(_share: number): boolean {
+    return false;
+  }
+
+  /** The next stage starts from the accepted state. */
+  startAfresh(): void {
+    this.base = this.stored;
+  }
+
+  /** The first stage is solved: the second starts `reach` times as far along as it came. */
+  lookAhead(x: Float64Array, reach: number): void {
+    this.first = this.storedBy(x);
+    this.base = this.stored + reach * (this.first - this.stored);
+  }
+
+  /**
+   * How far the two stages disagree about the rate of change, over the weight of a stage, in grains. It grows with the
+   * square of the step where the part moves smoothly.
+   */
+  roughness(x: Float64Array): number {
+    const change = this.storedBy(x) - this.base - (this.first - this.stored);
+    return Math.abs(change) / this.grain;
+  }
+
+  override save(out: number[]): void {
+    super.save(out);
+    out.push(this.stored);
+  }
+
+  override load(from: StateReader): void {
+    super.load(from);
+    this.stored = from.next();
+    this.base = this.stored;
+  }
+}

@@ -1,0 +1,49 @@
+import { readFileSync } from 'node:fs';
+import { secondsToTicks } from '../../src/base/ticks.ts';
+import { parseActions } from '../../src/cli/parseActions.ts';
+import { runActions } from '../../src/cli/runActions.ts';
+import type { ScriptLine } from '../../src/cli/ScriptStep.ts';
+import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
+import type { Scenario } from '../../src/training/scenario/Scenario.ts';
+import { Sitting } from '../../src/training/sitting/Sitting.ts';
+import type { SittingRecord } from '../../src/training/sitting/SittingRecord.ts';
+
+/** A sitting of a realistic length. */
+export const SITTING_SECONDS = 900;
+
+export interface LongSitting {
+  readonly name: string;
+  readonly scenario: Scenario;
+  readonly record: SittingRecord;
+}
+
+/**
+ * A golden job with the pauses of someone who reads, thinks and walks round the truck: the same pause after every line,
+ * so long that the job takes 15 minutes.
+ */
+export function longSitting(name: string): LongSitting {
+  const id = name.split('.')[0] ?? '';
+  const at = (path: string): string => readFileSync(new URL(path, import.meta.url), 'utf8');
+  const scenario = loadScenario(at(`../../scenarios/${id}.yaml`), `${id}.yaml`);
+  const lines = parseActions(at(`../golden/actions/${name}.txt`));
+  if (!scenario.ok || !lines.ok) throw new Error(JSON.stringify([scenario, lines]));
+  const played = (pauseSeconds: number): Sitting => play(scenario.value, lines.value, pauseSeconds);
+  // Pauses change how long "until steady" takes, so the right pause is found by trying.
+  let pause = 0;
+  for (let round = 0; round < 4; round++) {
+    const seconds = played(pause).tick / secondsToTicks(1);
+    pause = Math.max(pause + (SITTING_SECONDS - seconds) / lines.value.length, 0);
+  }
+  return { name, scenario: scenario.value, record: played(pause).record() };
+}
+
+function play(scenario: Scenario, lines: readonly ScriptLine[], pauseSeconds: number): Sitting {
+  const sitting = Sitting.begin(scenario);
+  const pause = secondsToTicks(pauseSeconds);
+  for (const line of lines) {
+    const done = runActions(sitting, [line]);
+    if (!done.ok) throw new Error(`"${done.error.text}" was refused: ${done.error.refusal}`);
+    sitting.advanceTo(sitting.tick + pause);
+  }
+  return sitting;
+}
