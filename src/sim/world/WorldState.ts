@@ -1,6 +1,9 @@
 import type { Tick } from '../../base/ticks.ts';
 import { type BenchState, startingBench } from '../devices/BenchState.ts';
+import { type CircuitTests, freshCircuitTests } from '../devices/controller/circuitTests.ts';
+import type { Monitor } from '../devices/controller/Monitor.ts';
 import { freshMeter, type MeterState } from '../devices/meter/MeterState.ts';
+import type { FuseName } from '../rigs/BenchCircuit.ts';
 import type { DriveReport, Finding, Happening } from './Observation.ts';
 
 /** A deadline that is not set. */
@@ -44,11 +47,42 @@ export interface WorldState {
   findings: Finding[];
   lastFinding: number;
   lastDrive: DriveReport | null;
+  /** What the controller has seen since the key was turned on. */
+  watch: {
+    keyedAt: Tick;
+    /** Looks taken, and whether one found the solenoid commanded on. */
+    looks: number;
+    commandedOn: boolean;
+    circuits: CircuitTests;
+    /** Runs on the road only; null on the bench. */
+    monitor: Monitor | null;
+    /** Whether this drive meets the monitor's conditions. */
+    mayRun: boolean;
+  };
+  /** Drive cycles so far, those before the work order with them. */
+  driven: number;
+  /** For each fault with a root cause, in order: drives since its item was made good, and which item that was. */
+  spoiling: { since: string; drives: number }[];
   /** State of the random stream that everything intermittent draws from. */
   trials: readonly number[];
-  jumperFuseSeenMelted: boolean;
+  /** What has melted and was noticed. */
+  seenMelted: Record<FuseName, boolean>;
+  /** When the jumper's switch last opened, until its arc was seen; null when long ago. */
+  jumperBrokeAt: Tick | null;
   /** Steps that a network could not solve; stays 0 in a healthy world. */
   unsolved: number;
+}
+
+/** A controller just woken at a tick. */
+export function freshWatch(tick: Tick): WorldState['watch'] {
+  return {
+    keyedAt: tick,
+    looks: 0,
+    commandedOn: false,
+    circuits: freshCircuitTests(),
+    monitor: null,
+    mayRun: false,
+  };
 }
 
 export function startingState(readingTicks: number, trials: readonly number[]): WorldState {
@@ -75,8 +109,12 @@ export function startingState(readingTicks: number, trials: readonly number[]): 
     findings: [],
     lastFinding: 0,
     lastDrive: null,
+    watch: freshWatch(0),
+    driven: 0,
+    spoiling: [],
     trials,
-    jumperFuseSeenMelted: false,
+    seenMelted: { truck: false, jumper: false, milliamp: false, amp: false, 'plain-lead': false },
+    jumperBrokeAt: null,
     unsolved: 0,
   };
 }

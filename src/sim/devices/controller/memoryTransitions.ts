@@ -10,6 +10,8 @@ export const DRIVES_TO_FORGET = 40;
 export interface CycleTests {
   /** The truck was driven: passing counts towards putting the lamp out. */
   readonly driven: boolean;
+  /** The key was on long enough for the circuit tests. */
+  readonly circuits: boolean;
   /** The solenoid was commanded on, so the feed was seen loaded. */
   readonly commandedOn: boolean;
   /** The monitor watched the switch at rest. */
@@ -25,7 +27,7 @@ export function wasTested(code: TroubleCode, tests: CycleTests): boolean {
     case 'P2402':
     case 'P2404':
     case 'P2406':
-      return true;
+      return tests.circuits;
     case 'P2401':
       return tests.commandedOn;
     case 'P2405':

@@ -1,0 +1,146 @@
+import { canonicalJson } from '../../base/hash.ts';
+import { Random } from '../../base/Random.ts';
+import { secondsToTicks, type Tick } from '../../base/ticks.ts';
+import type { AcquiredFault, BenchState } from '../devices/BenchState.ts';
+import { freshMemory } from '../devices/controller/ControllerMemory.ts';
+import { BEAT_SECONDS, freshMonitor, isRunning, type Monitor } from '../devices/controller/Monitor.ts';
+import { monitorLimits, monitorMayRun } from '../devices/controller/monitorLimits.ts';
+import type { MonitorPhase } from '../devices/controller/monitorPhases.ts';
+import type { FreezeData } from '../devices/controller/troubleCodes.ts';
+import { advanceRig, planAir } from './advance.ts';
+import { keyTurned } from './controllerWatch.ts';
+import type { DriveCycle } from './Observation.ts';
+import { Rig } from './Rig.ts';
+import { NEVER } from './WorldState.ts';
+
+/** Longer than any run of the monitor can last. */
+const LONGEST_TICKS: Tick = secondsToTicks(1200);
+const BEAT_TICKS: Tick = secondsToTicks(BEAT_SECONDS);
+/** Outcomes kept, the oldest dropped first. */
+const MOST_KEPT = 400;
+
+/** What one drive cycle did, apart from the controller's memory. */
+export interface CycleFacts {
+  readonly outcome: DriveCycle['outcome'];
+  readonly phase: MonitorPhase;
+  /** First failures in the order they were seen; their miles are the driver's to fill in. */
+  readonly freeze: readonly FreezeData[];
+  readonly strokes: number;
+  readonly tripSeconds: number | null;
+  readonly holdSeconds: number | null;
+  /** Seconds of drawing down, tripped or not. */
+  readonly drawSeconds: number;
+  readonly limits: DriveCycle['limits'];
+  readonly commandedOn: boolean;
+  readonly switchChecked: boolean;
+  readonly judged: boolean;
+  readonly damage: readonly Pick<AcquiredFault, 'fault' | 'severity'>[];
+  readonly fuseMelted: boolean;
+  readonly faces: readonly boolean[];
+}
+
+const kept = new Map<string, CycleFacts>();
+
+/**
+ * One drive cycle from the rig as it stands, on a copy of it. A cycle in which chance played no part comes out the same
+ * from the same state, so its outcome is kept by that state and not computed again.
+ */
+export function driveCycle(
+  rig: Rig,
+  cycle: number,
+  met: { soaked: boolean; cruised: boolean },
+  remember = true,
+): CycleFacts {
+  const { ambientC, fuelLevel } = rig.spec;
+  const mayRun = monitorMayRun({ ...met, ambientC, fuelLevel });
+  const key = stateKey(rig, mayRun);
+  const known = remember ? kept.get(key) : undefined;
+  if (known !== undefined) return known;
+  const { facts, byChance } = runCycle(rig, cycle, mayRun);
+  if (byChance || !remember) return facts;
+  if (kept.size >= MOST_KEPT) kept.delete(kept.keys().next().value as string);
+  kept.set(key, facts);
+  return facts;
+}
+
+/** Everything a cycle's outcome hangs on besides chance. */
+function stateKey(rig: Rig, mayRun: boolean): string {
+  const { drives: _, ...spec } = rig.spec;
+  const { miles: _miles, controller: _controller, ...bench } = startOfDrive(rig.state.bench);
+  return canonicalJson({ spec, bench, fuseMelted: rig.circuit.truckFuse.melted, mayRun });
+}
+
+/** The bench as the engine starts: nothing in the hands, the air at rest. */
+function startOfDrive(bench: BenchState): BenchState {
+  return {
+    ...bench,
+    key: 'running',
+    jumperOn: false,
+    supplyOn: false,
+    releaseOpen: false,
+    meterFunction: 'off',
+    handle: { mode: 'still', position: 0, target: 0, from: 0, since: 0, until: 0 },
+    smoke: { gas: 'off', pa: 0 },
+    bleed: 0,
+    wiggle: null,
+    command: 'off',
+    pulseHigh: false,
+    driver: 'off',
+    vacuumSwitch: 'open',
+    contactClosed: false,
+    vent: 'open',
+    controller: freshMemory(),
+  };
+}
+
+function runCycle(rig: Rig, cycle: number, mayRun: boolean): { facts: CycleFacts; byChance: boolean } {
+  const { drives: _, ...spec } = rig.spec;
+  const road = new Rig(spec);
+  const { state } = road;
+  state.bench = JSON.parse(JSON.stringify(startOfDrive(rig.state.bench))) as BenchState;
+  road.rebuildFor(state);
+  road.circuit.truckFuse.melted = rig.circuit.truckFuse.melted;
+  const before = Random.of(spec.seed, `drive/${cycle}/trials`).state;
+  state.trials = before;
+  state.deadlines.reading = NEVER;
+  keyTurned(road, 'off', 0);
+  const monitor = freshMonitor();
+  state.watch.monitor = monitor;
+  state.watch.mayRun = mayRun;
+  planAir(road);
+  const acquired = state.bench.acquired.length;
+  let drawBeats = 0;
+  while (isRunning(monitor.phase) && state.tick < LONGEST_TICKS) {
+    if (monitor.phase === 'draw-down') drawBeats += 1;
+    advanceRig(road, state.tick + BEAT_TICKS);
+  }
+  const { limits } = { limits: monitorLimits(spec.fuelLevel) };
+  const { bench, watch } = state;
+  const freeze = bench.controller.freeze;
+  const judged = monitor.phase === 'passed' || monitor.failure?.startsWith('P04') === true;
+  const started = monitor.strokes > 0;
+  const facts: CycleFacts = {
+    outcome: outcomeOf(monitor, judged),
+    phase: monitor.phase,
+    freeze,
+    strokes: monitor.strokes,
+    tripSeconds: monitor.tripSeconds,
+    holdSeconds: monitor.holdSeconds,
+    drawSeconds: monitor.tripSeconds ?? drawBeats * BEAT_SECONDS,
+    limits: started ? limits : null,
+    commandedOn: watch.commandedOn,
+    switchChecked: started || monitor.failure === 'P2405' || monitor.failure === 'P2407',
+    judged,
+    damage: bench.acquired.slice(acquired).map(({ fault, severity }) => ({ fault, severity })),
+    fuseMelted: road.circuit.truckFuse.melted,
+    faces: [...bench.faces],
+  };
+  const byChance = state.trials.some((word, i) => word !== before[i]);
+  return { facts, byChance };
+}
+
+function outcomeOf({ phase, failure }: Monitor, judged: boolean): DriveCycle['outcome'] {
+  if (phase === 'passed') return 'passed';
+  if (phase === 'not-run') return 'not-run';
+  return judged && failure !== null ? 'failed' : 'circuit-fault';
+}

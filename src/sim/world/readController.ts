@@ -1,0 +1,70 @@
+import { secondsToTicks, type Tick } from '../../base/ticks.ts';
+import type { ControllerMemory } from '../devices/controller/ControllerMemory.ts';
+import { senseStateOf } from '../devices/controller/circuitTests.ts';
+import {
+  CODE_STATUSES,
+  type CodeStatus,
+  TROUBLE_CODES,
+  type TroubleCode,
+} from '../devices/controller/troubleCodes.ts';
+import type { ReaderObservation } from './Observation.ts';
+import type { Rig } from './Rig.ts';
+
+/** Key on, engine off, the lamp proves its bulb for 15 s: 13 CCR 1968.2(d)(2.1). */
+const BULB_CHECK_TICKS: Tick = secondsToTicks(15);
+
+/** The lamp in the dash: the bulb check with the key on and the engine off, by memory otherwise. */
+export function dashLampLit({ state }: Rig): boolean {
+  const { bench, watch, tick } = state;
+  if (bench.key === 'off') return false;
+  const proving = bench.key === 'on' && tick - watch.keyedAt < BULB_CHECK_TICKS;
+  return proving || bench.controller.lamp;
+}
+
+/** What the reader shows of the controller. */
+export function readController(rig: Rig): ReaderObservation {
+  const { bench, watch } = rig.state;
+  if (bench.key === 'off') return ASLEEP;
+  const senseVolts = measuredVolts(rig.circuit.volts('controller-sense'));
+  const { result, complete } = bench.controller;
+  return {
+    awake: true,
+    senseVolts,
+    senseState: senseStateOf(senseVolts),
+    command: bench.command,
+    driver: bench.driver,
+    codes: codesIn(bench.controller),
+    freeze: [...bench.controller.freeze],
+    monitor: {
+      phase: watch.monitor?.phase ?? result?.phase ?? 'waiting',
+      seconds: result?.seconds ?? 0,
+      limitSeconds: result?.limitSeconds ?? null,
+      complete,
+    },
+    fuelPercent: Math.floor(rig.spec.fuelLevel * 100 + 0.5),
+  };
+}
+
+/** The controller's converter has steps of 0.01 V. */
+export function measuredVolts(volts: number): number {
+  return Math.floor(volts * 100 + 0.5) / 100;
+}
+
+function codesIn(memory: ControllerMemory): ReaderObservation['codes'] {
+  const held: Readonly<Record<CodeStatus, readonly TroubleCode[]>> = memory;
+  return TROUBLE_CODES.flatMap((code) =>
+    CODE_STATUSES.flatMap((status) => (held[status].includes(code) ? [{ code, status }] : [])),
+  );
+}
+
+const ASLEEP: ReaderObservation = {
+  awake: false,
+  senseVolts: null,
+  senseState: null,
+  command: 'off',
+  driver: null,
+  codes: [],
+  freeze: [],
+  monitor: null,
+  fuelPercent: null,
+};
