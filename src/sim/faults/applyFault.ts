@@ -6,16 +6,26 @@ import type { FaultEntry } from './Fault.ts';
 export function severityValue(fault: FaultEntry, share: number): number {
   const range = fault.severity;
   if (range === null) return 0;
-  if (range.spacing === 'even') return range.min + share * (range.max - range.min);
-  return range.min * exp(share * ln(range.max / range.min));
+  const { mildest, worst } = range;
+  if (range.spacing === 'even') return mildest + share * (worst - mildest);
+  return mildest * exp(share * ln(worst / mildest));
 }
 
-/** Changes `parameters` in place as the fault at this severity share would. */
+/**
+ * Changes `parameters` in place as the fault at this severity share would. Where another fault has changed the same
+ * number already, the worse of the two stands: damage does not mend.
+ */
 export function applyFault(parameters: RigParameters, fault: FaultEntry, share: number): void {
   const severity = severityValue(fault, share);
-  for (const change of fault.changes) {
-    const value = change.value === 'severity' ? severity : change.value;
-    if (change.how === 'set') parameters[change.parameter] = value;
-    else parameters[change.parameter] += value;
+  for (const { parameter, how, value } of fault.changes) {
+    if (how === 'add') parameters[parameter] += value === 'severity' ? severity : value;
+    else if (value === 'severity') parameters[parameter] = worse(fault, severity, parameters[parameter]);
+    else parameters[parameter] = value;
   }
+}
+
+/** The worse of two values of a number that the fault's severity is a range of. */
+function worse({ severity }: FaultEntry, one: number, other: number): number {
+  const growsWorse = severity !== null && severity.worst > severity.mildest;
+  return growsWorse ? Math.max(one, other) : Math.min(one, other);
 }
