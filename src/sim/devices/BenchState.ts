@@ -47,6 +47,8 @@ export interface BenchState {
   sites: Record<AirSite, Fitting | null>;
   clamps: Record<UnitPort, ClampSetting>;
   cracked: Record<UnitPort, boolean>;
+  /** Cracked barbs of the unit that is not on the bench now. */
+  crackedOfOther: Record<UnitPort, boolean>;
   releaseOpen: boolean;
   /** Travel 0 (in) to 1 (drawn): moves evenly from `from` at tick `since` to `target` at tick `until`. */
   handle: { mode: HandleMode; position: number; target: number; from: number; since: number; until: number };
@@ -125,6 +127,7 @@ export function startingBench(): BenchState {
     },
     clamps: { 'canister-port': 'hand-tight', 'air-port': 'hand-tight', 'engine-port': 'hand-tight' },
     cracked: { 'canister-port': false, 'air-port': false, 'engine-port': false },
+    crackedOfOther: { 'canister-port': false, 'air-port': false, 'engine-port': false },
     releaseOpen: false,
     handle: { mode: 'still', position: 0, target: 0, from: 0, since: 0, until: 0 },
     meterFunction: 'off',

@@ -51,7 +51,9 @@ export function rigParameters(
     if (!cured && !elsewhere && faces[i] !== false) apply(fault, severity);
   }
   for (const damage of acquired) {
-    const there = damage.renewals === timesRenewed(renewed, damage.item);
+    // Nobody renews the known-good unit: what it has suffered stays.
+    const lasts = damage.item === 'unit' && damage.unit === 'known-good';
+    const there = lasts || damage.renewals === timesRenewed(renewed, damage.item);
     const fitted = damage.item !== 'unit' || damage.unit === unit;
     if (there && fitted) apply(damage.fault, damage.severity);
   }
