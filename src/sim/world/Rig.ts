@@ -8,10 +8,12 @@ import { READINGS_PER_SECOND } from '../devices/meter/MeterState.ts';
 import type { RigParameters } from '../devices/parameters.ts';
 import { faultById } from '../faults/catalogue.ts';
 import { type AirSurroundings, BenchAir } from '../rigs/BenchAir.ts';
-import { BenchCircuit } from '../rigs/BenchCircuit.ts';
+import { BenchCircuit, type FuseName } from '../rigs/BenchCircuit.ts';
 import { AS_BUILT, rigParameters, timesRenewed } from '../rigs/rigParameters.ts';
 import { wakeElectrical } from './electricalPace.ts';
+import { startingFaces } from './harnessMotion.ts';
 import type { Finding, HappeningKind } from './Observation.ts';
+import { seatStuckPlunger } from './plungerMotion.ts';
 import type { WorldSpec } from './WorldPort.ts';
 import { startingState, type WorldState } from './WorldState.ts';
 
@@ -28,6 +30,8 @@ export class Rig {
   /** One word of the seed, from which the noise of every reading comes. */
   readonly meterNoise: number;
   private readonly surroundings: AirSurroundings;
+  /** How many renewals the circuit as it stands was built with. */
+  private renewalsBuilt: number;
 
   constructor(readonly spec: WorldSpec) {
     this.surroundings = {
@@ -40,8 +44,13 @@ export class Rig {
     this.circuit = new BenchCircuit(this.parameters, spec.ambientC);
     this.air = new BenchAir(this.parameters, this.surroundings);
     this.state = startingState(READING_TICKS, Random.of(spec.seed, 'plunger-trials').state);
-    this.state.bench.faces = spec.faults.map(() => true);
-    this.sync();
+    this.state.bench.faces = startingFaces(
+      spec.seed,
+      spec.faults.map((fault) => fault.whenMoved === true),
+    );
+    this.renewalsBuilt = 0;
+    this.retune();
+    this.seeMelted();
   }
 
   /** Air around the bench, absolute pascal. */
@@ -52,6 +61,7 @@ export class Rig {
   /** Brings both networks in step with the discrete state. */
   sync(): void {
     const { bench, meter } = this.state;
+    seatStuckPlunger(this);
     this.circuit.sync(bench, inputMode(bench.meterFunction, meter.range, this.parameters.meterBattery));
     this.air.sync(bench);
   }
@@ -59,17 +69,16 @@ export class Rig {
   /** Builds the networks anew from the parameters after an item was renewed; keeps what was not renewed. */
   rebuild(): void {
     const { bench } = this.state;
-    const renewedFuse = bench.renewed[bench.renewed.length - 1] === 'fuse';
-    const truckFuseMelted = this.circuit.truckFuse.melted && !renewedFuse;
-    const jumperFuseMelted = this.circuit.jumperFuse.melted;
+    const oldCircuit = this.circuit;
     const oldAir = this.air;
     this.parameters = rigParameters(this.spec.seed, this.spec.faults, bench);
     this.circuit = new BenchCircuit(this.parameters, this.spec.ambientC);
-    this.circuit.truckFuse.melted = truckFuseMelted || (this.parameters.fuseBlown === 1 && !renewedFuse);
-    this.circuit.jumperFuse.melted = jumperFuseMelted;
+    this.circuit.carryOver(oldCircuit, bench.renewed.slice(this.renewalsBuilt));
+    this.renewalsBuilt = bench.renewed.length;
     this.air = new BenchAir(this.parameters, this.surroundings);
     this.air.carryOver(oldAir);
     this.sync();
+    this.seeMelted();
   }
 
   /** Hours have passed: the room's air stands everywhere. */
@@ -81,6 +90,7 @@ export class Rig {
   /** Rebuilds the networks for a restored state, without carrying anything over. */
   rebuildFor(state: WorldState): void {
     this.state = state;
+    this.renewalsBuilt = state.bench.renewed.length;
     this.parameters = rigParameters(this.spec.seed, this.spec.faults, state.bench);
     this.circuit = new BenchCircuit(this.parameters, this.spec.ambientC);
     this.air = new BenchAir(this.parameters, this.surroundings);
@@ -117,6 +127,14 @@ export class Rig {
     else if (worst === bench.acquired[known]?.severity) return;
     else bench.acquired[known] = entry;
     this.retune();
+  }
+
+  /** What is melted before anyone could hear it go is no news. */
+  private seeMelted(): void {
+    const { seenMelted } = this.state;
+    for (const name of Object.keys(seenMelted) as FuseName[]) {
+      seenMelted[name] = this.circuit.fuses[name].melted;
+    }
   }
 
   /** Parameters have changed under the hands: both networks take them over without losing what they hold. */

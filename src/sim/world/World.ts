@@ -11,6 +11,7 @@ import { keyTurned, solenoidSwitched } from './controllerWatch.ts';
 import { driveBefore, driveTruck } from './driveTruck.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import { startHandle } from './handleMotion.ts';
+import { startWiggle } from './harnessMotion.ts';
 import type { InsideObservation, Observation } from './Observation.ts';
 import { insideRig, observeRig } from './observe.ts';
 import { Rig } from './Rig.ts';
@@ -56,6 +57,8 @@ export class World implements WorldPort {
     const keys = keysOf(state.bench);
     const command = state.bench.command;
     const key = state.bench.key;
+    const jumperOn = state.bench.jumperOn;
+    const wiggle = state.bench.wiggle;
     const result = applyAction(this.context(), action);
     this.seen = null;
     assert(result.ok, 'an action allowed in trial is allowed in earnest', { action });
@@ -67,6 +70,8 @@ export class World implements WorldPort {
       solenoidSwitched(rig, state.tick);
       state.deadlines.pulse = bench.command === 'pulse' ? state.tick + PULSE_HALF_TICKS : NEVER;
     }
+    if (bench.wiggle !== wiggle) startWiggle(rig, state.tick);
+    if (jumperOn && !bench.jumperOn) state.jumperBrokeAt = state.tick;
     rig.sync();
     wakeElectrical(state);
     planAir(rig);
@@ -153,7 +158,7 @@ export class World implements WorldPort {
       jumperFuseMelted: () => rig.circuit.jumperFuse.melted,
       renewJumperFuse: () => {
         rig.circuit.jumperFuse.melted = false;
-        state.jumperFuseSeenMelted = false;
+        state.seenMelted.jumper = false;
       },
       rebuild: () => rig.rebuild(),
     };

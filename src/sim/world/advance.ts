@@ -4,16 +4,16 @@ import { switchTable } from '../devices/modes/vacuumSwitch.ts';
 import { BOUNCE_TICKS, watchAir } from './airThresholds.ts';
 import { lookAround, solenoidSwitched } from './controllerWatch.ts';
 import { paceElectrical, wakeElectrical } from './electricalPace.ts';
+import { watchElectrical } from './electricalWatch.ts';
 import { arriveHandle, handleAt, handleDeadline } from './handleMotion.ts';
-import { plungerEvent, plungerTravelAt, watchCoil } from './plungerMotion.ts';
+import { joltHarness } from './harnessMotion.ts';
+import { plungerEvent, plungerTravelAt } from './plungerMotion.ts';
 import type { Rig } from './Rig.ts';
 import { gatherMeter, takeDueReading } from './readings.ts';
 import { NEVER } from './WorldState.ts';
 
 /** Half of the reader's pulse: 2 Hz. */
 export const PULSE_HALF_TICKS: Tick = secondsToTicks(0.25);
-/** A fuse above this share of its rating is warming towards its melting point. */
-const HOT_SHARE = 1.15;
 
 /**
  * Solves everything up to the last moment at or before `tick` that the world itself would stop at. What lies between
@@ -43,6 +43,7 @@ function nextStop(rig: Rig): Tick {
     deadlines.bounceEnd,
     deadlines.pulse,
     deadlines.controller,
+    deadlines.jolt,
     handleDeadline(rig),
   );
 }
@@ -62,6 +63,7 @@ function solveTo(rig: Rig, tick: Tick): void {
   // Before the pulse: the controller looks at the end of every half.
   if (deadlines.controller <= tick) lookAround(rig, tick);
   if (deadlines.pulse <= tick) pulse(rig, tick);
+  if (deadlines.jolt <= tick) joltHarness(rig, tick);
   if (deadlines.reading <= tick) takeDueReading(rig, tick);
 }
 
@@ -87,33 +89,12 @@ function stepElectrical(rig: Rig, tick: Tick): void {
     if (!circuit.step(seconds)) state.unsolved += 1;
     electrical.tick = tick;
     gatherMeter(rig, seconds, tick);
-    paceElectrical(state, circuit.coil.amps, circuit.circuit.largestMove, fuseIsHot(rig), moves);
+    const { largestMove } = circuit.circuit;
+    paceElectrical(state, circuit.coil.amps, largestMove, circuit.warms, moves, circuit.lampMove);
     watchElectrical(rig, tick);
   } else {
     electrical.tick = tick;
     gatherMeter(rig, seconds, tick);
-  }
-}
-
-function fuseIsHot(rig: Rig): boolean {
-  return [rig.circuit.truckFuse, rig.circuit.jumperFuse].some(
-    (fuse) => !fuse.melted && Math.abs(fuse.amps) > HOT_SHARE * fuse.ratedAmps,
-  );
-}
-
-function watchElectrical(rig: Rig, tick: Tick): void {
-  const { state, circuit } = rig;
-  watchCoil(rig, tick);
-  if (state.bench.driver === 'on' && Math.abs(circuit.driverAmps) > rig.parameters.driverLimitAmps) {
-    state.bench.driver = driverTable.next(state.bench.driver, 'OVERLOAD');
-    state.deadlines.pulse = NEVER;
-    rig.sync();
-    wakeElectrical(state);
-  }
-  if (circuit.jumperFuse.melted && !state.jumperFuseSeenMelted) {
-    state.jumperFuseSeenMelted = true;
-    rig.happen('fuse-pop', tick);
-    wakeElectrical(state);
   }
 }
 

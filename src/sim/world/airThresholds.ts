@@ -2,6 +2,7 @@ import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import { switchTable } from '../devices/modes/vacuumSwitch.ts';
 import { ventTable } from '../devices/modes/ventSeat.ts';
 import { wakeElectrical } from './electricalPace.ts';
+import { trial } from './plungerMotion.ts';
 import type { Rig } from './Rig.ts';
 import { NEVER } from './WorldState.ts';
 
@@ -21,11 +22,14 @@ function watchSwitch(rig: Rig, tick: Tick): void {
   if (bench.vacuumSwitch === 'open' && vacuum > parameters.tripPa) {
     bench.vacuumSwitch = switchTable.next(bench.vacuumSwitch, 'TRIP');
     bench.contactClosed = true;
+    // One trip is one trial of a contact that does not always make.
+    bench.switchMisses = trial(rig, parameters.switchMissChance);
     state.deadlines.bounce = tick + BOUNCE_TICKS;
     state.deadlines.bounceEnd = tick + Math.max(secondsToTicks(parameters.switchBounceSeconds), 1);
   } else if (bench.vacuumSwitch !== 'open' && vacuum < parameters.tripPa - parameters.differentialPa) {
     bench.vacuumSwitch = switchTable.next(bench.vacuumSwitch, 'RESET');
     bench.contactClosed = false;
+    bench.switchMisses = false;
     state.deadlines.bounce = NEVER;
     state.deadlines.bounceEnd = NEVER;
   } else {

@@ -1,14 +1,33 @@
+import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import type { WorldState } from './WorldState.ts';
 
 /** What coil current and any node may still move by in one longest step of a network called calm. */
 const CALM_AMPS = 1e-7;
 const CALM_VOLTS = 1e-6;
 const CALM_STEPS = 2;
-/** The step may double while current moves by less than this share of itself in one step. */
-const GROW_SHARE = 0.004;
-const LEAST_SCALE_AMPS = 0.02;
+/** The step may grow while the resistance of a lamp moves by less than this share, and what it may move by in a calm network. */
+const GROW_LAMP_SHARE = 0.02;
+const CALM_LAMP_SHARE = 1e-6;
+/** How rough a step is aimed at (see `Circuit.roughness`), and by how much a step may be longer than the one before. */
+const AIM_ROUGHNESS = 0.8;
+const MOST_GROWTH = 4;
 /** 20 ms: short against a fuse's warming, long against a coil's settling. */
-const LONGEST_TICKS = 400;
+const LONGEST_TICKS: Tick = secondsToTicks(0.02);
+/** 0.5 ms while the plunger travels: a sixteenth of its way. */
+const TRAVELLING_TICKS: Tick = secondsToTicks(0.0005);
+
+/** What the last step of the circuit showed. */
+export interface ElectricalStep {
+  readonly ticks: Tick;
+  readonly coilAmps: number;
+  readonly roughness: number;
+  readonly largestMoveVolts: number;
+  readonly fuseWarms: boolean;
+  readonly lampMove: number;
+  readonly plungerMoves: boolean;
+  /** Coil current, regardless of its direction, at which the plunger will set out. */
+  readonly plungerAmps: number;
+}
 
 /** Something electrical has changed: solve finely from here. */
 export function wakeElectrical(state: WorldState): void {
@@ -19,26 +38,34 @@ export function wakeElectrical(state: WorldState): void {
 }
 
 /**
- * Chooses the next electrical step from what the last one did: one tick (50 µs) after an event, so that backward Euler
- * holds half a per cent of a coil's rise; doubling while current hardly moves; none at all once nothing moves.
+ * Chooses the next electrical step from what the last one did: one tick (50 µs) after an event; then as long as the
+ * circuit's two stages agree about it, at most four times the last; no further than where the coil's current, going on as it
+ * goes, sets the plunger off; none at all once nothing moves.
  */
-export function paceElectrical(
-  state: WorldState,
-  coilAmps: number,
-  largestMoveVolts: number,
-  fuseIsHot: boolean,
-  plungerMoves: boolean,
-): void {
+export function paceElectrical(state: WorldState, step: ElectricalStep): void {
   const { electrical } = state;
-  const moved = Math.abs(coilAmps - electrical.lastCoilAmps);
+  const { ticks, coilAmps } = step;
+  const change = coilAmps - electrical.lastCoilAmps;
   electrical.lastCoilAmps = coilAmps;
-  const still = moved <= CALM_AMPS && largestMoveVolts <= CALM_VOLTS && electrical.stepTicks >= LONGEST_TICKS;
+  const still =
+    Math.abs(change) <= CALM_AMPS &&
+    step.largestMoveVolts <= CALM_VOLTS &&
+    step.lampMove <= CALM_LAMP_SHARE &&
+    ticks >= LONGEST_TICKS;
   electrical.quiet = still ? electrical.quiet + 1 : 0;
-  if (plungerMoves) {
-    electrical.stepTicks = 1;
-    return;
-  }
-  const scale = Math.max(Math.abs(coilAmps), LEAST_SCALE_AMPS);
-  if (moved < GROW_SHARE * scale) electrical.stepTicks = Math.min(electrical.stepTicks * 2, LONGEST_TICKS);
-  electrical.calm = electrical.quiet >= CALM_STEPS && !fuseIsHot;
+  const smooth = ticks * Math.sqrt(AIM_ROUGHNESS / Math.max(step.roughness, 1e-12));
+  const lamp = (ticks * GROW_LAMP_SHARE) / Math.max(step.lampMove, 1e-12);
+  const grown = MOST_GROWTH * Math.max(ticks, electrical.stepTicks);
+  const most = step.plungerMoves ? TRAVELLING_TICKS : LONGEST_TICKS;
+  const next = Math.min(smooth, lamp, grown, most, ticksTo(step.plungerAmps, coilAmps, change, ticks));
+  electrical.stepTicks = Math.max(Math.floor(next), 1);
+  electrical.calm = electrical.quiet >= CALM_STEPS && !step.fuseWarms;
+}
+
+/** Ticks until the current passes `level` if it goes on as in the last step, and one more; endless when it does not go there. */
+function ticksTo(level: number, coilAmps: number, change: number, ticks: Tick): number {
+  const now = Math.abs(coilAmps);
+  const rate = (now - Math.abs(coilAmps - change)) / ticks;
+  const left = (level - now) / rate;
+  return left > 0 ? left + 1 : Number.POSITIVE_INFINITY;
 }

@@ -1,3 +1,4 @@
+import { switchIsClosed } from '../rigs/unitParts.ts';
 import { handleAt } from './handleMotion.ts';
 import type { InsideObservation, Observation } from './Observation.ts';
 import { observeMeter } from './observeMeter.ts';
@@ -32,9 +33,9 @@ export function observeRig(rig: Rig): Observation {
     dashLamp: dashLampLit(rig),
     miles: bench.miles,
     lastDrive: state.lastDrive,
-    testLamp: { glow: 0 },
-    ledTester: { lit: 'dark' },
-    supply: { on: bench.supplyOn, volts: 0, amps: 0, limiting: false },
+    testLamp: { glow: circuit.lampGlow },
+    ledTester: { lit: circuit.ledLit },
+    supply: supplyOf(rig),
     bleed: bench.bleed,
     manometer: { kPa: bench.waterLost ? null : 0, steady: true },
     smoke: { gas: bench.smoke.gas, setKPa: bench.smoke.pa / 1000, gaugeKPa: 0, flow: 0, seenAt: [] },
@@ -46,13 +47,19 @@ export function observeRig(rig: Rig): Observation {
   };
 }
 
+/** What the bench supply's own meters show. */
+function supplyOf({ circuit, state }: Rig): Observation['supply'] {
+  const { volts, deliveredAmps, limiting } = circuit.tools.supply;
+  const on = state.bench.supplyOn;
+  return { on, volts: on ? volts : 0, amps: deliveredAmps, limiting };
+}
+
 /** The inside of the unit and the truth of the circuit, for walkthroughs and the debrief. */
 export function insideRig(rig: Rig): InsideObservation {
   const { bench } = rig.state;
   const { air, circuit, parameters } = rig;
   const kPa = (name: Parameters<typeof air.vacuum>[0]): number => air.vacuum(name) / 1000;
-  const closed =
-    parameters.switchStuckClosed === 1 || (bench.contactClosed && parameters.switchStuckOpen === 0);
+  const closed = switchIsClosed(parameters, bench);
   return {
     plunger: bench.plunger,
     ventSeat: bench.vent,

@@ -45,22 +45,39 @@ export function watchCoil(rig: Rig, tick: Tick): void {
   const { state, parameters } = rig;
   const { bench } = state;
   const amps = Math.abs(rig.circuit.coil.amps);
-  if (!bench.pulled && amps > parameters.pullInAmps) {
+  // The pull goes with ampere-turns: with turns shorted out it takes more current.
+  const turns = 1 - parameters.shortedTurnsShare;
+  if (!bench.pulled && amps * turns > parameters.pullInAmps) {
     bench.pulled = true;
     bench.plungerHangs = parameters.plungerStuckAtRest === 1 || trialSticks(rig);
     if (!bench.plungerHangs) plungerEvent(rig, 'PULL_IN', tick);
-  } else if (bench.pulled && amps < parameters.dropOutAmps) {
+  } else if (bench.pulled && amps * turns < parameters.dropOutAmps) {
     bench.pulled = false;
     bench.plungerHangs = false;
-    plungerEvent(rig, 'DROP_OUT', tick);
+    if (parameters.plungerStuckDrawn === 0) plungerEvent(rig, 'DROP_OUT', tick);
   }
 }
 
+/** A plunger stuck drawn stands seated, whatever the coil does. */
+export function seatStuckPlunger(rig: Rig): void {
+  const { state } = rig;
+  const { bench } = state;
+  if (rig.parameters.plungerStuckDrawn === 0 || bench.plunger === 'seated') return;
+  bench.plunger = 'seated';
+  bench.plungerTravel = 1;
+  state.plungerMotion = { from: 1, since: state.tick, towards: 1 };
+  state.deadlines.plunger = NEVER;
+}
+
 function trialSticks(rig: Rig): boolean {
-  const chance = rig.parameters.plungerStickChance;
+  return trial(rig, rig.parameters.plungerStickChance);
+}
+
+/** One draw of the stream that everything intermittent draws from; none is made where there is no chance. */
+export function trial(rig: Rig, chance: number): boolean {
   if (chance <= 0) return false;
   const random = Random.restore(rig.state.trials);
-  const sticks = random.next() < chance;
+  const comesUp = random.next() < chance;
   rig.state.trials = random.state;
-  return sticks;
+  return comesUp;
 }

@@ -1,7 +1,9 @@
-import { err } from '../../../base/Result.ts';
+import { err, ok } from '../../../base/Result.ts';
 import type { Applied, ApplyContext } from './ApplyContext.ts';
 
-/** Switches the bench's 12 V supply. */
-export function switchSupply(_context: ApplyContext, _on: boolean): Applied {
-  return err('cannot-be-reached');
+/** Switches the output of the bench's 12 V supply. */
+export function switchSupply({ bench }: ApplyContext, on: boolean): Applied {
+  if (bench.supplyOn === on) return err('already-so');
+  bench.supplyOn = on;
+  return ok(undefined);
 }
