@@ -85,6 +85,14 @@ function scenarioProblemText({ code, values }: ScenarioProblem): string {
       return `the fault "${values.fault}" can be mild or bad. Add "severity:" from 0 (mildest) to 1 (worst).`;
     case 'severity-not-used':
       return `the fault "${values.fault}" is there or not; it has no degrees. Remove "severity:".`;
+    case 'fault-not-at-start':
+      return `the fault "${values.fault}" is damage that only a hand on the bench can do. Choose one that can be there when the job begins.`;
+    case 'when-moved-not-allowed':
+      return `the fault "${values.fault}" does not come and go with the harness. Remove "when-moved:", or use one of: ${values.allowed}.`;
+    case 'root-not-listed':
+      return `the root "${values.root}" is not in the list of faults. Add "- fault: ${values.root}" to it.`;
+    case 'not-a-root':
+      return `"${values.root}" is no root cause. Use one of: ${values.allowed}, or remove "root:".`;
     case 'steps-missing':
       return 'a walkthrough needs its steps. Add "walkthrough:" with a list of steps, or change the mode.';
     case 'steps-not-allowed':

@@ -24,6 +24,9 @@ bench:
   altitude-metres: 0
   fuel-percent: 50
 seed: short-job
+drives:
+  cycles: 0
+  refuelled: false
 faults:
   - fault: capsule-torn
     severity: 0.5

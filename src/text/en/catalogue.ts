@@ -15,6 +15,9 @@ import { refusals } from './refusals.ts';
 import { roadTest } from './roadTest.ts';
 import { rules } from './rules.ts';
 import { service } from './service.ts';
+import { serviceMonitor } from './serviceMonitor.ts';
+import { serviceTests } from './serviceTests.ts';
+import { serviceTools } from './serviceTools.ts';
 import { shell } from './shell.ts';
 import { troubles } from './troubles.ts';
 import { verdict } from './verdict.ts';
@@ -39,6 +42,9 @@ export const catalogue = {
   ...refusals,
   ...rules,
   ...service,
+  ...serviceMonitor,
+  ...serviceTests,
+  ...serviceTools,
   ...shell,
   ...troubles,
   ...verdict,

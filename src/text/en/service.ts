@@ -1,8 +1,11 @@
-/** Service data of the demonstration rig. */
+/** Service data of the demonstration rig: circuit and plug. Tests, monitor and tools stand in files of their own. */
 export const service = {
   service: {
     title: 'Service data',
-    invented: 'Service data of the invented Truck 14. Do not use on any real vehicle.',
+    invented:
+      'Service data of the invented Truck 14. Do not use on any real vehicle: on a real truck its own service information comes first.',
+    pagesLabel: 'Pages of the service data',
+    pages: { circuit: 'Circuit', tests: 'Tests', monitor: 'Monitor', codes: 'Codes', tools: 'Tools' },
     diagram: 'Circuit diagram',
     diagramLabel:
       'Circuit: battery positive through key and 10 A fuse to the controller driver; feed wire PK/BK to cavity 1 and the solenoid coil; ground wire BN from cavity 2 over the splice to the chassis stud; sense wire GY/BU from cavity 3 to the pull-up of the controller; vacuum switch between cavity 3 and cavity 2.',
@@ -10,72 +13,61 @@ export const service = {
     cavity: 'Cavity',
     function: 'Function',
     wire: 'Wire',
-    size: 'Length, size',
     pins: {
       1: { function: 'solenoid feed, from the controller', wire: 'PK/BK', size: '3.5 m, 0.5 mm²' },
       2: { function: 'ground, over the splice to the chassis stud', wire: 'BN', size: '1.5 m, 0.5 mm²' },
       3: { function: 'switch sense, to the controller', wire: 'GY/BU', size: '3.5 m, 0.35 mm²' },
     },
-    limits: 'Tests at the unit',
-    test: 'Test',
-    good: 'A good unit',
-    proves: 'What it proves',
-    tests: {
-      click: {
-        test: 'Fused 12 V on feed, ground on ground, plug apart',
-        good: 'a click on, a click off, every time',
-        proves: 'coil, plunger',
+    letters: 'Wire letters',
+    letterLine:
+      'PK pink · BK black · BN brown · GY grey · BU blue. The first colour is the wire, the second its stripe.',
+    values: 'Values of the circuit',
+    valueLines: {
+      supply: {
+        name: 'Fuse F, 10 A',
+        value: 'feeds the solenoid driver only',
+        hint: 'the controller has another',
       },
-      coil: { test: 'Coil resistance, plug apart', good: '32 Ω ± 6 % at 20 °C', proves: 'winding' },
+      driver: {
+        name: 'Feed driver',
+        value: 'high side, limits at 3 A',
+        hint: 'then stays off until the key is turned off',
+      },
+      bias: {
+        name: 'Feed, plug parted, not commanded',
+        value: '5.5 to 5.9 V',
+        hint: 'a trickle for the open-load check: gone under any load',
+      },
+      coil: { name: 'Solenoid coil', value: '32 Ω at 20 °C', hint: 'copper: some 0.13 Ω a degree' },
+      pull: {
+        name: 'Sense, switch open, key on',
+        value: '8.9 V',
+        hint: '9.1 V behind 2.2 kΩ, in the controller',
+      },
       sense: {
-        test: 'Key on, plug mated, meter from sense to battery negative',
-        good: 'about 9 V',
-        proves: 'controller pull-up, sense wire, switch open',
+        name: 'Sense is taken as',
+        value: 'closed under 2 V, open above 6 V',
+        hint: 'high above 10 V, implausible between',
       },
-      trip: {
-        test: 'Air port capped, vacuum on the canister port',
-        good: 'sense falls to about 0 V well under 5 inHg, and stays',
-        proves: 'switch makes',
+      most: { name: 'Most the sense input may see', value: '16 V' },
+    },
+    ports: 'Ports of the unit',
+    portLines: {
+      canister: { name: 'Canister', value: '8 mm barb', hint: 'to the canister and the tank behind it' },
+      air: {
+        name: 'Air',
+        value: '8 mm barb',
+        hint: 'by hose to the filter; joined to the canister side at rest',
       },
-      hold: {
-        test: 'Hold 15 inHg, capped, unit alone',
-        good: 'loses at most 1 inHg in 20 s',
-        proves: 'nothing in the canister side leaks',
-      },
-      reset: { test: 'Let the vacuum off', good: 'sense returns to about 9 V', proves: 'switch resets' },
-      drops: {
-        test: 'Solenoid commanded on: voltage drop of the ground side and of the feed side',
-        good: 'ground at most 0.10 V, feed at most 0.30 V',
-        proves: 'wires and terminals under load',
+      engine: {
+        name: 'Engine vacuum',
+        value: '4 mm barb',
+        hint: 'joined to the drive chamber with the solenoid on',
       },
     },
-    how: 'How the tests are done',
-    howTo: {
-      meter: {
-        title: 'Prove the meter',
-        text: 'DC volts, red lead on battery positive, black on battery negative. A charged battery reads about 12.6 V. Do it before you trust a zero, and again after a surprise.',
-      },
-      pump: {
-        title: 'Prove the hand pump',
-        text: 'Gauge at zero. Put a plug into the cone of the pump hose, draw 15 inHg, watch it for a minute. What it loses now is the pump, not the unit.',
-      },
-      click: {
-        title: 'Click test',
-        text: 'Key off, part the plug, plug the canister hose. Ground lead from unit terminal 2 to battery negative. Jumper far end on unit terminal 1 first, supply clip on battery positive last. Switch it on and off three times, each under ten seconds, and listen.',
-      },
-      vacuum: {
-        title: 'Vacuum and sense test',
-        text: 'Plug mated, pin in cavity 3, red lead on the pin, black on battery negative, key on. Canister hose off and plugged, pump hose on the canister port, air port capped, clamps hand tight. Draw vacuum and watch the sense voltage; hold 20 s; let the vacuum off and watch it return. Three times.',
-      },
-      loaded: {
-        title: 'Supply and ground under load',
-        text: 'Command the solenoid on with the reader. Ground side: red on cavity 2, black on battery negative. Feed side: red on battery positive, black on cavity 1. A drop shows only while current flows.',
-      },
-      rated: {
-        title: 'Limits of the unit and the tank side',
-        text: 'Unit alone: never above 22 inHg. Canister and tank: never above 14 inH2O (1.03 inHg).',
-      },
-    },
+    how: 'How the unit works',
+    howText:
+      'With the solenoid on, engine vacuum lifts the pump diaphragm and draws air from the canister side through the inlet check. With it off, a spring pushes the diaphragm down and the air leaves by the outlet check. The first strokes pull the vent seat shut. It stays shut from stroke to stroke and opens 2 to 5 s after the last. The vacuum switch closes sense to ground when the canister side passes its trip point.',
     labels: {
       battery: 'battery',
       key: 'key',

@@ -1,4 +1,4 @@
-import type { FaultChoice } from '../../sim/world/WorldPort.ts';
+import type { DrivesBefore, FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { DoneCondition } from './DoneCondition.ts';
 import type { RuleId } from './ruleIds.ts';
 import type { ScenarioCard, SittingMode, WalkthroughStep } from './ScenarioCard.ts';
@@ -22,6 +22,7 @@ export interface ScenarioContent {
   readonly workOrder: ScenarioCard['workOrder'];
   readonly bench: { readonly ambientC: number; readonly altitudeM: number; readonly fuelPercent: number };
   readonly seed: string;
+  readonly drives: DrivesBefore;
   readonly faults: readonly FaultChoice[];
   readonly rulesOff: readonly RuleId[];
   readonly steps: readonly ScenarioStep[];

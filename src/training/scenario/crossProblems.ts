@@ -1,4 +1,4 @@
-import { FAULTS, faultById } from '../../sim/faults/catalogue.ts';
+import { FAULTS, faultById, isRootCause } from '../../sim/faults/catalogue.ts';
 import type { YamlPlaces } from './readYaml.ts';
 import type { ScenarioProblem } from './ScenarioProblem.ts';
 
@@ -15,16 +15,19 @@ function faultProblems(faults: unknown, places: YamlPlaces): ScenarioProblem[] {
   if (!Array.isArray(faults)) return [];
   const problems: ScenarioProblem[] = [];
   const seen = new Set<string>();
+  const listed = new Set(faults.map(nameOf));
   faults.forEach((entry: unknown, index) => {
     if (typeof entry !== 'object' || entry === null) return;
-    const { fault, severity } = entry as Readonly<Record<string, unknown>>;
+    const { fault, severity, root, 'when-moved': whenMoved } = entry as Readonly<Record<string, unknown>>;
     if (typeof fault !== 'string') return;
     const known = faultById(fault);
     if (known === undefined) {
       problems.push(
         places.problem('unknown-fault', ['faults', index, 'fault'], {
           fault,
-          known: FAULTS.map(({ id }) => id).join(', '),
+          known: FAULTS.filter(({ weight }) => weight > 0)
+            .map(({ id }) => id)
+            .join(', '),
         }),
       );
       return;
@@ -37,8 +40,40 @@ function faultProblems(faults: unknown, places: YamlPlaces): ScenarioProblem[] {
     } else if (known.severity === null && severity !== undefined) {
       problems.push(places.problem('severity-not-used', ['faults', index, 'severity'], { fault }));
     }
+    if (known.weight === 0)
+      problems.push(places.problem('fault-not-at-start', ['faults', index, 'fault'], { fault }));
+    if (whenMoved === true && known.intermittent !== 'when-moved') {
+      const allowed = FAULTS.filter(({ intermittent }) => intermittent === 'when-moved').map(({ id }) => id);
+      problems.push(
+        places.problem('when-moved-not-allowed', ['faults', index, 'when-moved'], {
+          fault,
+          allowed: allowed.join(', '),
+        }),
+      );
+    }
+    if (typeof root === 'string') problems.push(...rootProblems(root, listed, index, places));
   });
   return problems;
+}
+
+function rootProblems(
+  root: string,
+  listed: ReadonlySet<unknown>,
+  index: number,
+  places: YamlPlaces,
+): ScenarioProblem[] {
+  const path = ['faults', index, 'root'];
+  if (!isRootCause(root)) {
+    const roots = FAULTS.filter(({ id }) => isRootCause(id)).map(({ id }) => id);
+    return [places.problem('not-a-root', path, { root, allowed: roots.join(', ') })];
+  }
+  return listed.has(root) ? [] : [places.problem('root-not-listed', path, { root })];
+}
+
+function nameOf(entry: unknown): unknown {
+  return typeof entry === 'object' && entry !== null
+    ? (entry as Readonly<Record<string, unknown>>).fault
+    : null;
 }
 
 function stepProblems(mode: unknown, steps: unknown, places: YamlPlaces): ScenarioProblem[] {

@@ -46,9 +46,16 @@ export const scenarioSchema = z.strictObject({
     'fuel-percent': z.number().min(0).max(100),
   }),
   seed: slug,
+  /** Drives with the faults in before the order was written: they fill the controller's memory. */
+  drives: z.strictObject({ cycles: z.number().int().min(0).max(40), refuelled: z.boolean() }),
   faults: z
     .array(
-      z.strictObject({ fault: z.string().min(1).max(60), severity: z.number().min(0).max(1).optional() }),
+      z.strictObject({
+        fault: z.string().min(1).max(60),
+        severity: z.number().min(0).max(1).optional(),
+        'when-moved': z.literal(true).optional(),
+        root: z.string().min(1).max(60).optional(),
+      }),
     )
     .max(4),
   rules: z.strictObject({ off: z.array(z.enum(RULE_IDS)).max(RULE_IDS.length) }).optional(),

@@ -10,6 +10,7 @@ export function worldSpec(scenario: Scenario, seed: string): WorldSpec {
   return {
     seed,
     faults: scenario.faults,
+    drives: scenario.drives,
     ambientC: scenario.bench.ambientC,
     altitudeM: scenario.bench.altitudeM,
     fuelLevel: scenario.bench.fuelPercent / 100,
