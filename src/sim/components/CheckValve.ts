@@ -53,6 +53,10 @@ export class CheckValve implements AirPath {
     this.settings[LEAK] = value;
   }
 
+  get closed(): boolean {
+    return this.settings[CONDUCTANCE] === 0 && this.settings[LEAK] === 0;
+  }
+
   flow(pFrom: number, pTo: number, temperatureK: number, out: FlowSlope): void {
     const bore = this.settings[CONDUCTANCE] as number;
     const leak = this.settings[LEAK] as number;

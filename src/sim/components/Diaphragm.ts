@@ -51,6 +51,16 @@ export class Diaphragm implements AirTrade {
     return this.settings[PRELOAD] as number;
   }
 
+  /** Spring rate, N/m. */
+  set rateNPerM(value: number) {
+    assert(value > 0, 'spring rate', { value });
+    this.settings[RATE] = value;
+  }
+
+  get rateNPerM(): number {
+    return this.settings[RATE] as number;
+  }
+
   /** Lift in m at a pressure difference (lower less upper) in Pa. */
   lift(dp: number): number {
     const free = ((this.settings[AREA] as number) * dp - this.preloadN) / (this.settings[RATE] as number);

@@ -26,6 +26,10 @@ export class LaminarLeak implements AirPath {
     this.settings[0] = value;
   }
 
+  get closed(): boolean {
+    return this.settings[0] === 0;
+  }
+
   flow(pFrom: number, pTo: number, _temperatureK: number, out: FlowSlope): void {
     const conductance = this.conductance;
     out.q = conductance * (pFrom - pTo);

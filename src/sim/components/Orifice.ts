@@ -68,6 +68,10 @@ export class Orifice implements AirPath {
     this.settings[OPENNESS] = value;
   }
 
+  get closed(): boolean {
+    return this.settings[CONDUCTANCE] === 0 || this.settings[OPENNESS] === 0;
+  }
+
   /** A new bore, diameter in m. */
   setDiameter(diameterM: number): void {
     this.conductance = sonicConductance(boreArea(diameterM), this.dischargeCoefficient);

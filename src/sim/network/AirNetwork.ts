@@ -1,13 +1,16 @@
 import { assert } from '../../base/assert.ts';
 import type { AirLayout, AirLevel } from './AirLayout.ts';
 import type { AirPart, AirPath, AirTrade } from './AirPart.ts';
+import { AirPlan } from './AirPlan.ts';
 import { AirScheme } from './AirScheme.ts';
 import { AirStage } from './AirStage.ts';
 import { AirState } from './AirState.ts';
 import { AIR_GAS_CONSTANT } from './airGas.ts';
-import { airStep } from './airStepRule.ts';
+import { airStep, LONGEST_AIR_STEP_S, SHORTEST_AIR_STEP_S, type StepWish } from './airStepRule.ts';
 
 const NOT_COMPILED = 'air network not compiled';
+/** The finest a step is cut, as a fraction of it, where the equations cannot be solved for the whole. */
+const FINEST_PIECE = 1 / 4096;
 
 /** What a step did. The same record is returned every time: read it, do not keep it. */
 export interface AirStepOutcome {
@@ -22,6 +25,11 @@ interface Compiled {
   readonly state: AirState;
   readonly stage: AirStage;
   readonly scheme: AirScheme;
+  /** Everything a step depends on that is set from outside: the parts' settings, then the boundaries' pressures. */
+  readonly given: Float64Array;
+  readonly settings: readonly Float64Array[];
+  /** Plans by which paths are open. */
+  readonly plans: Map<string, AirPlan>;
 }
 
 /**
@@ -38,6 +46,8 @@ export class AirNetwork {
   private readonly levels: AirLevel[] = [];
   private compiled: Compiled | undefined;
   private readonly outcome = { converged: true, iterations: 0 };
+  /** Length of the step that the scheme holds worked out, s; 0 when it holds none. */
+  private foreseen = 0;
 
   constructor(readonly temperatureK: number) {
     assert(temperatureK > 0, 'temperature', { temperatureK });
@@ -97,24 +107,100 @@ export class AirNetwork {
       });
     }
     const state = new AirState(this.initialPa, own, settings);
-    const stage = new AirStage(layout);
-    this.compiled = { layout, state, stage, scheme: new AirScheme(layout, state, stage) };
+    const plan = new AirPlan(layout);
+    const stage = new AirStage(layout, plan);
+    let numbers = this.names.length;
+    for (const { length } of settings) numbers += length;
+    this.compiled = {
+      layout,
+      state,
+      stage,
+      scheme: new AirScheme(layout, state, stage),
+      given: new Float64Array(numbers).fill(Number.NaN),
+      settings,
+      plans: new Map(),
+    };
+    this.takeNotice();
     this.fill(0, own.length);
   }
 
   /** Advances by h seconds and accepts the result. Swept volumes ramp evenly from where they are to where they were set. */
   step(h: number): AirStepOutcome {
-    assert(h > 0 && h <= 100, 'air step', { h });
+    assert(h > 0 && h <= LONGEST_AIR_STEP_S, 'air step', { h });
     const { scheme } = this.ready;
-    this.outcome.converged = scheme.advance(h);
+    if (this.foresee(h)) {
+      scheme.take(h);
+      this.outcome.converged = true;
+    } else {
+      this.outcome.converged = this.inPieces(h);
+    }
+    this.foreseen = 0;
     this.outcome.iterations = scheme.iterations;
     return this.outcome;
   }
 
-  /** A step in seconds that suits the present state: see `airStep`. */
+  /** A step in seconds that suits the present state and the announced sweeps: see `airStep`. */
   suggestStep(): number {
-    const { layout, state, stage } = this.ready;
-    return airStep(layout, state, stage);
+    const { volumeNow, volumeNext, sweepRate } = this.ready.state;
+    const aims = volumeNext.slice();
+    const quanta = this.planStep({
+      quantumS: SHORTEST_AIR_STEP_S,
+      longest: LONGEST_AIR_STEP_S / SHORTEST_AIR_STEP_S,
+      moveWalls: (h) => {
+        for (let row = 0; row < volumeNext.length; row++) {
+          const now = volumeNow[row] as number;
+          const rate = sweepRate[row] as number;
+          volumeNext[row] = rate === 0 ? (aims[row] as number) : Math.max(now + h * rate, 0.1 * now);
+        }
+      },
+    });
+    volumeNext.set(aims);
+    return quanta * SHORTEST_AIR_STEP_S;
+  }
+
+  /** The number of quanta of a step that suits the present state and the caller's moving walls: see `airStep`. */
+  planStep(wish: StepWish): number {
+    this.takeNotice();
+    const { layout, state, scheme } = this.ready;
+    const quanta = airStep(layout, state, scheme, wish);
+    this.foreseen = quanta * wish.quantumS;
+    return quanta;
+  }
+
+  /**
+   * Works out a step of h seconds towards the volumes set, without taking it; `step(h)` then takes it for nothing.
+   * False when no pressures were found.
+   */
+  foresee(h: number): boolean {
+    this.takeNotice();
+    const { scheme, state } = this.ready;
+    if (this.foreseen === h && same(scheme.endVolume, state.volumeNext)) return true;
+    this.foreseen = 0;
+    if (!scheme.foresee(h)) return false;
+    this.foreseen = h;
+    return true;
+  }
+
+  /** Pressure of a node, Pa absolute, part of the way (0 to 1) through the step worked out last. */
+  pressureWithin(node: number, share: number): number {
+    const { state, scheme } = this.ready;
+    const now = state.p[node] as number;
+    return now + share * ((scheme.endPressure[node] as number) - now);
+  }
+
+  /** True when a setting or a boundary is other than when a step was last planned or taken. */
+  get changed(): boolean {
+    const { given, settings, state, layout } = this.ready;
+    let at = 0;
+    for (let s = 0; s < settings.length; s++) {
+      const numbers = settings[s] as Float64Array;
+      for (let i = 0; i < numbers.length; i++) if (numbers[i] !== given[at++]) return true;
+    }
+    for (let node = 0; node < layout.rowOf.length; node++) {
+      const outside = layout.rowOf[node] === -1 ? (state.p[node] as number) : 0;
+      if (outside !== given[at++]) return true;
+    }
+    return false;
   }
 
   /** Absolute pressure of a node, Pa. */
@@ -147,7 +233,11 @@ export class AirNetwork {
 
   /** Tells `suggestStep` how fast a swept volume is about to move, m³/s; it holds until told otherwise. */
   announceSweep(node: number, m3PerS: number): void {
-    this.ready.state.sweepRate[this.row(node)] = m3PerS;
+    const { state } = this.ready;
+    const row = this.row(node);
+    if (state.sweepRate[row] === m3PerS) return;
+    state.sweepRate[row] = m3PerS;
+    state.disturb();
   }
 
   /** Refills a volume to a pressure in Pa at once, as when a part is replaced. Mass is not conserved by it. */
@@ -156,6 +246,33 @@ export class AirNetwork {
     const row = this.row(node);
     this.ready.state.p[node] = pa;
     this.fill(row, row + 1);
+    this.foreseen = 0;
+    this.ready.state.disturb();
+  }
+
+  /** Sets a swept volume to a size in m³ at once, at its present pressure. Mass is not conserved by it. */
+  resize(node: number, m3: number): void {
+    assert(m3 > 0, 'swept volume', { node, m3 });
+    const { state } = this.ready;
+    const row = this.row(node);
+    state.volumeNow[row] = m3;
+    state.volumeNext[row] = m3;
+    this.refill(node, state.p[node] as number);
+  }
+
+  /** Mass carried by each open path in the step worked out last, kg, with their parts. For what travels with the air. */
+  eachCarried(tell: (path: AirPath, kg: number) => void): void {
+    const { plan } = this.ready.stage;
+    for (let i = 0; i < plan.paths.length; i++) {
+      tell(plan.paths[i] as AirPath, this.ready.scheme.carried[i] as number);
+    }
+  }
+
+  /** Flow through a path at the present pressures, kg/s, positive from its `from`. */
+  flowThrough(path: AirPath): number {
+    const out = { q: 0, dFrom: 0, dTo: 0 };
+    path.flow(this.pressure(path.from), this.pressure(path.to), this.temperatureK, out);
+    return out.q;
   }
 
   /** The largest |dp/dt| of the last step, Pa/s. */
@@ -184,6 +301,8 @@ export class AirNetwork {
   /** Puts a `state()` of the same layout back, exact to the last bit. */
   restore(state: readonly number[]): void {
     this.ready.state.restore(state);
+    this.foreseen = 0;
+    this.learn();
   }
 
   private get ready(): Compiled {
@@ -205,15 +324,70 @@ export class AirNetwork {
     return row;
   }
 
+  /** Looks whether settings or boundaries have changed; if so, the next steps begin short. */
+  private takeNotice(): void {
+    if (!this.changed) return;
+    const blank = Number.isNaN(this.ready.given[0] as number);
+    this.learn();
+    this.foreseen = 0;
+    if (!blank) this.ready.state.disturb();
+  }
+
+  /** Takes the present settings and boundaries as given. */
+  private learn(): void {
+    const { given, settings, state, layout, plans, stage } = this.ready;
+    let at = 0;
+    for (const numbers of settings) for (const number of numbers) given[at++] = number;
+    for (let node = 0; node < layout.rowOf.length; node++) {
+      given[at++] = layout.rowOf[node] === -1 ? (state.p[node] as number) : 0;
+    }
+    const key = layout.paths.map((path) => (path.closed ? '0' : '1')).join('');
+    const plan = plans.get(key) ?? new AirPlan(layout);
+    plans.set(key, plan);
+    stage.plan = plan;
+  }
+
+  /** A step cut as finely as it takes. Seldom needed, and only for steps far longer than suggested. */
+  private inPieces(h: number): boolean {
+    const { state, scheme } = this.ready;
+    const target = state.volumeNext.slice();
+    state.keep();
+    let piece = 0.5 * h;
+    for (let left = h; left > 0; ) {
+      const length = Math.min(piece, left);
+      for (let row = 0; row < target.length; row++) {
+        const now = state.volumeNow[row] as number;
+        const end = target[row] as number;
+        state.volumeNext[row] = length === left ? end : now + (end - now) * (length / left);
+      }
+      if (scheme.foresee(length)) {
+        scheme.take(length);
+        left -= length;
+        continue;
+      }
+      piece = 0.5 * length;
+      if (piece < h * FINEST_PIECE) {
+        state.revert();
+        return false;
+      }
+    }
+    return true;
+  }
+
   /** Masses from the present pressures, of rows from `first` to before `end`. */
   private fill(first: number, end: number): void {
     const { layout, state, stage } = this.ready;
     stage.p.set(state.p);
     stage.ownVolume.set(state.volumeNow);
-    stage.settleVolumes();
+    stage.settle();
     for (let row = first; row < end; row++) {
       const pressure = state.p[layout.nodeOf[row] as number] as number;
       state.mass[row] = (pressure * stage.volumeOf(row)) / (AIR_GAS_CONSTANT * this.temperatureK);
     }
   }
+}
+
+function same(a: Float64Array, b: Float64Array): boolean {
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
 }

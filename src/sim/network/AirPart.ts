@@ -28,6 +28,8 @@ export interface AirPath {
   readonly to: number;
   /** Numbers that may change in time (openness and the like); saved with the network's state. */
   readonly settings: Float64Array;
+  /** True while its settings let no air through at any pressure. */
+  readonly closed: boolean;
   /** Pressures absolute in Pa, above zero; temperature in K. */
   flow(pFrom: number, pTo: number, temperatureK: number, out: FlowSlope): void;
 }

@@ -1,113 +1,204 @@
-import type { AirLayout } from './AirLayout.ts';
-import type { AirPath } from './AirPart.ts';
+import type { AirLayout, AirLevel } from './AirLayout.ts';
 import type { AirStage } from './AirStage.ts';
 import type { AirState } from './AirState.ts';
-import { AIR_GAS_CONSTANT } from './airGas.ts';
 
 const GAMMA = 1 - Math.sqrt(0.5);
 /** Beyond this difference between its stages the second-order step is replaced by backward Euler. */
 const STAGE_GAP_PA = 500;
-/** The finest a step is cut, as a fraction of it, where the equations cannot be solved for the whole. */
-const FINEST_PIECE = 1 / 4096;
+/** An island in which every pressure stands this still is left as it is. */
+const CALM_PA_PER_S = 2e-4;
+
+/** A local error allowed in one step, Pa, and more of it the further a pressure is from ambient. */
+const ERROR_PA = 1;
+const ERROR_SHARE = 1e-3;
+/** What a straight line from one step's end to the next may miss by between them. */
+const BEND_PA = 10;
+const BEND_SHARE = 2e-3;
+
+const SAFETY = 0.85;
+const AFTER_EULER = 2;
+const MOST_SHRINK = 0.1;
+const MOST_GROWTH = 5;
+
+// A third-order quadrature of the slopes at 0, γ and 1, less the scheme's own.
+const MIDDLE = 1 / (6 * GAMMA * (1 - GAMMA));
+const LAST = 0.5 - GAMMA * MIDDLE;
+const ERROR_START = 1 - MIDDLE - LAST;
+const ERROR_MIDDLE = MIDDLE - (1 - GAMMA);
+const ERROR_LAST = LAST - GAMMA;
+/** Largest miss of the straight line, from the first stage's distance to it: both are shares of h²·p″. */
+const BEND_OF_STAGE = 0.125 / (GAMMA * (0.5 - GAMMA));
 
 /**
- * Advances an air state by the two-stage, second-order, L-stable singly diagonally implicit Runge–Kutta scheme with
- * γ = 1 − 1/√2 (Alexander 1977). Its second stage reaches ahead of the first; where that is so far that it might push air
- * past a check valve that cannot give it back, one backward Euler step stands in, which never overshoots.
+ * One step of an air state, worked out but not yet taken: the two-stage, second-order, L-stable singly diagonally implicit
+ * Runge–Kutta scheme with γ = 1 − 1/√2 (Alexander 1977). Its second stage reaches ahead of the first; where that is so far
+ * that it might push air past a check valve that cannot give it back, one backward Euler step stands in, which never
+ * overshoots. The local error is judged against a third-order quadrature of the same slopes, put through the last
+ * stage's matrix so that what is stiff and settled does not count (the usual filter for stiff error estimates).
+ *
+ * What it works out depends on the state, the volumes aimed at and h alone, to the last bit.
  */
 export class AirScheme {
-  /** Newton iterations of the last `advance`. */
+  /** Newton iterations of the last `foresee`. */
   iterations = 0;
-  private readonly firstFlow: Float64Array; // by path, kg/s
-  private readonly flowChange: Float64Array; // by path, kg/s
-  private readonly net: Float64Array; // by row, kg/s
-  private readonly target: Float64Array; // by row, m³
+  /** Local error of the last `foresee` as a multiple of what is allowed; infinite where backward Euler stood in. */
+  error = 0;
+  /** Miss of a straight line through the step, likewise. */
+  bend = 0;
+  /** By node, Pa, at the step's end. */
+  readonly endPressure: Float64Array;
+  /** By row, m³, before moving walls, at the step's end. */
+  readonly endVolume: Float64Array;
+  /** By open path of the stage's plan: mass carried in the step, kg. */
+  readonly carried: Float64Array;
+  private readonly startFlow: Float64Array;
+  private readonly firstFlow: Float64Array;
+  private readonly firstPressure: Float64Array;
+  private readonly slope: Float64Array; // by row, kg/s
 
   constructor(
     private readonly layout: AirLayout,
     private readonly state: AirState,
     private readonly stage: AirStage,
   ) {
-    this.firstFlow = new Float64Array(layout.paths.length);
-    this.flowChange = new Float64Array(layout.paths.length);
-    this.net = new Float64Array(layout.nodeOf.length);
-    this.target = new Float64Array(layout.nodeOf.length);
+    const paths = layout.paths.length;
+    const rows = layout.nodeOf.length;
+    this.endPressure = new Float64Array(layout.rowOf.length);
+    this.endVolume = new Float64Array(rows);
+    this.carried = new Float64Array(paths);
+    this.startFlow = new Float64Array(paths);
+    this.firstFlow = new Float64Array(paths);
+    this.firstPressure = new Float64Array(layout.rowOf.length);
+    this.slope = new Float64Array(rows);
   }
 
-  /** One step of h seconds. False leaves the state as it was. */
-  advance(h: number): boolean {
+  /** Looks which islands move, now or towards `state.volumeNext`. False when none does. */
+  wake(): boolean {
+    const { state, stage } = this;
+    const { plan } = stage;
+    stage.p.set(state.p);
+    stage.known.set(state.mass);
+    stage.ownVolume.set(state.volumeNow);
+    stage.settle();
+    this.startFlow.set(stage.pathFlow);
+    this.netOf(stage.pathFlow);
+    let any = false;
+    for (let island = 0; island < plan.islands; island++) {
+      let moves = false;
+      for (let i = plan.rowStart[island] as number; i < (plan.rowStart[island + 1] as number); i++) {
+        const row = plan.rows[i] as number;
+        const rate = Math.abs(this.slope[row] as number) / (stage.density * stage.volumeOf(row));
+        moves ||= rate > CALM_PA_PER_S || state.volumeNext[row] !== state.volumeNow[row];
+      }
+      stage.live[island] = moves ? 1 : 0;
+      any ||= moves;
+    }
+    return any;
+  }
+
+  /** Works out one step of h seconds towards `state.volumeNext`. False when no pressures were found. */
+  foresee(h: number): boolean {
     this.iterations = 0;
-    return this.attempt(h) || this.inPieces(h);
-  }
-
-  private attempt(h: number): boolean {
+    this.error = 0;
+    this.bend = 0;
+    this.endVolume.set(this.state.volumeNext);
+    if (!this.wake()) {
+      this.endPressure.set(this.state.p);
+      for (let i = 0; i < this.carried.length; i++) this.carried[i] = h * (this.startFlow[i] as number);
+      return true;
+    }
     if (!this.secondOrder(h) && !this.backwardEuler(h)) return false;
-    this.state.finishStep(this.stage.p, h);
+    this.endPressure.set(this.stage.p);
     return true;
   }
 
-  /** The same step cut as finely as it takes. Seldom needed, and only for steps far longer than suggested. */
-  private inPieces(h: number): boolean {
-    const { state, target } = this;
-    state.keep();
-    target.set(state.volumeNext);
-    let piece = 0.5 * h;
-    for (let left = h; left > 0; ) {
-      const length = Math.min(piece, left);
-      for (let row = 0; row < target.length; row++) {
-        const now = state.volumeNow[row] as number;
-        state.volumeNext[row] =
-          length === left ? (target[row] as number) : now + ((target[row] as number) - now) * (length / left);
-      }
-      if (this.attempt(length)) {
-        left -= length;
-        continue;
-      }
-      piece = 0.5 * length;
-      if (piece < h * FINEST_PIECE) {
-        state.revert();
-        return false;
+  /** Takes the step last worked out. */
+  take(h: number): void {
+    const { state, stage, carried } = this;
+    const { plan } = stage;
+    for (let island = 0; island < plan.islands; island++) {
+      if (stage.live[island] !== 1) continue;
+      for (let i = plan.pathStart[island] as number; i < (plan.pathStart[island + 1] as number); i++) {
+        const kg = carried[i] as number;
+        this.receive(plan.fromNode[i] as number, plan.fromRow[i] as number, -kg);
+        this.receive(plan.toNode[i] as number, plan.toRow[i] as number, kg);
       }
     }
-    return true;
+    state.finishStep(this.endPressure, h, h * this.growth);
+  }
+
+  /** By what factor the next step may be longer than the one worked out, or a second try at it must be shorter. */
+  get growth(): number {
+    if (this.error === Number.POSITIVE_INFINITY) return AFTER_EULER;
+    // Between a square and a fourth root lies the cube root that a third-order error goes by; each is on the careful side.
+    const root = Math.sqrt(Math.max(this.error, 1e-6));
+    const byError = SAFETY / (root > 1 ? root : Math.sqrt(root));
+    const byBend = SAFETY / Math.sqrt(Math.max(this.bend, 1e-6));
+    return Math.min(Math.max(Math.min(byError, byBend), MOST_SHRINK), MOST_GROWTH);
+  }
+
+  /** How far the step worked out goes past a level that lies in its way, Pa; −1 when it does not reach it. */
+  pastLevel(level: AirLevel): number {
+    const move = (this.endPressure[level.node] as number) - (this.state.p[level.node] as number);
+    const gap = level.pa - (this.state.p[level.node] as number);
+    return move * gap > 0 ? Math.abs(move) - Math.abs(gap) : -1;
   }
 
   private secondOrder(h: number): boolean {
-    const { state, stage, net } = this;
-    stage.p.set(state.p);
-    stage.known.set(state.mass);
-    for (let row = 0; row < net.length; row++) {
+    const { state, stage, slope } = this;
+    for (let row = 0; row < slope.length; row++) {
       const v = state.volumeNow[row] as number;
       stage.ownVolume[row] = v + GAMMA * ((state.volumeNext[row] as number) - v);
     }
     if (!this.solve(GAMMA * h)) return false;
     this.firstFlow.set(stage.pathFlow);
+    this.firstPressure.set(stage.p);
     this.netOf(stage.pathFlow);
-    for (let row = 0; row < net.length; row++) {
-      const known = (state.mass[row] as number) + (1 - GAMMA) * h * (net[row] as number);
+    for (let row = 0; row < slope.length; row++) {
+      const known = (state.mass[row] as number) + (1 - GAMMA) * h * (slope[row] as number);
       if (!(known > 0)) return false;
       stage.known[row] = known;
     }
     stage.ownVolume.set(state.volumeNext);
     if (!this.solve(GAMMA * h)) return false;
     if (this.stageGap(h) > STAGE_GAP_PA) return false;
-    for (let i = 0; i < this.firstFlow.length; i++) {
-      this.carry(
-        i,
-        h * ((1 - GAMMA) * (this.firstFlow[i] as number) + GAMMA * (stage.pathFlow[i] as number)),
-      );
+    const { carried } = this;
+    for (let i = 0; i < stage.plan.paths.length; i++) {
+      carried[i] = h * ((1 - GAMMA) * (this.firstFlow[i] as number) + GAMMA * (stage.pathFlow[i] as number));
     }
+    this.judge(h);
     return true;
   }
 
   private backwardEuler(h: number): boolean {
-    const { state, stage } = this;
+    const { state, stage, carried } = this;
     stage.p.set(state.p);
     stage.known.set(state.mass);
     stage.ownVolume.set(state.volumeNext);
     if (!this.solve(h)) return false;
-    for (let i = 0; i < this.firstFlow.length; i++) this.carry(i, h * (stage.pathFlow[i] as number));
+    for (let i = 0; i < stage.plan.paths.length; i++) carried[i] = h * (stage.pathFlow[i] as number);
+    this.error = Number.POSITIVE_INFINITY;
     return true;
+  }
+
+  /** Fills `error` and `bend` after a second-order step. */
+  private judge(h: number): void {
+    const { state, stage, slope, layout } = this;
+    this.mixSlopes(h * ERROR_START, h * ERROR_MIDDLE, h * ERROR_LAST);
+    stage.massesToPressures(slope);
+    const ambient = layout.ambient < 0 ? 0 : (state.p[layout.ambient] as number);
+    for (let row = 0; row < slope.length; row++) {
+      const node = layout.nodeOf[row] as number;
+      const end = stage.p[node] as number;
+      const start = state.p[node] as number;
+      if (end === start) continue;
+      const distance = layout.ambient < 0 ? 0 : Math.abs(end - ambient);
+      const error = Math.abs(slope[row] as number) / (ERROR_PA + ERROR_SHARE * distance);
+      const straight = start + GAMMA * (end - start);
+      const miss = BEND_OF_STAGE * Math.abs((this.firstPressure[node] as number) - straight);
+      this.error = Math.max(this.error, error);
+      this.bend = Math.max(this.bend, miss / (BEND_PA + BEND_SHARE * distance));
+    }
   }
 
   private solve(weight: number): boolean {
@@ -118,42 +209,50 @@ export class AirScheme {
 
   /** How far, in Pa, the second stage's flows would have moved a volume from where the first stage's would. */
   private stageGap(h: number): number {
-    const { stage } = this;
-    for (let i = 0; i < this.firstFlow.length; i++) {
-      this.flowChange[i] = (stage.pathFlow[i] as number) - (this.firstFlow[i] as number);
-    }
-    this.netOf(this.flowChange);
+    const { stage, slope } = this;
+    this.mixSlopes(0, -1, 1);
     let gap = 0;
-    for (let row = 0; row < this.net.length; row++) {
-      gap = Math.max(gap, Math.abs(this.net[row] as number) / stage.volumeOf(row));
+    for (let row = 0; row < slope.length; row++) {
+      gap = Math.max(gap, Math.abs(slope[row] as number) / stage.volumeOf(row));
     }
-    return gap * GAMMA * h * AIR_GAS_CONSTANT * this.layout.temperatureK;
+    return (gap * GAMMA * h) / stage.density;
   }
 
-  /** Fills `net` with the flow into each row, kg/s. */
+  /** Fills `slope` with a sum of the flows at the start, of the first stage and of the second, into each live row. */
+  private mixSlopes(start: number, first: number, second: number): void {
+    const { plan, live, pathFlow } = this.stage;
+    const { slope } = this;
+    slope.fill(0);
+    for (let island = 0; island < plan.islands; island++) {
+      if (live[island] !== 1) continue;
+      for (let i = plan.pathStart[island] as number; i < (plan.pathStart[island + 1] as number); i++) {
+        const q =
+          start * (this.startFlow[i] as number) +
+          first * (this.firstFlow[i] as number) +
+          second * (pathFlow[i] as number);
+        const a = plan.fromRow[i] as number;
+        const b = plan.toRow[i] as number;
+        if (a >= 0) slope[a] = (slope[a] as number) - q;
+        if (b >= 0) slope[b] = (slope[b] as number) + q;
+      }
+    }
+  }
+
+  /** Fills `slope` with the flow into each row, kg/s. */
   private netOf(pathFlow: Float64Array): void {
-    const { net } = this;
-    const { rowOf, paths } = this.layout;
-    net.fill(0);
-    for (let i = 0; i < paths.length; i++) {
-      const path = paths[i] as AirPath;
-      const a = rowOf[path.from] as number;
-      const b = rowOf[path.to] as number;
-      if (a >= 0) net[a] = (net[a] as number) - (pathFlow[i] as number);
-      if (b >= 0) net[b] = (net[b] as number) + (pathFlow[i] as number);
+    const { slope } = this;
+    const { plan } = this.stage;
+    slope.fill(0);
+    for (let i = 0; i < plan.paths.length; i++) {
+      const a = plan.fromRow[i] as number;
+      const b = plan.toRow[i] as number;
+      if (a >= 0) slope[a] = (slope[a] as number) - (pathFlow[i] as number);
+      if (b >= 0) slope[b] = (slope[b] as number) + (pathFlow[i] as number);
     }
   }
 
-  /** Moves mass in kg along a path: the same number leaves one end and enters the other. */
-  private carry(index: number, kg: number): void {
-    const path = this.layout.paths[index] as AirPath;
-    this.receive(path.from, -kg);
-    this.receive(path.to, kg);
-  }
-
-  private receive(node: number, kg: number): void {
+  private receive(node: number, row: number, kg: number): void {
     const { mass, inflow } = this.state;
-    const row = this.layout.rowOf[node] as number;
     if (row >= 0) mass[row] = (mass[row] as number) + kg;
     else inflow[node] = (inflow[node] as number) - kg;
   }

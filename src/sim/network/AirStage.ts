@@ -1,10 +1,11 @@
 import type { AirLayout } from './AirLayout.ts';
 import type { AirPath, AirTrade, FlowSlope, ShiftSlope } from './AirPart.ts';
-import { solveInPlace } from './AirSolve.ts';
+import type { AirPlan } from './AirPlan.ts';
 import { AIR_GAS_CONSTANT } from './airGas.ts';
 
-const PRESSURE_TOLERANCE_PA = 1e-5;
-const MAX_ITERATIONS = 40;
+/** Newton's last correction, taken together with the linear flows, may be this large. */
+const PRESSURE_TOLERANCE_PA = 1e-2;
+const MAX_ITERATIONS = 25;
 const MAX_HALVINGS = 10;
 
 /**
@@ -12,7 +13,8 @@ const MAX_HALVINGS = 10;
  *
  *     p·V(p)/(R·T) = known + weight·(net mass flow at p)
  *
- * by damped Newton. Rows are volumes, nodes are volumes and boundaries. Nothing is allocated after construction.
+ * by damped Newton, island by island of the present plan; islands that are not live stay as they are. Rows are volumes,
+ * nodes are volumes and boundaries. Nothing is allocated after construction.
  */
 export class AirStage {
   /** Pressure of every node, Pa: the guess before `solve`, the answer after it. */
@@ -21,39 +23,39 @@ export class AirStage {
   readonly known: Float64Array;
   /** Volume of each row before any moving wall, m³. */
   readonly ownVolume: Float64Array;
-  /** Mass flow of each path after `solve`, kg/s, consistent with `p` and the balance to rounding. */
+  /** Mass flow of each open path after `solve`, kg/s, consistent with `p` and the balance to rounding. */
   readonly pathFlow: Float64Array;
-  /** Pressure change that Newton's last linear solve asks for, Pa. */
-  readonly delta: Float64Array;
+  /** By island: 1 while it is to be solved. */
+  readonly live: Uint8Array;
   iterations = 0;
 
   private readonly volume: Float64Array;
   private readonly residual: Float64Array;
+  private readonly delta: Float64Array;
   private readonly jacobian: Float64Array;
-  private readonly work: Float64Array;
   private readonly before: Float64Array;
   private readonly slopeFrom: Float64Array;
   private readonly slopeTo: Float64Array;
   private readonly flowOut: FlowSlope = { q: 0, dFrom: 0, dTo: 0 };
   private readonly shiftOut: ShiftSlope = { shift: 0, slope: 0 };
-  private readonly kgPerPaM3: number;
+  /** kg per Pa and m³. */
+  readonly density: number;
   private capPa = 0;
 
   private readonly temperatureK: number;
   private readonly rowOf: Int32Array;
   private readonly nodeOf: Int32Array;
-  private readonly paths: readonly AirPath[];
-  private readonly trades: readonly AirTrade[];
 
-  constructor(layout: AirLayout) {
-    const { temperatureK, rowOf, nodeOf, paths, trades } = layout;
+  constructor(
+    layout: AirLayout,
+    public plan: AirPlan,
+  ) {
+    const { temperatureK, rowOf, nodeOf, paths } = layout;
     const rows = nodeOf.length;
     this.temperatureK = temperatureK;
     this.rowOf = rowOf;
     this.nodeOf = nodeOf;
-    this.paths = paths;
-    this.trades = trades;
-    this.kgPerPaM3 = 1 / (AIR_GAS_CONSTANT * temperatureK);
+    this.density = 1 / (AIR_GAS_CONSTANT * temperatureK);
     this.p = new Float64Array(rowOf.length);
     this.known = new Float64Array(rows);
     this.ownVolume = new Float64Array(rows);
@@ -62,7 +64,7 @@ export class AirStage {
     this.residual = new Float64Array(rows);
     this.before = new Float64Array(rows);
     this.jacobian = new Float64Array(rows * rows);
-    this.work = new Float64Array(rows * rows);
+    this.live = new Uint8Array(rows);
     this.pathFlow = new Float64Array(paths.length);
     this.slopeFrom = new Float64Array(paths.length);
     this.slopeTo = new Float64Array(paths.length);
@@ -73,30 +75,57 @@ export class AirStage {
     return this.volume[row] as number;
   }
 
-  /** Effective volumes at the present `p`, without solving. */
-  settleVolumes(): void {
-    this.assemble(0);
+  /** Volumes and flows at the present `p` in every island, without solving. */
+  settle(): void {
+    const { plan, volume } = this;
+    volume.set(this.ownVolume);
+    for (let t = 0; t < plan.trades.length; t++) this.shiftWall(plan.trades[t] as AirTrade);
+    const out = this.flowOut;
+    for (let i = 0; i < plan.paths.length; i++) {
+      this.flowOf(i);
+      this.pathFlow[i] = out.q;
+    }
   }
 
-  /** Newton to convergence. False leaves `p` at the last trial. `weight` in seconds. */
+  /** Newton to convergence in all live islands. False leaves `p` at the last trial. `weight` in seconds. */
   solve(weight: number): boolean {
-    this.assemble(weight);
-    let norm = this.norm();
-    this.capPa = this.highestPressure();
-    for (this.iterations = 1; this.iterations <= MAX_ITERATIONS; this.iterations++) {
-      if (!this.linearSolve()) return false;
-      let damping = 1;
-      if (this.largestDelta() < PRESSURE_TOLERANCE_PA) {
-        this.acceptLinear();
+    this.iterations = 0;
+    for (let island = 0; island < this.plan.islands; island++) {
+      if (this.live[island] === 1 && !this.solveIsland(island, weight)) return false;
+    }
+    return true;
+  }
+
+  /** Divides masses by row, in kg, through the last factored matrix: what pressures they amount to, Pa. */
+  massesToPressures(masses: Float64Array): void {
+    for (let island = 0; island < this.plan.islands; island++) {
+      if (this.live[island] === 1) this.plan.elimination[island]?.solve(this.jacobian, masses);
+    }
+  }
+
+  private solveIsland(island: number, weight: number): boolean {
+    const { plan } = this;
+    const first = plan.rowStart[island] as number;
+    const end = plan.rowStart[island + 1] as number;
+    this.assemble(island, weight);
+    let norm = this.norm(first, end);
+    this.capPa = this.highestPressure(island);
+    for (let iteration = 1; iteration <= MAX_ITERATIONS; iteration++) {
+      this.iterations++;
+      if (!this.linearSolve(island)) return false;
+      if (this.largestDelta(first, end) < PRESSURE_TOLERANCE_PA) {
+        this.acceptLinear(island);
         return true;
       }
-      for (let row = 0; row < this.before.length; row++) {
+      for (let i = first; i < end; i++) {
+        const row = plan.rows[i] as number;
         this.before[row] = this.p[this.nodeOf[row] as number] as number;
       }
+      let damping = 1;
       for (let halving = 0; ; halving++) {
-        this.tryStep(damping);
-        this.assemble(weight);
-        const trial = this.norm();
+        this.tryStep(first, end, damping);
+        this.assemble(island, weight);
+        const trial = this.norm(first, end);
         if (trial <= norm * (1 - 1e-4 * damping) || halving === MAX_HALVINGS) {
           norm = trial;
           break;
@@ -107,106 +136,141 @@ export class AirStage {
     return false;
   }
 
-  /** One linear solve from the present `p`: fills `delta`, moves nothing. For judging a step length. */
-  predict(weight: number): boolean {
-    this.assemble(weight);
-    return this.linearSolve();
-  }
-
-  private assemble(weight: number): void {
-    const { jacobian, residual, volume, p, rowOf, nodeOf } = this;
+  private assemble(island: number, weight: number): void {
+    const { jacobian, residual, volume, p, nodeOf, plan } = this;
     const rows = nodeOf.length;
-    const k = this.kgPerPaM3;
-    jacobian.fill(0);
-    volume.set(this.ownVolume);
-    for (let t = 0; t < this.trades.length; t++) this.assembleTrade(this.trades[t] as AirTrade);
-    for (let row = 0; row < rows; row++) {
-      const pressure = p[nodeOf[row] as number] as number;
+    const k = this.density;
+    const pattern = plan.elimination[island]?.pattern as Int32Array;
+    for (let i = 0; i < pattern.length; i++) jacobian[pattern[i] as number] = 0;
+    const first = plan.rowStart[island] as number;
+    const end = plan.rowStart[island + 1] as number;
+    for (let i = first; i < end; i++) {
+      const row = plan.rows[i] as number;
+      volume[row] = this.ownVolume[row] as number;
+    }
+    for (let t = plan.tradeStart[island] as number; t < (plan.tradeStart[island + 1] as number); t++) {
+      this.assembleTrade(plan.trades[t] as AirTrade);
+    }
+    for (let i = first; i < end; i++) {
+      const row = plan.rows[i] as number;
       const v = volume[row] as number;
       jacobian[row * rows + row] = (jacobian[row * rows + row] as number) + k * v;
-      residual[row] = k * v * pressure - (this.known[row] as number);
+      residual[row] = k * v * (p[nodeOf[row] as number] as number) - (this.known[row] as number);
     }
     const out = this.flowOut;
-    for (let i = 0; i < this.paths.length; i++) {
-      const path = this.paths[i] as AirPath;
-      path.flow(p[path.from] as number, p[path.to] as number, this.temperatureK, out);
-      this.pathFlow[i] = out.q;
-      this.slopeFrom[i] = out.dFrom;
-      this.slopeTo[i] = out.dTo;
-      const a = rowOf[path.from] as number;
-      const b = rowOf[path.to] as number;
+    for (let i = plan.pathStart[island] as number; i < (plan.pathStart[island + 1] as number); i++) {
+      this.flowOf(i);
+      const { q, dFrom, dTo } = out;
+      this.pathFlow[i] = q;
+      this.slopeFrom[i] = dFrom;
+      this.slopeTo[i] = dTo;
+      const a = plan.fromRow[i] as number;
+      const b = plan.toRow[i] as number;
       if (a >= 0) {
-        residual[a] = (residual[a] as number) + weight * out.q;
-        jacobian[a * rows + a] = (jacobian[a * rows + a] as number) + weight * out.dFrom;
-        if (b >= 0) jacobian[a * rows + b] = (jacobian[a * rows + b] as number) + weight * out.dTo;
+        residual[a] = (residual[a] as number) + weight * q;
+        jacobian[a * rows + a] = (jacobian[a * rows + a] as number) + weight * dFrom;
+        if (b >= 0) jacobian[a * rows + b] = (jacobian[a * rows + b] as number) + weight * dTo;
       }
       if (b >= 0) {
-        residual[b] = (residual[b] as number) - weight * out.q;
-        jacobian[b * rows + b] = (jacobian[b * rows + b] as number) - weight * out.dTo;
-        if (a >= 0) jacobian[b * rows + a] = (jacobian[b * rows + a] as number) - weight * out.dFrom;
+        residual[b] = (residual[b] as number) - weight * q;
+        jacobian[b * rows + b] = (jacobian[b * rows + b] as number) - weight * dTo;
+        if (a >= 0) jacobian[b * rows + a] = (jacobian[b * rows + a] as number) - weight * dFrom;
       }
     }
+  }
+
+  /** Fills `flowOut` for an open path at the present pressures. */
+  private flowOf(i: number): void {
+    const { plan, p } = this;
+    (plan.paths[i] as AirPath).flow(
+      p[plan.fromNode[i] as number] as number,
+      p[plan.toNode[i] as number] as number,
+      this.temperatureK,
+      this.flowOut,
+    );
+  }
+
+  private shiftWall(trade: AirTrade): void {
+    const { volume, p } = this;
+    const upper = this.rowOf[trade.upper] as number;
+    const lower = this.rowOf[trade.lower] as number;
+    trade.volumeShift((p[trade.lower] as number) - (p[trade.upper] as number), this.shiftOut);
+    if (upper >= 0) volume[upper] = (volume[upper] as number) - this.shiftOut.shift;
+    if (lower >= 0) volume[lower] = (volume[lower] as number) + this.shiftOut.shift;
   }
 
   private assembleTrade(trade: AirTrade): void {
-    const { jacobian, volume, p } = this;
+    const { jacobian, p } = this;
     const rows = this.nodeOf.length;
-    const out = this.shiftOut;
     const upper = this.rowOf[trade.upper] as number;
     const lower = this.rowOf[trade.lower] as number;
-    trade.volumeShift((p[trade.lower] as number) - (p[trade.upper] as number), out);
+    this.shiftWall(trade);
+    const { slope } = this.shiftOut;
     if (upper >= 0) {
-      const mass = this.kgPerPaM3 * (p[trade.upper] as number) * out.slope;
-      volume[upper] = (volume[upper] as number) - out.shift;
+      const mass = this.density * (p[trade.upper] as number) * slope;
       jacobian[upper * rows + upper] = (jacobian[upper * rows + upper] as number) + mass;
       if (lower >= 0) jacobian[upper * rows + lower] = (jacobian[upper * rows + lower] as number) - mass;
     }
     if (lower >= 0) {
-      const mass = this.kgPerPaM3 * (p[trade.lower] as number) * out.slope;
-      volume[lower] = (volume[lower] as number) + out.shift;
+      const mass = this.density * (p[trade.lower] as number) * slope;
       jacobian[lower * rows + lower] = (jacobian[lower * rows + lower] as number) + mass;
       if (upper >= 0) jacobian[lower * rows + upper] = (jacobian[lower * rows + upper] as number) - mass;
     }
   }
 
-  private linearSolve(): boolean {
-    this.work.set(this.jacobian);
-    for (let row = 0; row < this.delta.length; row++) this.delta[row] = -(this.residual[row] as number);
-    return solveInPlace(this.work, this.delta, this.delta.length);
+  private linearSolve(island: number): boolean {
+    const { plan, delta, residual } = this;
+    for (let i = plan.rowStart[island] as number; i < (plan.rowStart[island + 1] as number); i++) {
+      const row = plan.rows[i] as number;
+      delta[row] = -(residual[row] as number);
+    }
+    const elimination = plan.elimination[island];
+    if (!elimination?.factor(this.jacobian)) return false;
+    elimination.solve(this.jacobian, delta);
+    return true;
   }
 
   /** The residuals as pressures, summed, Pa. */
-  private norm(): number {
+  private norm(first: number, end: number): number {
     let sum = 0;
-    for (let row = 0; row < this.residual.length; row++) {
-      sum += Math.abs(this.residual[row] as number) / (this.kgPerPaM3 * (this.volume[row] as number));
+    for (let i = first; i < end; i++) {
+      const row = this.plan.rows[i] as number;
+      sum += Math.abs(this.residual[row] as number) / (this.density * (this.volume[row] as number));
     }
     return sum;
   }
 
   /** No pressure of the answer can be above this: the highest at hand, or a volume with all its air shut in. */
-  private highestPressure(): number {
+  private highestPressure(island: number): number {
+    const { plan, p } = this;
     let highest = 0;
-    for (let node = 0; node < this.p.length; node++) highest = Math.max(highest, this.p[node] as number);
-    for (let row = 0; row < this.known.length; row++) {
+    for (let i = plan.pathStart[island] as number; i < (plan.pathStart[island + 1] as number); i++) {
+      highest = Math.max(
+        highest,
+        p[plan.fromNode[i] as number] as number,
+        p[plan.toNode[i] as number] as number,
+      );
+    }
+    for (let i = plan.rowStart[island] as number; i < (plan.rowStart[island + 1] as number); i++) {
+      const row = plan.rows[i] as number;
       const smallest = Math.min(this.volume[row] as number, this.ownVolume[row] as number);
-      const shutIn = (this.known[row] as number) / (this.kgPerPaM3 * smallest);
-      highest = Math.max(highest, shutIn);
+      highest = Math.max(highest, (this.known[row] as number) / (this.density * smallest));
     }
     return highest;
   }
 
-  private largestDelta(): number {
+  private largestDelta(first: number, end: number): number {
     let largest = 0;
-    for (let row = 0; row < this.delta.length; row++) {
-      largest = Math.max(largest, Math.abs(this.delta[row] as number));
+    for (let i = first; i < end; i++) {
+      largest = Math.max(largest, Math.abs(this.delta[this.plan.rows[i] as number] as number));
     }
     return largest;
   }
 
   /** A part of the Newton step, kept within what pressures can be. */
-  private tryStep(damping: number): void {
-    for (let row = 0; row < this.delta.length; row++) {
+  private tryStep(first: number, end: number, damping: number): void {
+    for (let i = first; i < end; i++) {
+      const row = this.plan.rows[i] as number;
       const from = this.before[row] as number;
       const to = from + damping * (this.delta[row] as number);
       this.p[this.nodeOf[row] as number] = Math.min(Math.max(to, 0.2 * from), this.capPa);
@@ -217,17 +281,18 @@ export class AirStage {
    * Takes the last linear step together with the flows of the same linear model. What a path takes from one volume
    * it gives to the next to the last bit, and the masses fit the pressures even behind a wide open port.
    */
-  private acceptLinear(): void {
-    for (let i = 0; i < this.paths.length; i++) {
-      const path = this.paths[i] as AirPath;
-      const a = this.rowOf[path.from] as number;
-      const b = this.rowOf[path.to] as number;
+  private acceptLinear(island: number): void {
+    const { plan } = this;
+    for (let i = plan.pathStart[island] as number; i < (plan.pathStart[island + 1] as number); i++) {
+      const a = plan.fromRow[i] as number;
+      const b = plan.toRow[i] as number;
       let q = this.pathFlow[i] as number;
       if (a >= 0) q += (this.slopeFrom[i] as number) * (this.delta[a] as number);
       if (b >= 0) q += (this.slopeTo[i] as number) * (this.delta[b] as number);
       this.pathFlow[i] = q;
     }
-    for (let row = 0; row < this.delta.length; row++) {
+    for (let i = plan.rowStart[island] as number; i < (plan.rowStart[island + 1] as number); i++) {
+      const row = plan.rows[i] as number;
       const node = this.nodeOf[row] as number;
       this.p[node] = (this.p[node] as number) + (this.delta[row] as number);
     }

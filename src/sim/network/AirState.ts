@@ -40,8 +40,8 @@ export class AirState {
     this.kept = this.saved.map((numbers) => numbers.slice());
   }
 
-  /** Length of the last step, s. */
-  get lastStep(): number {
+  /** Length that suits the next step, judged from the last, s. */
+  get nextStep(): number {
     return this.clock[0] as number;
   }
 
@@ -50,15 +50,20 @@ export class AirState {
     return this.clock[1] as number;
   }
 
-  /** Takes over the pressures found for the end of a step of h seconds. */
-  finishStep(pressures: Float64Array, h: number): void {
+  /** Something changed at once: the next steps begin short. */
+  disturb(): void {
+    this.clock[0] = Math.min(this.nextStep, FIRST_STEP_S);
+  }
+
+  /** Takes over the pressures found for the end of a step of h seconds; `next` suits the one after it, s. */
+  finishStep(pressures: Float64Array, h: number, next: number): void {
     let largest = 0;
     for (let node = 0; node < this.p.length; node++) {
       largest = Math.max(largest, Math.abs((pressures[node] as number) - (this.p[node] as number)));
     }
     this.p.set(pressures);
     this.volumeNow.set(this.volumeNext);
-    this.clock[0] = h;
+    this.clock[0] = next;
     this.clock[1] = largest / h;
   }
 

@@ -1,51 +1,68 @@
 import type { AirLayout, AirLevel } from './AirLayout.ts';
-import type { AirStage } from './AirStage.ts';
+import type { AirScheme } from './AirScheme.ts';
 import type { AirState } from './AirState.ts';
 
 export const SHORTEST_AIR_STEP_S = 50e-6;
-export const LONGEST_AIR_STEP_S = 5;
+export const LONGEST_AIR_STEP_S = 600;
 
-const MOVE_PER_STEP_PA = 150;
-const MOVE_PER_STEP_OF_AMBIENT = 0.01;
+/** Below this a step is not made shorter for the sake of its error: backward Euler carries it through. */
+const FINE_ENOUGH_S = 0.5e-3;
 /** How far a step may run past a level, Pa. */
 const PAST_LEVEL_PA = 2;
+/** Aimed at where a level is in the way, Pa past it. */
+const AIM_PAST_PA = 1;
+const MOST_TRIES = 60;
 
-/**
- * A step in seconds in which no pressure is expected to move more than 150 Pa, or 1 % of its distance to ambient where
- * that is more, nor more than 2 Pa past a level; at most twice the last step, and within the shortest and longest. Depends on the state alone. The expected move
- * is that of one linearised backward Euler step, so a small volume behind a wide port does not hold the others up.
- */
-export function airStep(layout: AirLayout, state: AirState, stage: AirStage): number {
-  let h = Math.min(2 * state.lastStep, LONGEST_AIR_STEP_S);
-  for (let attempt = 0; attempt < 20 && h > SHORTEST_AIR_STEP_S; attempt++) {
-    const excess = expectedMove(layout, state, stage, h);
-    if (excess <= 1) return h;
-    h *= Math.max(0.1, Math.min(0.9, 0.9 / excess));
-  }
-  return Math.max(h, SHORTEST_AIR_STEP_S);
+/** Grid and end of the steps a caller can take, and how it moves its pistons for a step of h seconds. */
+export interface StepWish {
+  readonly quantumS: number;
+  /** Whole quanta. */
+  readonly longest: number;
+  moveWalls(h: number): void;
 }
 
-/** The largest expected move of a pressure in h seconds, as a multiple of what is allowed. */
-function expectedMove(layout: AirLayout, state: AirState, stage: AirStage, h: number): number {
-  stage.p.set(state.p);
-  stage.known.set(state.mass);
-  for (let row = 0; row < state.mass.length; row++) {
-    const now = state.volumeNow[row] as number;
-    stage.ownVolume[row] = Math.max(now + h * (state.sweepRate[row] as number), 0.1 * now);
+/**
+ * The number of quanta of the next step: as long as its local error and the bend between its ends stay within what
+ * `AirScheme` allows, not more than 2 Pa past a level. An air that stands still takes the longest. The step is worked
+ * out when this returns, unless it could not be. Depends on the state and the wish alone.
+ */
+export function airStep(layout: AirLayout, state: AirState, scheme: AirScheme, wish: StepWish): number {
+  const { quantumS, longest } = wish;
+  wish.moveWalls(longest * quantumS);
+  if (!scheme.wake()) {
+    scheme.foresee(longest * quantumS);
+    return longest;
   }
-  if (!stage.predict(h)) return Number.POSITIVE_INFINITY;
-  let excess = 0;
-  for (let row = 0; row < state.mass.length; row++) {
-    const pressure = state.p[layout.nodeOf[row] as number] as number;
-    const distance = layout.ambient < 0 ? 0 : Math.abs(pressure - (state.p[layout.ambient] as number));
-    const allowed = Math.max(MOVE_PER_STEP_PA, MOVE_PER_STEP_OF_AMBIENT * distance);
-    excess = Math.max(excess, Math.abs(stage.delta[row] as number) / allowed);
+  const fine = Math.max(Math.floor(FINE_ENOUGH_S / quantumS), 1);
+  let quanta = Math.min(Math.max(Math.floor(state.nextStep / quantumS), 1), longest);
+  for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
+    const h = quanta * quantumS;
+    wish.moveWalls(h);
+    if (!scheme.foresee(h)) {
+      if (quanta === 1) return 1;
+      quanta = Math.max(Math.floor(quanta / 4), 1);
+      continue;
+    }
+    if ((scheme.error > 1 || scheme.bend > 1) && quanta > fine) {
+      quanta = Math.max(Math.min(Math.floor(quanta * Math.min(scheme.growth, 0.5)), quanta - 1), fine);
+      continue;
+    }
+    const share = shareToLevel(layout, state, scheme);
+    if (share >= 1 || quanta === 1) return quanta;
+    quanta = Math.max(Math.min(Math.floor(quanta * share) + 1, quanta - 1), 1);
   }
+  return quanta;
+}
+
+/** The share of the step worked out at which it should end for a level's sake, 1 where none is in the way. */
+function shareToLevel(layout: AirLayout, state: AirState, scheme: AirScheme): number {
+  let share = 1;
   for (let i = 0; i < layout.levels.length; i++) {
     const level = layout.levels[i] as AirLevel;
-    const move = stage.delta[layout.rowOf[level.node] as number] as number;
-    const gap = level.pa - (state.p[level.node] as number);
-    if (move * gap > 0) excess = Math.max(excess, Math.abs(move) / (Math.abs(gap) + PAST_LEVEL_PA));
+    const past = scheme.pastLevel(level);
+    if (past <= PAST_LEVEL_PA) continue;
+    const gap = Math.abs(level.pa - (state.p[level.node] as number));
+    share = Math.min(share, (gap + AIM_PAST_PA) / (gap + past));
   }
-  return excess;
+  return share;
 }
