@@ -1,0 +1,49 @@
+import { say } from '../../text/translate.ts';
+import { Lines } from './Lines.tsx';
+import { MONITOR_TABLE } from './monitorTable.ts';
+
+const PHASES = ['check', 'draw', 'hold', 'vent'] as const;
+const COLUMNS = ['fuel', 'space', 'trip', 'small', 'pass'] as const;
+
+/** The leak monitor: when it runs, what it does, its limits, and what follows for codes and lamp. */
+export function ServiceMonitor() {
+  return (
+    <>
+      <h3>{say('serviceMonitor.enable')}</h3>
+      <p>{say('serviceMonitor.enableText')}</p>
+      <h3>{say('serviceMonitor.phases')}</h3>
+      <Lines
+        lines={PHASES.map((id) => ({
+          name: say(`serviceMonitor.phaseLines.${id}.name`),
+          value: say(`serviceMonitor.phaseLines.${id}.value`),
+        }))}
+      />
+      <h3>{say('serviceMonitor.limits')}</h3>
+      <table class="ruled limits">
+        <thead>
+          <tr>
+            {COLUMNS.map((column) => (
+              <th key={column} scope="col">
+                {say(`serviceMonitor.${column}`)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {MONITOR_TABLE.map(({ fuelPercent, litres, trip, small, pass }) => (
+            <tr key={fuelPercent}>
+              <th scope="row">{fuelPercent} %</th>
+              <td>{litres} L</td>
+              <td>{trip} s</td>
+              <td>{small} s</td>
+              <td>{pass} s</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p class="quiet">{say('serviceMonitor.limitsText')}</p>
+      <h3>{say('serviceMonitor.trips')}</h3>
+      <p>{say('serviceMonitor.tripsText')}</p>
+    </>
+  );
+}
