@@ -96,7 +96,7 @@ export class BenchCircuit {
     setTools(this.tools, bench, input, this.points);
   }
 
-  /** Coil inductance follows the plunger: evenly from out (0) to seated (1). */
+  /** How far the plunger will have come by the end of the next step, out (0) to seated (1): the coil's inductance follows. */
   setTravel(travel: number): void {
     setTravel(this.unit, this.parameters, travel);
   }

@@ -46,7 +46,7 @@ export function tuneUnit(parts: UnitParts, q: RigParameters, ambientC: number): 
 
 export function setUnit(parts: UnitParts, q: RigParameters, bench: BenchState): void {
   parts.vacuumSwitch.closed = switchIsClosed(q, bench);
-  setTravel(parts, q, bench.plungerTravel);
+  parts.coil.henries = coilHenries(q, bench.plungerTravel);
 }
 
 /** Whether the vacuum switch's contact passes current now. */
@@ -55,9 +55,14 @@ export function switchIsClosed(q: RigParameters, bench: BenchState): boolean {
   return bench.contactClosed && q.switchStuckOpen === 0 && !bench.switchMisses;
 }
 
-/** Coil inductance follows the plunger: evenly from out (0) to seated (1). */
+/** Lets the coil's inductance follow the plunger during the next step. */
 export function setTravel(parts: UnitParts, q: RigParameters, travel: number): void {
+  parts.coil.rampTo(coilHenries(q, travel));
+}
+
+/** Inductance goes evenly with the plunger from out (0) to seated (1). */
+function coilHenries(q: RigParameters, travel: number): number {
   const turns = 1 - q.shortedTurnsShare;
   const whole = q.coilHenriesOut + travel * (q.coilHenriesSeated - q.coilHenriesOut);
-  parts.coil.henries = whole * turns * turns;
+  return whole * turns * turns;
 }

@@ -7,7 +7,7 @@ import { paceElectrical, wakeElectrical } from './electricalPace.ts';
 import { watchElectrical } from './electricalWatch.ts';
 import { arriveHandle, handleAt, handleDeadline } from './handleMotion.ts';
 import { joltHarness } from './harnessMotion.ts';
-import { plungerEvent, plungerTravelAt } from './plungerMotion.ts';
+import { plungerAmps, plungerEvent, plungerTravelAt } from './plungerMotion.ts';
 import type { Rig } from './Rig.ts';
 import { gatherMeter, takeDueReading } from './readings.ts';
 import { NEVER } from './WorldState.ts';
@@ -78,7 +78,8 @@ function airIsDue(rig: Rig, tick: Tick): boolean {
 function stepElectrical(rig: Rig, tick: Tick): void {
   const { state, circuit } = rig;
   const { electrical, bench } = state;
-  const seconds = (tick - electrical.tick) * SECONDS_PER_TICK;
+  const ticks = tick - electrical.tick;
+  const seconds = ticks * SECONDS_PER_TICK;
   if (seconds <= 0) return;
   const moves = bench.plunger === 'moving-in' || bench.plunger === 'moving-out';
   if (!electrical.calm) {
@@ -89,8 +90,16 @@ function stepElectrical(rig: Rig, tick: Tick): void {
     if (!circuit.step(seconds)) state.unsolved += 1;
     electrical.tick = tick;
     gatherMeter(rig, seconds, tick);
-    const { largestMove } = circuit.circuit;
-    paceElectrical(state, circuit.coil.amps, largestMove, circuit.warms, moves, circuit.lampMove);
+    paceElectrical(state, {
+      ticks,
+      coilAmps: circuit.coil.amps,
+      roughness: circuit.circuit.roughness,
+      largestMoveVolts: circuit.circuit.largestMove,
+      fuseWarms: circuit.warms,
+      lampMove: circuit.lampMove,
+      plungerMoves: moves,
+      plungerAmps: plungerAmps(rig),
+    });
     watchElectrical(rig, tick);
   } else {
     electrical.tick = tick;

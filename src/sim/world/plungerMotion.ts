@@ -58,6 +58,13 @@ export function watchCoil(rig: Rig, tick: Tick): void {
   }
 }
 
+/** Coil current, regardless of its direction, that the plunger's next move waits for. */
+export function plungerAmps(rig: Rig): number {
+  const { parameters } = rig;
+  const amps = rig.state.bench.pulled ? parameters.dropOutAmps : parameters.pullInAmps;
+  return amps / (1 - parameters.shortedTurnsShare);
+}
+
 /** A plunger stuck drawn stands seated, whatever the coil does. */
 export function seatStuckPlunger(rig: Rig): void {
   const { state } = rig;
