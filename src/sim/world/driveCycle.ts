@@ -9,6 +9,7 @@ import type { MonitorPhase } from '../devices/controller/monitorPhases.ts';
 import type { FreezeData } from '../devices/controller/troubleCodes.ts';
 import { advanceRig, planAir } from './advance.ts';
 import { keyTurned } from './controllerWatch.ts';
+import { startWiggle } from './harnessMotion.ts';
 import type { DriveCycle } from './Observation.ts';
 import { Rig } from './Rig.ts';
 import { NEVER } from './WorldState.ts';
@@ -16,6 +17,9 @@ import { NEVER } from './WorldState.ts';
 /** Longer than any run of the monitor can last. */
 const LONGEST_TICKS: Tick = secondsToTicks(1200);
 const BEAT_TICKS: Tick = secondsToTicks(BEAT_SECONDS);
+/** A rough stretch of half a second every three. Invented for teaching. */
+const BUMP_EVERY_TICKS: Tick = secondsToTicks(3);
+const BUMP_TICKS: Tick = secondsToTicks(0.5);
 /** Outcomes kept, the oldest dropped first. */
 const MOST_KEPT = 400;
 
@@ -109,12 +113,14 @@ function runCycle(rig: Rig, cycle: number, mayRun: boolean): { facts: CycleFacts
   state.watch.mayRun = mayRun;
   planAir(road);
   const acquired = state.bench.acquired.length;
+  const shakes = isLoose(road);
   let drawBeats = 0;
   while (isRunning(monitor.phase) && state.tick < LONGEST_TICKS) {
     if (monitor.phase === 'draw-down') drawBeats += 1;
+    if (shakes && state.tick % BUMP_EVERY_TICKS === 0) bump(road);
     advanceRig(road, state.tick + BEAT_TICKS);
   }
-  const { limits } = { limits: monitorLimits(spec.fuelLevel) };
+  const limits = monitorLimits(spec.fuelLevel);
   const { bench, watch } = state;
   const freeze = bench.controller.freeze;
   const judged = monitor.phase === 'passed' || monitor.failure?.startsWith('P04') === true;
@@ -137,6 +143,20 @@ function runCycle(rig: Rig, cycle: number, mayRun: boolean): { facts: CycleFacts
   };
   const byChance = state.trials.some((word, i) => word !== before[i]);
   return { facts, byChance };
+}
+
+/** True when something in the harness shows itself when it is moved; a sound harness need not be shaken. */
+function isLoose({ spec, parameters }: Rig): boolean {
+  const { spread1, spread2, spread3 } = parameters;
+  return spec.faults.some(({ whenMoved }) => whenMoved === true) || spread1 + spread2 + spread3 > 0;
+}
+
+/** The road shakes the harness at its plug for a moment. */
+function bump(road: Rig): void {
+  const { bench, tick } = road.state;
+  bench.wiggle = { at: 'plug', until: 0 };
+  startWiggle(road, tick);
+  bench.wiggle.until = tick + BUMP_TICKS;
 }
 
 function outcomeOf({ phase, failure }: Monitor, judged: boolean): DriveCycle['outcome'] {

@@ -1,4 +1,3 @@
-import { canonicalJson } from '../../base/hash.ts';
 import { Random } from '../../base/Random.ts';
 import type { ControllerMemory, MonitorResult } from '../devices/controller/ControllerMemory.ts';
 import { endCycle, recordFailure } from '../devices/controller/memoryTransitions.ts';
@@ -8,7 +7,6 @@ import { driveCycle } from './driveCycle.ts';
 import type { DriveCycle } from './Observation.ts';
 import type { Rig } from './Rig.ts';
 import { spoilRenewed } from './spoilRenewed.ts';
-import type { WorldSpec } from './WorldPort.ts';
 import { NEVER } from './WorldState.ts';
 
 const LEAST_MILES = 18;
@@ -106,8 +104,4 @@ function bringBack(rig: Rig): void {
   deadlines.bounce = NEVER;
   deadlines.bounceEnd = NEVER;
   rig.restAir();
-}
-
-export function specKey(spec: WorldSpec): string {
-  return canonicalJson(spec);
 }
