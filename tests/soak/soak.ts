@@ -1,5 +1,6 @@
+import { fork } from 'node:child_process';
 import { availableParallelism } from 'node:os';
-import { isMainThread, parentPort, Worker, workerData } from 'node:worker_threads';
+import { fileURLToPath } from 'node:url';
 import { type SoakResult, soakRun } from './soakRun.ts';
 
 /** Random hands for a long time: `npm run soak -- [actions] [first seed number]`. Prints every seed that failed. */
@@ -14,7 +15,7 @@ interface Share {
 
 function work({ from, step, until }: Share): void {
   for (let n = from; n < until; n += step) {
-    parentPort?.postMessage(soakRun(`hands ${n}`, ACTIONS_A_SEED));
+    process.send?.(soakRun(`hands ${n}`, ACTIONS_A_SEED));
   }
 }
 
@@ -28,7 +29,7 @@ async function lead(): Promise<void> {
   await Promise.all(
     Array.from({ length: workers }, (_, i) => {
       const share: Share = { from: first + i, step: workers, until: first + seeds };
-      const worker = new Worker(new URL(import.meta.url), { workerData: share });
+      const worker = fork(fileURLToPath(import.meta.url), ['--share', JSON.stringify(share)]);
       worker.on('message', (result: SoakResult) => {
         results.push(result);
         if (result.trouble !== null) process.stdout.write(`${result.seed}: ${result.trouble}\n`);
@@ -51,5 +52,5 @@ async function lead(): Promise<void> {
   process.exitCode = failed === 0 && results.length === seeds ? 0 : 1;
 }
 
-if (isMainThread) await lead();
-else work(workerData as Share);
+if (process.argv[2] === '--share') work(JSON.parse(process.argv[3] ?? '') as Share);
+else await lead();
