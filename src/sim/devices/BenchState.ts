@@ -64,7 +64,7 @@ export interface BenchState {
   smoke: { gas: SmokeGas; pa: number };
   unit: WhichUnit;
   acquired: AcquiredFault[];
-  /** For each fault of the world, in order: whether its bad face shows now. Steady faults always show it. */
+  /** For each fault of the world, in order: whether its bad face shows now. Steady faults always show it; empty where all are. */
   faces: boolean[];
   wiggle: { at: WigglePlace; until: number } | null;
   miles: number;

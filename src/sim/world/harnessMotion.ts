@@ -31,8 +31,12 @@ const PULLS: Readonly<Record<WigglePlace, readonly [number, number, number]>> = 
   plug: [PARTS, PARTS, PARTS],
 };
 
-/** The bad face of a fault that shows when the harness is moved may be hidden as the job begins: drawn from the seed. */
+/**
+ * The bad face of a fault that shows when the harness is moved may be hidden as the job begins: drawn from the seed.
+ * Empty where no fault is of that kind.
+ */
 export function startingFaces(seed: string, moved: readonly boolean[]): boolean[] {
+  if (!moved.includes(true)) return [];
   const random = Random.of(seed, 'starting-faces');
   return moved.map((whenMoved) => !whenMoved || random.next() < 0.5);
 }
@@ -75,7 +79,7 @@ function turnFaces(rig: Rig, at: WigglePlace, random: Random): boolean {
     const item = faultById(fault)?.item;
     const chance = whenMoved === true && item !== undefined ? (MOVES[at][item] ?? 0) : 0;
     if (chance === 0 || !(random.next() < chance)) return;
-    faces[i] = !faces[i];
+    faces[i] = faces[i] === false;
     turned = true;
   });
   return turned;

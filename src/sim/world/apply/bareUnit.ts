@@ -18,5 +18,6 @@ export function layBareUnit(bench: BenchState): void {
   bench.pulled = false;
   bench.vacuumSwitch = 'open';
   bench.contactClosed = false;
+  bench.switchMisses = false;
   bench.vent = 'open';
 }
