@@ -5,6 +5,7 @@ import '../../assets/fonts/fonts.css';
 import '../ui/panels/base.css';
 import '../ui/panels/board.css';
 import '../ui/panels/bench.css';
+import '../ui/panels/instruments.css';
 import '../ui/panels/dialogs.css';
 import '../ui/panels/debrief.css';
 import '../ui/mirror/mirror.css';

@@ -1,9 +1,10 @@
+import { type Signal, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import type { Desk } from './Desk.ts';
 import { LogPanel } from './LogPanel.tsx';
-import { ReaderPanel } from './ReaderPanel.tsx';
-import { ServiceData } from './ServiceData.tsx';
+import { ReaderPanel, type ReaderPage } from './ReaderPanel.tsx';
+import { ServiceData, type ServicePage } from './ServiceData.tsx';
 import { StepsPanel } from './StepsPanel.tsx';
 import { WorkOrder } from './WorkOrder.tsx';
 
@@ -24,6 +25,11 @@ export function SideColumn({ desk, tab, onTab }: SideColumnProps) {
     'data',
     'reader',
   ];
+  // Kept here, so that a panel opens on the page where it was left.
+  const pages: PageSignals = {
+    reader: useSignal<ReaderPage>('codes'),
+    service: useSignal<ServicePage>('circuit'),
+  };
   useEffect(() => {
     if (tab === 'data') desk.functionsKnown.value = true;
   }, [tab, desk]);
@@ -62,7 +68,7 @@ export function SideColumn({ desk, tab, onTab }: SideColumnProps) {
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling panel must be reachable by keys.
         tabIndex={0}
       >
-        {panelOf(tab, desk)}
+        {panelOf(tab, desk, pages)}
       </div>
       <button type="button" class="act big log-button" onClick={() => desk.logReading()}>
         {say('bench.log')}
@@ -71,7 +77,12 @@ export function SideColumn({ desk, tab, onTab }: SideColumnProps) {
   );
 }
 
-function panelOf(tab: SideTab, desk: Desk) {
+interface PageSignals {
+  readonly reader: Signal<ReaderPage>;
+  readonly service: Signal<ServicePage>;
+}
+
+function panelOf(tab: SideTab, desk: Desk, pages: PageSignals) {
   switch (tab) {
     case 'steps':
       return <StepsPanel desk={desk} />;
@@ -80,8 +91,8 @@ function panelOf(tab: SideTab, desk: Desk) {
     case 'log':
       return <LogPanel desk={desk} />;
     case 'data':
-      return <ServiceData />;
+      return <ServiceData page={pages.service} />;
     case 'reader':
-      return <ReaderPanel desk={desk} />;
+      return <ReaderPanel desk={desk} page={pages.reader} />;
   }
 }

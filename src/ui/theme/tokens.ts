@@ -27,6 +27,8 @@ export interface Tokens {
   /** Unlit segments of the display. */
   readonly lcdGhost: string;
   readonly hose: string;
+  /** A lit lamp: the dash's, the test lamp's. Always with rays or a word. */
+  readonly lamp: string;
   readonly leadRed: string;
   readonly leadBlack: string;
   /** The outer and inner line of a lead's two-tone casing. */
@@ -59,6 +61,7 @@ const PAPER: Tokens = {
   lcdInk: '#1B2620',
   lcdGhost: '#BFCBB3',
   hose: '#8FA9BF',
+  lamp: '#F2B52C',
   leadRed: '#C8402A',
   leadBlack: '#2B343B',
   casingOuter: '#1E2A33',
@@ -87,6 +90,7 @@ const SHOP_FLOOR: Tokens = {
   lcdInk: '#141C17',
   lcdGhost: '#AFBCA3',
   hose: '#4A6780',
+  lamp: '#F4C04A',
   leadRed: '#E0573F',
   leadBlack: '#0B0F12',
   casingOuter: '#0B0F12',
@@ -115,6 +119,7 @@ const HIGH_CONTRAST: Tokens = {
   lcdInk: '#000000',
   lcdGhost: '#F0F0F0',
   hose: '#D0D0D0',
+  lamp: '#FFD500',
   leadRed: '#C00000',
   leadBlack: '#000000',
   casingOuter: '#000000',
