@@ -1,5 +1,6 @@
 import { Part, type SpiceNames } from '../network/Part.ts';
 import type { Stamp } from '../network/Stamp.ts';
+import { OPEN_OHMS } from './electricalLimits.ts';
 
 /**
  * Anything that obeys Ohm's law, i = v / R, with a resistance that only changes by a setting.
@@ -17,6 +18,11 @@ export abstract class Conductor extends Part {
     if (value === this.g) return;
     this.g = value;
     this.touch();
+  }
+
+  /** A break of 1 GΩ does not count as a path. */
+  override get conducts(): boolean {
+    return this.g * OPEN_OHMS > 1.5;
   }
 
   override stamp(stamp: Stamp): void {
