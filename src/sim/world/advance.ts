@@ -1,11 +1,12 @@
 import { SECONDS_PER_TICK, secondsToTicks, type Tick } from '../../base/ticks.ts';
 import { driverTable } from '../devices/modes/driver.ts';
 import { switchTable } from '../devices/modes/vacuumSwitch.ts';
-import { BOUNCE_TICKS, watchAir } from './airThresholds.ts';
+import { planAir, stepAir } from './airSteps.ts';
+import { BOUNCE_TICKS } from './airThresholds.ts';
 import { lookAround, solenoidSwitched } from './controllerWatch.ts';
 import { paceElectrical, wakeElectrical } from './electricalPace.ts';
 import { watchElectrical } from './electricalWatch.ts';
-import { arriveHandle, handleAt, handleDeadline } from './handleMotion.ts';
+import { arriveHandle, handleDeadline } from './handleMotion.ts';
 import { joltHarness } from './harnessMotion.ts';
 import { plungerAmps, plungerEvent, plungerTravelAt } from './plungerMotion.ts';
 import type { Rig } from './Rig.ts';
@@ -105,26 +106,6 @@ function stepElectrical(rig: Rig, tick: Tick): void {
     electrical.tick = tick;
     gatherMeter(rig, seconds, tick);
   }
-}
-
-function stepAir(rig: Rig, tick: Tick): void {
-  const { state, air } = rig;
-  const seconds = (tick - state.air.tick) * SECONDS_PER_TICK;
-  if (seconds > 0) {
-    const { handle } = state.bench;
-    handle.position = handleAt(rig, tick);
-    if (!air.step(seconds, handle.position)) state.unsolved += 1;
-    state.air.tick = tick;
-    watchAir(rig, tick);
-  }
-  planAir(rig);
-}
-
-/** Chooses the next air step from the air's own state. */
-export function planAir(rig: Rig): void {
-  const { state } = rig;
-  const ticks = Math.floor(rig.air.network.suggestStep() / SECONDS_PER_TICK);
-  state.air.next = state.air.tick + Math.max(ticks, 1);
 }
 
 function bounceSwitch(rig: Rig, tick: Tick): void {

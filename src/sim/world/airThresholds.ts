@@ -2,8 +2,8 @@ import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import { switchTable } from '../devices/modes/vacuumSwitch.ts';
 import { ventTable } from '../devices/modes/ventSeat.ts';
 import { wakeElectrical } from './electricalPace.ts';
-import { trial } from './plungerMotion.ts';
 import type { Rig } from './Rig.ts';
+import { trial } from './trial.ts';
 import { NEVER } from './WorldState.ts';
 
 /** A bouncing contact makes and breaks this often, 0.5 ms. */

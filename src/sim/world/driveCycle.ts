@@ -7,7 +7,8 @@ import { BEAT_SECONDS, freshMonitor, isRunning, type Monitor } from '../devices/
 import { monitorLimits, monitorMayRun } from '../devices/controller/monitorLimits.ts';
 import type { MonitorPhase } from '../devices/controller/monitorPhases.ts';
 import type { FreezeData } from '../devices/controller/troubleCodes.ts';
-import { advanceRig, planAir } from './advance.ts';
+import { advanceRig } from './advance.ts';
+import { planAir } from './airSteps.ts';
 import { keyTurned } from './controllerWatch.ts';
 import { startWiggle } from './harnessMotion.ts';
 import type { DriveCycle } from './Observation.ts';

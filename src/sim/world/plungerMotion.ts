@@ -1,9 +1,10 @@
 import { clamp } from '../../base/maths.ts';
-import { Random } from '../../base/Random.ts';
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import { type PlungerEvent, plungerTable } from '../devices/modes/plunger.ts';
+import { planAir, stepAir } from './airSteps.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import type { Rig } from './Rig.ts';
+import { trial } from './trial.ts';
 import { NEVER } from './WorldState.ts';
 
 /** Travel of the plunger at a tick: even motion from where it was when its direction last changed. */
@@ -21,6 +22,9 @@ export function plungerEvent(rig: Rig, event: PlungerEvent, tick: Tick): void {
   const mode = plungerTable.next(bench.plunger, event);
   if (mode === bench.plunger) return;
   const travel = plungerTravelAt(rig, tick);
+  // The valve is about to change over: what the air has done until now, it has done by the old paths.
+  const valveMoves = (mode === 'seated') !== (bench.plunger === 'seated');
+  if (valveMoves) stepAir(rig, tick);
   bench.plunger = mode;
   if (mode === 'moving-in' || mode === 'moving-out') {
     const towards = mode === 'moving-in' ? 1 : 0;
@@ -34,6 +38,7 @@ export function plungerEvent(rig: Rig, event: PlungerEvent, tick: Tick): void {
     rig.happen(mode === 'seated' ? 'click-on' : 'click-off', tick);
   }
   rig.sync();
+  if (valveMoves) planAir(rig);
   wakeElectrical(state);
 }
 
@@ -78,13 +83,4 @@ export function seatStuckPlunger(rig: Rig): void {
 
 function trialSticks(rig: Rig): boolean {
   return trial(rig, rig.parameters.plungerStickChance);
-}
-
-/** One draw of the stream that everything intermittent draws from; none is made where there is no chance. */
-export function trial(rig: Rig, chance: number): boolean {
-  if (chance <= 0) return false;
-  const random = Random.restore(rig.state.trials);
-  const comesUp = random.next() < chance;
-  rig.state.trials = random.state;
-  return comesUp;
 }
