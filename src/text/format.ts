@@ -1,5 +1,5 @@
 import { TICKS_PER_SECOND, type Tick } from '../base/ticks.ts';
-import { PA_PER_INHG, PA_PER_KPA } from '../base/units.ts';
+import { PA_PER_INH2O, PA_PER_INHG, PA_PER_KPA } from '../base/units.ts';
 import { language } from './translate.ts';
 
 /** A number with a fixed count of decimals, in the present language; minus zero is shown as zero. */
@@ -19,6 +19,11 @@ export function kPaToInHg(kPa: number): number {
 /** Vacuum as the trade reads it: `15.0 inHg`. */
 export function inHg(kPa: number): string {
   return `${fixed(kPaToInHg(kPa), 1)} inHg`;
+}
+
+/** Vacuum on the water manometer: `10.2 inH2O`. */
+export function inH2O(kPa: number): string {
+  return `${fixed((kPa * PA_PER_KPA) / PA_PER_INH2O, 1)} inH2O`;
 }
 
 /** Vacuum with SI beside it: `15.0 inHg (50.8 kPa)`. */

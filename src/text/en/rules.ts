@@ -75,6 +75,14 @@ export const rules = {
       'Battery voltage was put on the circuit without a fuse. A short there burns the wiring.',
     'supply-on-sense-mated':
       '12 V was put on the sense wire with the plug mated. That wire ends inside the controller.',
+    'lamp-on-sense-mated':
+      'A test lamp was put on the sense wire with the plug mated. It pulls the circuit down and loads the controller.',
+    'slipped-probe':
+      'A tip was laid across two cavities of the mated plug. That shorts two circuits of the controller.',
+    'too-much-pressure-on-canister':
+      'More than 14 inH2O was blown into the canister side of the truck. Tank and canister are not built for it.',
+    'smoke-with-shop-air':
+      'Smoke was blown with shop air. Air and fuel vapour make a mixture that burns; use inert gas only.',
     'too-much-vacuum-on-canister':
       'More than 14 inH2O was drawn on the canister side of the truck. Tank and canister are not built for it.',
     'over-rated-vacuum': 'The unit was drawn above its rated 22 inHg.',

@@ -86,11 +86,16 @@ export function timelineOf(scenario: Scenario, record: SittingRecord): Result<Ti
   return ok({ scenario, start: start ?? end, end, moments, happenings, log, verdict, trace: thinned(trace) });
 }
 
-/** What tells two moments apart when no hand moved: the display, the needle, the driver, the jumper's fuse. */
-function shownBy({ meter, gauge, reader, jumper, handPump }: Observation): string {
+/** What tells two moments apart when no hand moved: every display, needle, column and lamp. */
+function shownBy(seen: Observation): string {
+  const { meter, gauge, reader, jumper, handPump, manometer, testLamp, ledTester, smoke, supply } = seen;
   const needle = Math.floor(gauge.needleKPa / 0.1);
   const { digits, unit, settled } = meter.display;
-  return `${digits}${unit}${settled} ${needle} ${reader.driver} ${jumper.fuse} ${handPump.moving}`;
+  const column = manometer.kPa === null ? 'empty' : Math.floor(manometer.kPa / 0.025);
+  const tools = `${column} ${Math.floor(testLamp.glow * 10)} ${ledTester.lit} ${supply.limiting}`;
+  const blown = `${Math.floor(smoke.gaugeKPa / 0.1)} ${smoke.seenAt.join('/')}`;
+  const circuit = `${reader.driver} ${jumper.fuse} ${handPump.moving}`;
+  return `${digits}${unit}${settled} ${needle} ${circuit} ${tools} ${blown}`;
 }
 
 /** Every second sample goes until few enough are left; the first stays. */

@@ -120,6 +120,7 @@ function clickRetest({ moments, happenings, log }: Timeline, since: Tick): Retes
     const next = moments.find((moment) => moment.tick >= tick);
     return (
       next !== undefined &&
+      next.seen.unit === 'truck' &&
       (isLoaded(next.seen) || isLoaded(next.before) || next.seen.reader.command === 'pulse')
     );
   });

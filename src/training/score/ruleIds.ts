@@ -9,8 +9,12 @@ export const RULE_IDS = IDS_OF_RULES;
 export const SAFETY_IDS = [
   'unfused-source',
   'supply-on-sense-mated',
+  'lamp-on-sense-mated',
+  'slipped-probe',
   'too-much-vacuum-on-canister',
+  'too-much-pressure-on-canister',
   'over-rated-vacuum',
+  'smoke-with-shop-air',
   'spark-at-open-vapour',
 ] as const;
 export type SafetyId = (typeof SAFETY_IDS)[number];

@@ -1,7 +1,8 @@
-import type { LeadPoint } from '../../sim/devices/places.ts';
+import { LEAD_ENDS, type LeadPoint, UNIT_PORTS } from '../../sim/devices/places.ts';
+import type { Observation } from '../../sim/world/Observation.ts';
 import type { SafetyBreach } from './DebriefFacts.ts';
 import type { SafetyId } from './ruleIds.ts';
-import { canisterLineOpen, inHgOf, jumperFeeds, plainLeadFrom, pumpOnUnit } from './setups.ts';
+import { canisterLineOpen, inHgOf, jumperFeeds, plainLeadFrom, toolOn } from './setups.ts';
 import { standingAt } from './standing.ts';
 import type { Moment, Timeline } from './Timeline.ts';
 
@@ -11,13 +12,24 @@ const CANISTER_LIMIT_KPA = 3.487;
 const UNIT_LIMIT_INHG = 22;
 /** Sources with no fuse before them. */
 const UNFUSED: readonly LeadPoint[] = ['battery-positive', 'fuse-in'];
-const SENSE_WIRE: readonly LeadPoint[] = ['cavity-3-back', 'controller-sense', 'harness-3'];
+const SENSE_WIRE: readonly LeadPoint[] = [
+  'cavity-3-back',
+  'controller-sense',
+  'harness-3',
+  'front-3',
+  'wire-3',
+  'slip-2-3',
+];
 
 const GRADES: Readonly<Record<SafetyId, SafetyBreach['grade']>> = {
   'unfused-source': 'serious',
   'supply-on-sense-mated': 'serious',
+  'lamp-on-sense-mated': 'minor',
+  'slipped-probe': 'minor',
   'too-much-vacuum-on-canister': 'serious',
+  'too-much-pressure-on-canister': 'serious',
   'over-rated-vacuum': 'minor',
+  'smoke-with-shop-air': 'serious',
   'spark-at-open-vapour': 'serious',
 };
 
@@ -30,26 +42,61 @@ const LASTING: readonly {
   readonly holds: (moment: Moment) => boolean;
   readonly over?: (moment: Moment) => boolean;
 }[] = [
-  { breach: 'unfused-source', holds: ({ seen }) => plainLeadFrom(seen, UNFUSED) !== null },
+  { breach: 'unfused-source', holds: ({ seen }) => plainLeadFrom(seen, unfused(seen)) !== null },
   {
     breach: 'supply-on-sense-mated',
     holds: ({ seen }) => {
-      const fed = jumperFeeds(seen) ?? plainLeadFrom(seen, [...UNFUSED, 'fuse-out']);
+      const fed = jumperFeeds(seen) ?? plainLeadFrom(seen, [...unfused(seen), 'fuse-out']);
       return fed !== null && SENSE_WIRE.includes(fed);
     },
   },
   {
+    breach: 'lamp-on-sense-mated',
+    holds: ({ seen }) => {
+      const { 'lamp-clip': clip, 'lamp-tip': tip } = seen.leads;
+      if (!seen.plug.mated || clip === null || tip === null) return false;
+      return SENSE_WIRE.includes(clip) !== SENSE_WIRE.includes(tip);
+    },
+  },
+  {
+    breach: 'slipped-probe',
+    holds: ({ seen }) => seen.plug.mated && LEAD_ENDS.some((end) => seen.leads[end]?.startsWith('slip-')),
+  },
+  {
     breach: 'too-much-vacuum-on-canister',
     holds: ({ seen }) =>
-      seen.sites['canister-hose-end'] === 'pump-hose' && seen.gauge.needleKPa > CANISTER_LIMIT_KPA,
+      toolOn(seen, 'pump-hose', 'canister-hose-end') && seen.gauge.needleKPa > CANISTER_LIMIT_KPA,
     over: ({ seen }) => seen.gauge.needleKPa < CANISTER_LIMIT_KPA / 2,
   },
   {
+    breach: 'too-much-pressure-on-canister',
+    holds: ({ seen }) => smokeReachesCanister(seen) && seen.smoke.gaugeKPa > CANISTER_LIMIT_KPA,
+    over: ({ seen }) => seen.smoke.gaugeKPa < CANISTER_LIMIT_KPA / 2,
+  },
+  {
+    breach: 'smoke-with-shop-air',
+    holds: ({ seen }) => seen.smoke.gas === 'shop-air' && Object.values(seen.sites).includes('smoke-hose'),
+  },
+  {
     breach: 'over-rated-vacuum',
-    holds: ({ seen }) => pumpOnUnit(seen) && inHgOf(seen.gauge.needleKPa) > UNIT_LIMIT_INHG,
+    holds: ({ seen }) =>
+      UNIT_PORTS.some((port) => toolOn(seen, 'pump-hose', port)) &&
+      inHgOf(seen.gauge.needleKPa) > UNIT_LIMIT_INHG,
     over: ({ seen }) => inHgOf(seen.gauge.needleKPa) < UNIT_LIMIT_INHG / 2,
   },
 ];
+
+/** Sources with no fuse of the circuit before them, as far as they are switched on. */
+function unfused({ supply }: Observation): readonly LeadPoint[] {
+  return supply.on ? [...UNFUSED, 'supply-positive'] : UNFUSED;
+}
+
+/** The smoke machine blows into the canister: by its hose, or through the unit, whose vent is open at rest. */
+function smokeReachesCanister(seen: Observation): boolean {
+  if (toolOn(seen, 'smoke-hose', 'canister-hose-end')) return true;
+  if (seen.sites['canister-port'] !== 'canister-hose') return false;
+  return toolOn(seen, 'smoke-hose', 'air-port');
+}
 
 /** Breaches of safety over the whole sitting, also after the verdict, in the order of their ticks. */
 export function safetyBreaches(timeline: Timeline): readonly SafetyBreach[] {

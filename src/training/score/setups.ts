@@ -1,12 +1,20 @@
 import { paToInHg } from '../../base/units.ts';
-import type { Fitting, LeadPoint } from '../../sim/devices/places.ts';
+import { type AirSite, type Fitting, JAR_TEES, type LeadPoint } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { LogEntry } from '../sitting/LogEntry.ts';
 
 /** Ways of connecting the instruments, as the rules know them. All are read off what an eye could see. */
 
 const GROUNDS: readonly LeadPoint[] = ['battery-negative', 'chassis-stud', 'ground-splice'];
-const SENSE_POINTS: readonly LeadPoint[] = ['cavity-3-back', 'controller-sense', 'harness-3'];
+const SENSE_POINTS: readonly LeadPoint[] = [
+  'cavity-3-back',
+  'controller-sense',
+  'harness-3',
+  'front-3',
+  'wire-3',
+];
+const CAPS: readonly (Fitting | null)[] = ['cap-a', 'cap-b', 'cap-c'];
+const PLUGS: readonly (Fitting | null)[] = ['plug-a', 'plug-b', 'plug-c'];
 
 export const inHgOf = (kPa: number): number => paToInHg(kPa * 1000);
 
@@ -29,6 +37,16 @@ export function onOhms(seen: Observation): boolean {
   return seen.meter.function === 'ohms' || seen.meter.function === 'continuity';
 }
 
+/** The meter drives a current of its own into what it is on: ohms, continuity and diode. */
+export function drivesCurrent(seen: Observation): boolean {
+  return onOhms(seen) || seen.meter.function === 'diode';
+}
+
+/** The digits are of this moment: not held, not the end of a recording, not counted from another zero. */
+export function readsNow({ meter }: Observation): boolean {
+  return !meter.hold && meter.extremes !== 'low' && meter.extremes !== 'high' && !meter.relative;
+}
+
 /** The meter is connected to see the vacuum switch: volts on the sense wire, or ohms through the parted unit. */
 export function watchesSense(seen: Observation): boolean {
   if (seen.meter.function === 'volts-dc') {
@@ -43,7 +61,7 @@ export function watchesSense(seen: Observation): boolean {
  */
 export function senseReading(seen: Observation): 'open' | 'closed' | 'between' | null {
   const { display } = seen.meter;
-  if (!watchesSense(seen) || !display.settled) return null;
+  if (!watchesSense(seen) || !display.settled || !readsNow(seen)) return null;
   if (onOhms(seen)) {
     if (display.digits.includes('OL')) return 'open';
     return display.value !== null && display.value < 20 ? 'closed' : 'between';
@@ -53,10 +71,12 @@ export function senseReading(seen: Observation): 'open' | 'closed' | 'between' |
   return volts < 2 ? 'closed' : volts > 6 ? 'open' : 'between';
 }
 
-/** A settled reading of a known source: the battery itself. */
-export function showsBattery(seen: Observation): boolean {
-  if (seen.meter.function !== 'volts-dc' || !seen.meter.display.settled) return false;
+/** A settled reading of a known source: the battery itself, or the bench's 12 V supply. */
+export function showsKnownSource(seen: Observation): boolean {
+  if (seen.meter.function !== 'volts-dc' || !seen.meter.display.settled || !readsNow(seen)) return false;
   const volts = Math.abs(seen.meter.display.value ?? 0);
+  if (across(seen, ['supply-positive'], ['supply-negative']))
+    return seen.supply.on && volts > 11 && volts < 13;
   return across(seen, ['battery-positive'], ['battery-negative']) && volts > 9 && volts < 16;
 }
 
@@ -67,23 +87,47 @@ export function isLoaded(seen: Observation): boolean {
 
 /** A settled reading of the feed, and one of the ground side, at the plug. */
 export function readsFeed(seen: Observation): boolean {
-  return readsVolts(seen, ['cavity-1-back', 'harness-1'], [...GROUNDS, 'battery-positive', 'cavity-2-back']);
+  return readsVolts(
+    seen,
+    ['cavity-1-back', 'harness-1', 'front-1', 'wire-1'],
+    [...GROUNDS, 'battery-positive', 'cavity-2-back'],
+  );
 }
 export function readsGround(seen: Observation): boolean {
-  return readsVolts(seen, ['cavity-2-back', 'harness-2'], [...GROUNDS, 'battery-positive']);
+  return readsVolts(
+    seen,
+    ['cavity-2-back', 'harness-2', 'front-2', 'wire-2'],
+    [...GROUNDS, 'battery-positive'],
+  );
 }
 
 function readsVolts(seen: Observation, points: readonly LeadPoint[], against: readonly LeadPoint[]): boolean {
   return seen.meter.function === 'volts-dc' && seen.meter.display.settled && across(seen, points, against);
 }
 
+/** The tool's hose is on this site, by itself or through the jar. */
+export function toolOn(
+  seen: Observation,
+  tool: 'pump-hose' | 'manometer-hose' | 'smoke-hose',
+  site: AirSite,
+): boolean {
+  const on = seen.sites[site];
+  if (on === tool) return true;
+  return on === 'jar-hose' && JAR_TEES.some((tee) => seen.sites[tee] === tool);
+}
+
+/** The hand pump draws on the canister port. */
 export function pumpOnUnit(seen: Observation): boolean {
-  return seen.sites['canister-port'] === 'pump-hose';
+  return toolOn(seen, 'pump-hose', 'canister-port');
 }
 
 export function airCapped(seen: Observation): boolean {
-  const on = seen.sites['air-port'];
-  return on === 'cap-a' || on === 'cap-b';
+  return CAPS.includes(seen.sites['air-port']);
+}
+
+/** A plug is in the pump's own cone. */
+export function pumpPlugged(seen: Observation): boolean {
+  return PLUGS.includes(seen.sites['pump-hose-end']);
 }
 
 /** A hose that is on nothing. */
@@ -99,7 +143,11 @@ export function canisterLineOpen(seen: Observation): boolean {
 /** The jumper carries battery voltage to its far end. */
 export function jumperFeeds(seen: Observation): LeadPoint | null {
   const { 'jumper-supply': supply, 'jumper-far': far } = seen.leads;
-  const fromSource = supply === 'battery-positive' || supply === 'fuse-in' || supply === 'fuse-out';
+  const fromSource =
+    supply === 'battery-positive' ||
+    supply === 'fuse-in' ||
+    supply === 'fuse-out' ||
+    (supply === 'supply-positive' && seen.supply.on);
   return seen.jumper.switchedOn && seen.jumper.fuse === 'whole' && fromSource ? far : null;
 }
 

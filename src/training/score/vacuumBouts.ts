@@ -30,7 +30,7 @@ export function isStroke({ action }: Moment): boolean {
   return action.kind === 'pump-handle' && action.position >= LEAST_STROKE;
 }
 
-/** All trials on the canister port, in order, between two ticks. */
+/** All trials on the canister port of the truck's own unit, in order, between two ticks. */
 export function vacuumBouts({ moments }: Timeline, from: Tick, until: Tick): readonly VacuumBout[] {
   const bouts: VacuumBout[] = [];
   let open: Draft | null = null;
@@ -43,7 +43,7 @@ export function vacuumBouts({ moments }: Timeline, from: Tick, until: Tick): rea
     if (moment.tick < from) continue;
     if (moment.tick > until) break;
     const { tick, seen } = moment;
-    if (isStroke(moment) && pumpOnUnit(seen)) {
+    if (isStroke(moment) && pumpOnUnit(seen) && seen.unit === 'truck') {
       open ??= { from: tick, lastStroke: tick, strokes: [], peakInHg: 0, senseWatched: false, under: [] };
       open.strokes.push({ tick, seen });
       open.lastStroke = tick;

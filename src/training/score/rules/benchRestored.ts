@@ -1,4 +1,4 @@
-import { LEAD_ENDS, UNIT_PORTS } from '../../../sim/devices/places.ts';
+import { type AirSite, LEAD_ENDS, UNIT_PORTS } from '../../../sim/devices/places.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
 import type { Timeline } from '../Timeline.ts';
 import { kept, type MethodRule, missed, NO_OCCASION } from './RuleFinding.ts';
@@ -13,9 +13,23 @@ const TAKES_APART: readonly string[] = [
   'take-off',
   'clamp',
   'renew',
+  'swap-unit',
+  'switch-supply',
+  'set-smoke',
 ];
 
-/** Hoses, clamps, plug, fuse and key stand at the end as they stood when the job began, and no lead is left on. */
+/** Sites of the truck. What is on the hoses of the tools is the learner's affair. */
+const TRUCK_SITES: readonly AirSite[] = [
+  ...UNIT_PORTS,
+  'canister-hose-end',
+  'air-hose-end',
+  'engine-hose-end',
+];
+
+/**
+ * The truck's own unit, hoses, clamps, plug, fuse and key stand at the end as they stood when the job began; no lead is
+ * left on, supply and smoke machine are off.
+ */
 export const benchRestored: MethodRule = (timeline) => {
   const { moments, end } = timeline;
   if (!moments.some(({ action }) => action !== null && TAKES_APART.includes(action.kind))) return NO_OCCASION;
@@ -27,11 +41,20 @@ export function isRestored({ start, end }: Timeline): boolean {
   const leadsOff = LEAD_ENDS.every((lead) => end.leads[lead] === null);
   const pinsOut = end.plug.pins.every((pin) => !pin);
   const plugged = end.plug.mated === start.plug.mated && end.fuse.fitted === start.fuse.fitted;
-  return sameSites(start, end) && clamped && leadsOff && pinsOut && plugged && end.key === 'off';
+  const toolsOff = !end.supply.on && end.smoke.gas === 'off';
+  const ownUnit = end.unit === 'truck';
+  return (
+    sameSites(start, end) &&
+    clamped &&
+    leadsOff &&
+    pinsOut &&
+    plugged &&
+    toolsOff &&
+    ownUnit &&
+    end.key === 'off'
+  );
 }
 
 function sameSites(start: Observation, end: Observation): boolean {
-  const sites = Object.keys(start.sites) as (keyof Observation['sites'])[];
-  // What is on the pump's own hose is the learner's affair.
-  return sites.every((site) => site === 'pump-hose-end' || start.sites[site] === end.sites[site]);
+  return TRUCK_SITES.every((site) => start.sites[site] === end.sites[site]);
 }

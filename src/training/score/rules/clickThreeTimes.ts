@@ -32,7 +32,8 @@ export const clickThreeTimes: MethodRule = ({ moments, log, verdict }) => {
 /** The parted unit's coil between the jumper and the plain ground lead. */
 function isFed(seen: Observation): boolean {
   return (
+    seen.unit === 'truck' &&
     jumperFeeds(seen) === 'unit-1' &&
-    plainLeadFrom(seen, ['battery-negative', 'chassis-stud', 'ground-splice']) === 'unit-2'
+    plainLeadFrom(seen, ['battery-negative', 'chassis-stud', 'ground-splice', 'supply-negative']) === 'unit-2'
   );
 }

@@ -4,6 +4,9 @@ import { type MethodRule, unlessBroken } from './RuleFinding.ts';
 
 const LONGEST_TICKS = secondsToTicks(10);
 
+/** Points of the truck's own wires, which end inside the controller. */
+const INTO_TRUCK = /^(cavity|harness|front|wire|slip|controller)-/;
+
 /** The jumper fed the unit with the plug apart, made at the unit first and by its own switch, ten seconds at most. */
 export const jumperShortAndFused: MethodRule = ({ moments, end }) => {
   const occasions: Tick[] = [];
@@ -15,8 +18,7 @@ export const jumperShortAndFused: MethodRule = ({ moments, end }) => {
     if (action !== null && was === null && feeds !== null) {
       occasions.push(tick);
       since = tick;
-      const intoPlug =
-        feeds.startsWith('cavity-') || feeds.startsWith('harness-') || feeds.startsWith('controller-');
+      const intoPlug = INTO_TRUCK.test(feeds);
       if (action.kind !== 'switch-jumper' || seen.plug.mated || intoPlug) broken.push(tick);
     }
     if (since !== null && tick - since > LONGEST_TICKS) {

@@ -1,20 +1,20 @@
-import { entriesWhere, metered, showsBattery } from '../setups.ts';
+import { entriesWhere, metered, showsKnownSource } from '../setups.ts';
 import { kept, type MethodRule, missed } from './RuleFinding.ts';
 
 /**
- * The meter showed the battery's own voltage before anything else that it read was logged. A duty: without it every
+ * The meter showed the voltage of a known source before anything else that it read was logged. A duty: without it every
  * later reading rests on a lead nobody tried.
  */
 export const meterProven: MethodRule = ({ moments, log, verdict }) => {
-  const proof = moments.find(({ tick, seen }) => tick <= verdict.tick && showsBattery(seen));
+  const proof = moments.find(({ tick, seen }) => tick <= verdict.tick && showsKnownSource(seen));
   if (proof === undefined) return missed();
   const early = log.filter(({ tick, seen }) => {
-    const reads = seen.meter.function !== 'off' && metered(seen) !== null && !showsBattery(seen);
+    const reads = seen.meter.function !== 'off' && metered(seen) !== null && !showsKnownSource(seen);
     return reads && tick < proof.tick;
   });
   if (early.length > 0) return missed(early.map(({ tick }) => tick));
   return kept(
     [proof.tick],
-    entriesWhere(log, ({ seen }) => showsBattery(seen)),
+    entriesWhere(log, ({ seen }) => showsKnownSource(seen)),
   );
 };

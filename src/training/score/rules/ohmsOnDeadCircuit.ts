@@ -1,11 +1,11 @@
 import type { LeadPoint } from '../../../sim/devices/places.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
-import { jumperFeeds, metered, onOhms, plainLeadFrom } from '../setups.ts';
+import { drivesCurrent, jumperFeeds, metered, plainLeadFrom } from '../setups.ts';
 import { type MethodRule, unlessBroken } from './RuleFinding.ts';
 
-/** Ohms and continuity were read only where nothing else drove the circuit. */
+/** Ohms, continuity and diode were read only where nothing else drove the circuit. */
 export const ohmsOnDeadCircuit: MethodRule = ({ moments }) => {
-  const readings = moments.filter(({ seen }) => onOhms(seen) && onCircuit(seen));
+  const readings = moments.filter(({ seen }) => drivesCurrent(seen) && onCircuit(seen));
   const acts = readings.filter(({ action }) => action !== null);
   const live = acts.filter(({ seen }) => isLive(seen));
   return unlessBroken(
@@ -27,8 +27,9 @@ function isLive(seen: Observation): boolean {
   const pair = metered(seen);
   if (pair === null) return false;
   if (pair.every(isUnitTerminal)) {
-    const fed = jumperFeeds(seen) ?? plainLeadFrom(seen, ['battery-positive']);
+    const fed = jumperFeeds(seen) ?? plainLeadFrom(seen, ['battery-positive', 'supply-positive']);
     return fed !== null && isUnitTerminal(fed);
   }
+  if (seen.supply.on && pair.includes('supply-positive')) return true;
   return seen.key !== 'off' || pair.includes('battery-positive') || jumperFeeds(seen) !== null;
 }

@@ -1,5 +1,6 @@
 import { secondsToTicks } from '../../../base/ticks.ts';
-import { entriesWhere, inHgOf } from '../setups.ts';
+import { UNIT_PORTS } from '../../../sim/devices/places.ts';
+import { entriesWhere, inHgOf, pumpPlugged, toolOn } from '../setups.ts';
 import { standingAt } from '../standing.ts';
 import type { Moment, Timeline } from '../Timeline.ts';
 import { isStroke } from '../vacuumBouts.ts';
@@ -41,11 +42,9 @@ function gaugeAt({ moments }: Timeline, tick: number): number {
 }
 
 function onUnit({ seen }: Moment): boolean {
-  const { 'canister-port': canister, 'air-port': air, 'engine-port': engine } = seen.sites;
-  return canister === 'pump-hose' || air === 'pump-hose' || engine === 'pump-hose';
+  return UNIT_PORTS.some((port) => toolOn(seen, 'pump-hose', port));
 }
 
 function isClosed({ seen }: Moment): boolean {
-  const end = seen.sites['pump-hose-end'];
-  return (end === 'plug-a' || end === 'plug-b') && !seen.handPump.releaseOpen;
+  return pumpPlugged(seen) && !seen.handPump.releaseOpen;
 }

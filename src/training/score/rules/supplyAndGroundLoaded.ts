@@ -5,6 +5,7 @@ import { kept, type MethodRule, missed, NO_OCCASION } from './RuleFinding.ts';
 const SUPPLY_ITEMS: readonly VerdictItem[] = [
   'feed-wire',
   'ground-wire',
+  'plug',
   'fuse',
   'key-switch',
   'battery',

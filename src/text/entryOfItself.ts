@@ -1,0 +1,61 @@
+import { unreachable } from '../base/assert.ts';
+import type { DriveCycle, Finding, Observation } from '../sim/world/Observation.ts';
+import type { LogEntry } from '../training/sitting/LogEntry.ts';
+import { fixed } from './format.ts';
+import { say } from './translate.ts';
+
+/** What and value of an entry that wrote itself down; null for the learner's own readings. */
+export function writtenByItself({ about, seen }: LogEntry): { what: string; value: string } | null {
+  switch (about) {
+    case 'reading':
+      return null;
+    case 'codes':
+      return { what: say('log.codesRead'), value: codesWords(seen.reader.codes) };
+    case 'finding': {
+      const finding = seen.findings.at(-1);
+      return finding === undefined ? null : { what: findingWhat(finding), value: signsWords(finding) };
+    }
+    case 'drive':
+      return { what: driveWhat(seen), value: driveWords(seen) };
+    default:
+      return unreachable(about);
+  }
+}
+
+/** `P0456 stored, P0442 pending`, or that there is none. */
+export function codesWords(codes: Observation['reader']['codes']): string {
+  if (codes.length === 0) return say('log.noCodes');
+  return codes.map(({ code, status }) => `${code} ${say(`codeStatus.${status}`)}`).join(', ');
+}
+
+/** Where eyes, ears or hands went. */
+export function findingWhat({ how, at, cavity }: Finding): string {
+  return say(`findingHow.${how}`, { place: say(`examined.${at}`), cavity: cavity ?? '' });
+}
+
+/** What they found there. */
+export function signsWords({ signs }: Finding): string {
+  return signs.map((sign) => say(`signs.${sign}`)).join(', ');
+}
+
+function driveWhat({ lastDrive }: Observation): string {
+  return say('log.driven', {
+    count: lastDrive?.cycles.length ?? 0,
+    miles: fixed(lastDrive?.miles ?? 0, 0),
+  });
+}
+
+function driveWords({ lastDrive }: Observation): string {
+  const last = lastDrive?.cycles.at(-1);
+  return last === undefined ? say('log.noCodes') : cycleWords(last);
+}
+
+/** What one drive cycle brought: `monitor failed, P0456, 53 strokes, held 28 s`. */
+export function cycleWords({ outcome, codes, strokes, holdSeconds }: DriveCycle): string {
+  return [
+    say(`driveOutcomes.${outcome}`),
+    ...codes,
+    ...(strokes > 0 ? [say('log.strokes', { count: strokes })] : []),
+    ...(holdSeconds === null ? [] : [say('log.held', { seconds: fixed(holdSeconds, 1) })]),
+  ].join(', ');
+}
