@@ -3,13 +3,16 @@ import {
   AIR_SITES,
   CAVITIES,
   CLAMP_SETTINGS,
+  EXTREMES,
   FITTINGS,
   KEY_POSITIONS,
   LEAD_ENDS,
   LEAD_POINTS,
   METER_FUNCTIONS,
+  METER_JACKS,
   SOLENOID_COMMANDS,
   UNIT_PORTS,
+  WIGGLE_PLACES,
 } from '../../src/sim/devices/places.ts';
 import type { Action } from '../../src/sim/world/Action.ts';
 
@@ -60,6 +63,13 @@ function randomAction(random: Random): Action {
     () => ({ kind: 'stroke', depth: Math.floor(random.next() * 65) / 64 }),
     () => ({ kind: 'release', open: random.next() < 0.5 }),
     () => ({ kind: 'command-solenoid', command: pick(random, SOLENOID_COMMANDS) }),
+    () => ({ kind: 'meter-jack', jack: pick(random, METER_JACKS) }),
+    () => ({ kind: 'meter-range', range: random.next() < 0.4 ? null : Math.floor(random.next() * 6) }),
+    () => ({ kind: 'meter-hold', on: random.next() < 0.3 }),
+    () => ({ kind: 'meter-extremes', show: pick(random, EXTREMES) }),
+    () => ({ kind: 'meter-relative', on: random.next() < 0.5 }),
+    () => ({ kind: 'switch-supply', on: random.next() < 0.6 }),
+    () => ({ kind: 'wiggle', at: pick(random, WIGGLE_PLACES) }),
   ];
   return pick(random, makers)();
 }
