@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { MILLIAMP_SHUNT_OHMS } from '../../src/sim/devices/meter/meterSpecs.ts';
 import type { MeterJack } from '../../src/sim/devices/places.ts';
-import type { FaultChoice } from '../../src/sim/world/WorldPort.ts';
 import { WorldBench } from '../support/worldBench.ts';
 
 const seen = (bench: WorldBench) => bench.world.observe().meter;
@@ -265,53 +264,5 @@ describe('ohms, continuity, diode', () => {
     const bench = new WorldBench().meter('ohms').lead('meter-red', 'battery-positive');
     expect(seen(bench.lead('meter-black', 'battery-negative').wait(3)).display.digits).toBe('OL');
     expect(bench.meter('volts-dc').reading()).toBeGreaterThan(12.4);
-  });
-});
-
-describe("the meter's own battery", () => {
-  const low = (severity: number): WorldBench => {
-    const faults: FaultChoice[] = [{ fault: 'meter-battery-low', severity }];
-    return new WorldBench(faults)
-      .meter('volts-dc')
-      .lead('meter-red', 'battery-positive')
-      .lead('meter-black', 'battery-negative');
-  };
-
-  test('low: it shows its sign and reads high; a new one cures it', () => {
-    const good = new WorldBench().meter('volts-dc').lead('meter-red', 'battery-positive');
-    const truth = good.lead('meter-black', 'battery-negative').reading() ?? 0;
-    expect(seen(good).batteryLow).toBe(false);
-    const bench = low(1);
-    const high = bench.reading() ?? 0;
-    expect(seen(bench).batteryLow).toBe(true);
-    expect(high / truth).toBeGreaterThan(1.02);
-    expect(high / truth).toBeLessThan(1.085);
-    bench.do({ kind: 'renew', item: 'meter-battery' });
-    expect(bench.reading()).toBeCloseTo(truth, 1);
-    expect(seen(bench).batteryLow).toBe(false);
-  });
-
-  test('the lower its charge the higher it reads', () => {
-    expect(low(1).reading() ?? 0).toBeGreaterThan(low(0.3).reading() ?? 99);
-  });
-});
-
-describe('determinism', () => {
-  test('one seed gives one row of digits; another seed another', () => {
-    const row = (seed: string): string => {
-      const bench = new WorldBench([], { seed }).meter('volts-dc').lead('meter-red', 'battery-positive');
-      bench.lead('meter-black', 'battery-negative');
-      return Array.from({ length: 40 }, () => seen(bench.wait(0.25)).display.digits).join(' ');
-    };
-    expect(row('one')).toBe(row('one'));
-    expect(row('one')).not.toBe(row('two'));
-  });
-
-  test('a reading depends on the reading before it only through what the circuit did: looking away changes nothing', () => {
-    const watched = new WorldBench().senseWatched();
-    const unwatched = new WorldBench().senseWatched();
-    for (let i = 0; i < 37; i++) watched.wait(0.1).world.observe();
-    unwatched.wait(3.7);
-    expect(watched.world.hash()).toBe(unwatched.world.hash());
   });
 });
