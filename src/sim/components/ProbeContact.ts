@@ -35,10 +35,6 @@ export class ProbeContact extends Conductor {
     this.touch();
   }
 
-  override get conducts(): boolean {
-    return this.target !== null;
-  }
-
   override save(out: number[]): void {
     super.save(out);
     out.push(this.target ?? -1, this.contactResistance);

@@ -1,10 +1,12 @@
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import type { WorldState } from './WorldState.ts';
 
-/** What coil current and any node may still move by in one longest step of a network called calm. */
+/** What coil current and any node may still move by, at the rate of the last step, in one longest step of a calm network. */
 const CALM_AMPS = 1e-7;
-const CALM_VOLTS = 1e-6;
+const CALM_VOLTS = 1e-7;
 const CALM_STEPS = 2;
+/** A step of less than 1 ms says nothing about calm. */
+const TELLING_TICKS: Tick = secondsToTicks(0.001);
 /** The step may grow while the resistance of a lamp moves by less than this share, and what it may move by in a calm network. */
 const GROW_LAMP_SHARE = 0.02;
 const CALM_LAMP_SHARE = 1e-6;
@@ -47,11 +49,12 @@ export function paceElectrical(state: WorldState, step: ElectricalStep): void {
   const { ticks, coilAmps } = step;
   const change = coilAmps - electrical.lastCoilAmps;
   electrical.lastCoilAmps = coilAmps;
+  const longest = LONGEST_TICKS / ticks;
   const still =
-    Math.abs(change) <= CALM_AMPS &&
-    step.largestMoveVolts <= CALM_VOLTS &&
-    step.lampMove <= CALM_LAMP_SHARE &&
-    ticks >= LONGEST_TICKS;
+    ticks >= TELLING_TICKS &&
+    Math.abs(change) * longest <= CALM_AMPS &&
+    step.largestMoveVolts * longest <= CALM_VOLTS &&
+    step.lampMove * longest <= CALM_LAMP_SHARE;
   electrical.quiet = still ? electrical.quiet + 1 : 0;
   const smooth = ticks * Math.sqrt(AIM_ROUGHNESS / Math.max(step.roughness, 1e-12));
   const lamp = (ticks * GROW_LAMP_SHARE) / Math.max(step.lampMove, 1e-12);
