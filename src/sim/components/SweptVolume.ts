@@ -29,6 +29,12 @@ export class SweptVolume {
     this.network.setVolume(this.node, this.clearanceM3 + drawn * this.strokeM3);
   }
 
+  /** Puts the piston there at once, 0 home to 1 full, its pressure as it is: as when a network is built anew. */
+  place(drawn: number): void {
+    assert(drawn >= 0 && drawn <= 1, 'piston travel', { drawn });
+    this.network.resize(this.node, this.clearanceM3 + drawn * this.strokeM3);
+  }
+
   /** How fast it is about to move, full strokes per second, + drawing; lets `suggestStep` allow for it. 0 at rest. */
   announce(strokesPerS: number): void {
     this.network.announceSweep(this.node, strokesPerS * this.strokeM3);

@@ -156,6 +156,27 @@ export const EXAMINED_PLACES = [
 ] as const;
 export type ExaminedPlace = (typeof EXAMINED_PLACES)[number];
 
+/** Where smoke can be seen to come out. */
+export const SMOKE_PLACES = [
+  'unit-body',
+  'unit-capsule',
+  'canister-port',
+  'air-port',
+  'engine-port',
+  'canister-hose',
+  'air-hose',
+  'engine-hose',
+  'filter',
+  'canister',
+  'filler-cap',
+  'tank-seal',
+  'purge-valve',
+  'jar',
+  'pump',
+  'loose-end',
+] as const;
+export type SmokePlace = (typeof SMOKE_PLACES)[number];
+
 /** Stretches of the harness a hand can move. */
 export const WIGGLE_PLACES = ['feed', 'ground', 'sense', 'plug'] as const;
 export type WigglePlace = (typeof WIGGLE_PLACES)[number];

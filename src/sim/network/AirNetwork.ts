@@ -146,11 +146,14 @@ export class AirNetwork {
     const quanta = this.planStep({
       quantumS: SHORTEST_AIR_STEP_S,
       longest: LONGEST_AIR_STEP_S / SHORTEST_AIR_STEP_S,
-      moveWalls: (h) => {
+      moveWalls: (quanta) => {
         for (let row = 0; row < volumeNext.length; row++) {
           const now = volumeNow[row] as number;
           const rate = sweepRate[row] as number;
-          volumeNext[row] = rate === 0 ? (aims[row] as number) : Math.max(now + h * rate, 0.1 * now);
+          volumeNext[row] =
+            rate === 0
+              ? (aims[row] as number)
+              : Math.max(now + quanta * SHORTEST_AIR_STEP_S * rate, 0.1 * now);
         }
       },
     });
@@ -216,6 +219,14 @@ export class AirNetwork {
   /** A volume's own size in m³ now, before any diaphragm gives or takes. */
   ownVolume(node: number): number {
     return this.ready.state.volumeNow[this.row(node)] as number;
+  }
+
+  get nodeCount(): number {
+    return this.names.length;
+  }
+
+  isBoundary(node: number): boolean {
+    return this.ownM3[node] === undefined;
   }
 
   /** A new pressure of a boundary, absolute Pa, from the next step on. */

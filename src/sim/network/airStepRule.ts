@@ -13,12 +13,12 @@ const PAST_LEVEL_PA = 2;
 const AIM_PAST_PA = 1;
 const MOST_TRIES = 60;
 
-/** Grid and end of the steps a caller can take, and how it moves its pistons for a step of h seconds. */
+/** Grid and end of the steps a caller can take, and how it moves its pistons for a step of so many quanta. */
 export interface StepWish {
   readonly quantumS: number;
   /** Whole quanta. */
   readonly longest: number;
-  moveWalls(h: number): void;
+  moveWalls(quanta: number): void;
 }
 
 /**
@@ -28,7 +28,7 @@ export interface StepWish {
  */
 export function airStep(layout: AirLayout, state: AirState, scheme: AirScheme, wish: StepWish): number {
   const { quantumS, longest } = wish;
-  wish.moveWalls(longest * quantumS);
+  wish.moveWalls(longest);
   if (!scheme.wake()) {
     scheme.foresee(longest * quantumS);
     return longest;
@@ -37,7 +37,7 @@ export function airStep(layout: AirLayout, state: AirState, scheme: AirScheme, w
   let quanta = Math.min(Math.max(Math.floor(state.nextStep / quantumS), 1), longest);
   for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
     const h = quanta * quantumS;
-    wish.moveWalls(h);
+    wish.moveWalls(quanta);
     if (!scheme.foresee(h)) {
       if (quanta === 1) return 1;
       quanta = Math.max(Math.floor(quanta / 4), 1);

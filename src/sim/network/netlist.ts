@@ -38,7 +38,7 @@ export function writeNetlist(
   for (let node = 1; node < nodeNames.length; node++) {
     lines.push(`Rleak${node} ${spiceNode(node)} 0 ${1 / leakSiemens}`);
   }
-  lines.push('.options reltol=1e-6 abstol=1e-13 vntol=1e-9 gmin=1e-15 itl1=500 itl4=500');
+  lines.push('.options reltol=1e-9 abstol=1e-15 vntol=1e-9 gmin=1e-15 itl1=500 itl4=500');
   if (mode.kind === 'dc') lines.push('.op');
   else lines.push(`.tran ${mode.stepSeconds} ${mode.stopSeconds} 0 ${mode.stepSeconds} uic`);
   lines.push('.end');

@@ -1,15 +1,15 @@
 import { clamp } from '../../base/maths.ts';
 import { celsiusToKelvin } from '../../base/units.ts';
-import { CheckValve } from '../components/CheckValve.ts';
-import { Diaphragm } from '../components/Diaphragm.ts';
-import { Orifice } from '../components/Orifice.ts';
-import { SweptVolume } from '../components/SweptVolume.ts';
 import type { BenchState } from '../devices/BenchState.ts';
 import type { RigParameters } from '../devices/parameters.ts';
-import type { AirSite, ExaminedPlace } from '../devices/places.ts';
+import type { AirSite, ExaminedPlace, SmokePlace } from '../devices/places.ts';
 import { AirNetwork } from '../network/AirNetwork.ts';
-import { AirJoints } from './AirJoints.ts';
-import { type AirVolume, OTHER_VOLUMES } from './airVolumes.ts';
+import { AirFabric } from './AirFabric.ts';
+import { addJoints, SITE_VOLUMES } from './AirJoints.ts';
+import { AIR_VOLUMES, type AirNodes, type AirVolume } from './airVolumes.ts';
+import { ToolAir } from './ToolAir.ts';
+import { addTruckAir, manifoldPa, vapourSpace } from './truckAir.ts';
+import { UnitAir } from './UnitAir.ts';
 
 /** What air surrounds the bench with. */
 export interface AirSurroundings {
@@ -19,20 +19,27 @@ export interface AirSurroundings {
   readonly fuelLevel: number;
 }
 
-/** The unit, the truck's hoses and vessels and the hand pump as one air network. `sync` follows the bench's state. */
+/** Grid of the air's steps, its longest step in ticks, and where the piston is so many ticks on (0 home to 1 drawn). */
+export interface AirStepWish {
+  readonly secondsPerTick: number;
+  readonly longestTicks: number;
+  drawnAfter(ticks: number): number;
+}
+
+/** Air lost through one place that an ear can find, kg/s: about 0.4 L/min. Common practice, no source. */
+const AUDIBLE_KG_PER_S = 8e-6;
+/** Full scale of the smoke machine's flow ball, kg/s: about 5 L/min. */
+const FLOW_BALL_KG_PER_S = 1e-4;
+
+/** The unit, the truck's hoses and vessels and the tools as one air network. `sync` follows the bench's state. */
 export class BenchAir {
   readonly network: AirNetwork;
-  private readonly nodes: Readonly<Record<AirVolume, number>>;
-  private readonly ambient: number;
-  private readonly engineSource: number;
-  private readonly ventSeat: Orifice;
-  private readonly ventLeak: Orifice;
-  private readonly valveAtRest: Orifice;
-  private readonly valveEnergised: Orifice;
-  private readonly releaseValve: Orifice;
-  private readonly joints: AirJoints;
-  private readonly cylinder: SweptVolume;
-  private readonly diaphragm: Diaphragm;
+  readonly nodes: AirNodes;
+  /** The regulator of the smoke machine. */
+  readonly smokeSource: number;
+  private readonly fabric: AirFabric;
+  private readonly unit: UnitAir;
+  private readonly tools: ToolAir;
 
   constructor(
     private parameters: RigParameters,
@@ -41,77 +48,20 @@ export class BenchAir {
     const q = parameters;
     const pa = surroundings.barometerPa;
     const net = new AirNetwork(celsiusToKelvin(surroundings.ambientC));
+    const fabric = new AirFabric(net, q);
     this.network = net;
-    this.ambient = net.boundary('room', pa);
-    this.engineSource = net.boundary('engine', pa);
-    const vapourM3 = Math.max(1 - surroundings.fuelLevel, 0.02) * q.tankM3;
-    const v = (name: AirVolume, m3: number): number => net.volume(name, m3, pa);
-    this.nodes = {
-      canister: v('canister', q.canisterPassageM3),
-      air: v('air', q.airPassageM3),
-      engine: v('engine', q.enginePassageM3),
-      drive: v('drive', q.driveChamberM3),
-      pump: v('pump', q.pumpChamberM3),
-      delay: v('delay', q.delayChamberM3),
-      'canister-hose': v('canister-hose', q.canisterHoseM3),
-      'air-hose': v('air-hose', q.airHoseM3),
-      'engine-hose': v('engine-hose', q.engineHoseM3),
-      'canister-vessel': v('canister-vessel', q.canisterM3),
-      tank: v('tank', vapourM3),
-      reservoir: v('reservoir', q.reservoirM3),
-      'pump-hose': v('pump-hose', q.pumpHoseM3),
-      'jar-hose': v('jar-hose', q.jarHoseM3),
-      jar: v('jar', q.jarM3),
-      manometer: v('manometer', q.manometerM3),
-      'smoke-hose': v('smoke-hose', q.smokeHoseM3),
-    };
-    const at = this.nodes;
-    const bore = (from: number, to: number, m: number): Orifice => net.add(Orifice.bore(from, to, m));
-
-    // The unit.
-    this.ventSeat = bore(at.canister, at.air, q.ventSeatM);
-    this.ventLeak = bore(at.canister, at.air, q.ventSeatLeakM);
-    this.valveAtRest = bore(at.drive, at.air, q.solenoidValveM);
-    this.valveEnergised = bore(at.drive, at.engine, q.solenoidValveM);
-    const check = { diameterM: q.pumpCheckM, crackingPa: q.pumpCheckCrackPa };
-    net.add(new CheckValve(at.canister, at.pump, check));
-    net.add(new CheckValve(at.pump, at.air, check));
-    net.add(
-      new CheckValve(at.delay, at.drive, { diameterM: q.delayCheckM, crackingPa: q.delayCheckCrackPa }),
-    );
-    bore(at.drive, at.delay, q.delayBleedM);
-    bore(at.canister, this.ambient, q.capsuleLeakM);
-    this.diaphragm = net.add(
-      new Diaphragm(at.drive, at.pump, {
-        areaM2: q.diaphragmM2,
-        preloadN: q.diaphragmPreloadN,
-        rateNPerM: q.diaphragmNPerM,
-        travelM: q.diaphragmTravelM,
-      }),
-    );
-
-    // The truck.
-    bore(at['canister-hose'], at['canister-vessel'], q.portM);
-    bore(at['canister-vessel'], at.tank, q.portM);
-    bore(at.tank, this.ambient, q.seepM);
-    net.add(
-      new CheckValve(this.ambient, at.tank, { diameterM: q.portM, crackingPa: q.tankReliefPa, liftPa: 500 }),
-    );
-    bore(at['air-hose'], this.ambient, q.filterM);
-    net.add(new CheckValve(at.reservoir, this.engineSource, { diameterM: q.enginePortM, crackingPa: 100 }));
-    bore(at.reservoir, at['engine-hose'], q.enginePortM);
-
-    // The hand pump.
-    this.cylinder = new SweptVolume(net, 'cylinder', q.pumpDeadM3, q.pumpStrokeM3, pa);
-    const handCheck = { diameterM: q.handPumpCheckM, crackingPa: q.handPumpCheckCrackPa };
-    net.add(new CheckValve(at['pump-hose'], this.cylinder.node, handCheck));
-    net.add(new CheckValve(this.cylinder.node, this.ambient, handCheck));
-    this.releaseValve = bore(at['pump-hose'], this.ambient, q.releaseM);
-    bore(at['pump-hose'], this.ambient, q.handPumpSealLeakM);
-
-    bore(at['jar-hose'], at.jar, q.portM);
-
-    this.joints = new AirJoints(net, at, this.ambient, q);
+    this.fabric = fabric;
+    const room = net.boundary('room', pa);
+    const engine = fabric.source('engine', pa, (bench) => manifoldPa(bench, pa, this.parameters));
+    this.smokeSource = fabric.source('smoke', pa, (bench) => pa + bench.smoke.pa);
+    const sizes = volumeSizes(q, surroundings.fuelLevel);
+    const nodes = AIR_VOLUMES.map((name) => [name, net.volume(name, sizes[name], pa)]);
+    const at = Object.fromEntries(nodes) as Record<AirVolume, number>;
+    this.nodes = at;
+    this.unit = new UnitAir(fabric, at, room, q);
+    addTruckAir(fabric, at, room, engine, () => this.parameters);
+    this.tools = new ToolAir(fabric, at, room, this.smokeSource, { q, barometerPa: pa });
+    addJoints(fabric, at, room);
     // A step must end where a threshold is passed, not up to seconds later.
     net.level(at.canister, pa - q.tripPa);
     net.level(at.canister, pa - q.tripPa + q.differentialPa);
@@ -120,62 +70,130 @@ export class BenchAir {
     net.compile();
   }
 
+  /** True when the bench's state asks for paths or sources other than they stand. */
+  differs(bench: BenchState): boolean {
+    return this.fabric.differs(bench);
+  }
+
   /** Opens and shuts every path as the bench's discrete state says. */
   sync(bench: BenchState): void {
-    const seated = bench.plunger === 'seated';
-    this.ventSeat.openness = bench.vent === 'open' ? 1 : 0;
-    this.ventLeak.openness = bench.vent === 'open' ? 0 : 1;
-    this.valveAtRest.openness = seated ? 0 : 1;
-    this.valveEnergised.openness = seated ? 1 : 0;
-    this.releaseValve.openness = bench.releaseOpen ? 1 : 0;
-    const { barometerPa } = this.surroundings;
-    const engineVacuum = bench.key === 'running' ? this.parameters.engineVacuumPa : 0;
-    // At altitude an engine draws the same share of a thinner atmosphere.
-    this.network.setBoundary(this.engineSource, barometerPa * (1 - engineVacuum / 101_325));
-    this.joints.sync(bench);
+    this.fabric.sync(bench);
   }
 
   /** One step during which the pump's piston travels evenly to `drawn` (0 home to 1 full). */
   step(seconds: number, drawn: number): boolean {
-    this.cylinder.moveTo(clamp(drawn, 0, 1));
+    this.tools.cylinder.moveTo(clamp(drawn, 0, 1));
     return this.network.step(seconds).converged;
   }
 
-  /** Strokes a second at which the piston is about to move, for the choice of step. */
-  announce(strokesPerSecond: number): void {
-    this.cylinder.announce(strokesPerSecond);
+  /** Ticks of the next step, which is worked out ahead. */
+  plan({ secondsPerTick, longestTicks, drawnAfter }: AirStepWish): number {
+    return this.network.planStep({
+      quantumS: secondsPerTick,
+      longest: longestTicks,
+      moveWalls: (quanta) => this.tools.cylinder.moveTo(clamp(drawnAfter(quanta), 0, 1)),
+    });
   }
 
-  /** Vacuum in a volume, pascal below the room. */
-  vacuum(volume: AirVolume): number {
-    return this.surroundings.barometerPa - this.network.pressure(this.nodes[volume]);
+  /** Makes sure that a step is worked out ahead, for looking into it. */
+  foresee(seconds: number, drawn: number): void {
+    this.tools.cylinder.moveTo(clamp(drawn, 0, 1));
+    this.network.foresee(seconds);
+  }
+
+  /** Strokes a second at which the piston is about to move. */
+  announce(strokesPerSecond: number): void {
+    this.tools.cylinder.announce(strokesPerSecond);
+  }
+
+  /** Vacuum in a volume, pascal below the room; `share` is how far through the step worked out ahead. */
+  vacuum(volume: AirVolume, share = 0): number {
+    return this.surroundings.barometerPa - this.pressure(this.nodes[volume], share);
   }
 
   /** Vacuum at a site: in the passage behind a port, or in the hose of an end. */
   vacuumAt(site: AirSite): number {
-    return this.vacuum(this.joints.volumeOf(site));
+    return this.vacuum(SITE_VOLUMES[site]);
   }
 
   /** True when air is heard to leak at a place. */
-  hisses(_at: ExaminedPlace): boolean {
-    return false;
+  hisses(at: ExaminedPlace): boolean {
+    return this.fabric.outlets.some(
+      ({ heard, path }) => heard === at && Math.abs(this.network.flowThrough(path)) > AUDIBLE_KG_PER_S,
+    );
+  }
+
+  /** Places where air leaves to the room faster than `kgPerS`, with the volume it comes from. */
+  outflows(kgPerS: number): { readonly seen: SmokePlace; readonly from: number }[] {
+    const found = [];
+    for (const { seen, path } of this.fabric.outlets) {
+      if (seen !== null && this.network.flowThrough(path) > kgPerS) found.push({ seen, from: path.from });
+    }
+    return found;
+  }
+
+  /** Flow of the smoke machine as a share of its scale, 0 to 1. */
+  get smokeFlow(): number {
+    return clamp(this.network.flowThrough(this.tools.smokeSupply) / FLOW_BALL_KG_PER_S, 0, 1);
   }
 
   /** Diaphragm lift as a share of its travel. */
-  get diaphragmTravel(): number {
-    const dp = this.network.pressure(this.nodes.pump) - this.network.pressure(this.nodes.drive);
-    return this.diaphragm.lift(dp) / this.parameters.diaphragmTravelM;
+  diaphragmTravel(share = 0): number {
+    return this.unit.travelAt(this.pressure(this.nodes.pump, share) - this.pressure(this.nodes.drive, share));
+  }
+
+  /** True when these parameters bore a path otherwise than it is bored. */
+  heeds(parameters: RigParameters): boolean {
+    return this.fabric.heeds(parameters) || this.unit.heeds(parameters);
+  }
+
+  /** Puts the hand pump's piston there at once, 0 home to 1 drawn, at the pressure it has. */
+  placePiston(drawn: number): void {
+    this.tools.cylinder.place(clamp(drawn, 0, 1));
   }
 
   /** Takes over changed parameters without touching the pressures. */
   retune(parameters: RigParameters): void {
     this.parameters = parameters;
+    this.unit.retune(parameters);
+    this.fabric.retune(parameters);
   }
 
-  /** Takes over the pressures of hoses, vessels and tools from the air before an item was renewed. */
-  carryOver(old: BenchAir): void {
-    for (const name of OTHER_VOLUMES) {
-      this.network.refill(this.nodes[name], old.network.pressure(old.nodes[name]));
+  /** Takes over the pressures of the air before something was renewed, but for the volumes that came new. */
+  carryOver(old: BenchAir, renewed: readonly AirVolume[]): void {
+    for (const name of AIR_VOLUMES) {
+      if (!renewed.includes(name))
+        this.network.refill(this.nodes[name], old.network.pressure(old.nodes[name]));
     }
+    const { cylinder } = this.tools;
+    cylinder.place(clamp(old.tools.cylinder.drawn, 0, 1));
+    this.network.refill(cylinder.node, old.network.pressure(old.tools.cylinder.node));
   }
+
+  private pressure(node: number, share: number): number {
+    return share === 0 ? this.network.pressure(node) : this.network.pressureWithin(node, share);
+  }
+}
+
+/** Sizes of the volumes in m³. */
+function volumeSizes(q: RigParameters, fuelLevel: number): Readonly<Record<AirVolume, number>> {
+  return {
+    canister: q.canisterPassageM3,
+    air: q.airPassageM3,
+    engine: q.enginePassageM3,
+    drive: q.driveChamberM3,
+    pump: q.pumpChamberM3,
+    delay: q.delayChamberM3,
+    'canister-hose': q.canisterHoseM3,
+    'air-hose': q.airHoseM3,
+    'engine-hose': q.engineHoseM3,
+    'canister-vessel': q.canisterM3,
+    tank: vapourSpace(fuelLevel, q),
+    reservoir: q.reservoirM3,
+    'pump-hose': q.pumpHoseM3,
+    'jar-hose': q.jarHoseM3,
+    jar: q.jarM3,
+    manometer: q.manometerM3,
+    'smoke-hose': q.smokeHoseM3,
+  };
 }

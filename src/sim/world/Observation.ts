@@ -15,6 +15,7 @@ import type {
   MeterFunction,
   MeterJack,
   SmokeGas,
+  SmokePlace,
   SolenoidCommand,
   UnitPort,
   WhichUnit,
@@ -213,27 +214,6 @@ export interface Observation {
   /** Items renewed so far, in order. */
   readonly renewed: readonly ItemId[];
 }
-
-/** Where smoke can be seen to come out. */
-export const SMOKE_PLACES = [
-  'unit-body',
-  'unit-capsule',
-  'canister-port',
-  'air-port',
-  'engine-port',
-  'canister-hose',
-  'air-hose',
-  'engine-hose',
-  'filter',
-  'canister',
-  'filler-cap',
-  'tank-seal',
-  'purge-valve',
-  'jar',
-  'pump',
-  'loose-end',
-] as const;
-export type SmokePlace = (typeof SMOKE_PLACES)[number];
 
 /**
  * The inside of the unit and the truth of the circuit: for walkthroughs and the debrief only, never for a learner

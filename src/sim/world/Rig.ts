@@ -6,10 +6,13 @@ import { barometerPa } from '../components/Barometer.ts';
 import { inputMode } from '../devices/meter/inputMode.ts';
 import { READINGS_PER_SECOND } from '../devices/meter/MeterState.ts';
 import type { RigParameters } from '../devices/parameters.ts';
+import type { WhichUnit } from '../devices/places.ts';
 import { faultById } from '../faults/catalogue.ts';
+import { UNIT_VOLUMES, VOLUMES_OF_ITEM } from '../rigs/airVolumes.ts';
 import { type AirSurroundings, BenchAir } from '../rigs/BenchAir.ts';
 import { BenchCircuit, type FuseName } from '../rigs/BenchCircuit.ts';
 import { AS_BUILT, rigParameters, timesRenewed } from '../rigs/rigParameters.ts';
+import { planAir, stepAir } from './airSteps.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import { startingFaces } from './harnessMotion.ts';
 import type { Finding, HappeningKind } from './Observation.ts';
@@ -32,6 +35,8 @@ export class Rig {
   private readonly surroundings: AirSurroundings;
   /** How many renewals the circuit as it stands was built with. */
   private renewalsBuilt: number;
+  /** Which unit the air as it stands was built with. */
+  private unitBuilt: WhichUnit = 'truck';
 
   constructor(readonly spec: WorldSpec) {
     this.surroundings = {
@@ -63,7 +68,15 @@ export class Rig {
     const { bench, meter } = this.state;
     seatStuckPlunger(this);
     this.circuit.sync(bench, inputMode(bench.meterFunction, meter.range, this.parameters.meterBattery));
+    if (!this.air.differs(bench)) return;
+    this.settleAir();
     this.air.sync(bench);
+    planAir(this);
+  }
+
+  /** What the air has done until now, it has done by the paths as they were. */
+  private settleAir(): void {
+    stepAir(this, this.state.electrical.tick);
   }
 
   /** Builds the networks anew from the parameters after an item was renewed; keeps what was not renewed. */
@@ -73,10 +86,14 @@ export class Rig {
     const oldAir = this.air;
     this.parameters = rigParameters(this.spec.seed, this.spec.faults, bench);
     this.circuit = new BenchCircuit(this.parameters, this.spec.ambientC);
-    this.circuit.carryOver(oldCircuit, bench.renewed.slice(this.renewalsBuilt));
+    const renewedItems = bench.renewed.slice(this.renewalsBuilt);
+    this.circuit.carryOver(oldCircuit, renewedItems);
     this.renewalsBuilt = bench.renewed.length;
     this.air = new BenchAir(this.parameters, this.surroundings);
-    this.air.carryOver(oldAir);
+    const fresh = renewedItems.flatMap((item) => VOLUMES_OF_ITEM[item] ?? []);
+    if (bench.unit !== this.unitBuilt) fresh.push(...UNIT_VOLUMES);
+    this.unitBuilt = bench.unit;
+    this.air.carryOver(oldAir, fresh);
     this.sync();
     this.seeMelted();
   }
@@ -84,7 +101,11 @@ export class Rig {
   /** Hours have passed: the room's air stands everywhere. */
   restAir(): void {
     this.air = new BenchAir(this.parameters, this.surroundings);
+    this.air.placePiston(this.state.bench.handle.position);
+    this.state.smokeShares = [];
+    this.state.smokeSeenAt = [];
     this.sync();
+    planAir(this);
   }
 
   /** Rebuilds the networks for a restored state, without carrying anything over. */
@@ -93,7 +114,9 @@ export class Rig {
     this.renewalsBuilt = state.bench.renewed.length;
     this.parameters = rigParameters(this.spec.seed, this.spec.faults, state.bench);
     this.circuit = new BenchCircuit(this.parameters, this.spec.ambientC);
+    this.unitBuilt = state.bench.unit;
     this.air = new BenchAir(this.parameters, this.surroundings);
+    this.air.sync(state.bench); // before the sync below, so that no time passes in an air that is still to be restored
     this.sync();
   }
 
@@ -141,6 +164,7 @@ export class Rig {
   retune(): void {
     this.parameters = rigParameters(this.spec.seed, this.spec.faults, this.state.bench);
     this.circuit.retune(this.parameters);
+    if (this.air.heeds(this.parameters)) this.settleAir();
     this.air.retune(this.parameters);
     this.sync();
     wakeElectrical(this.state);

@@ -3,6 +3,7 @@ import { type BenchState, startingBench } from '../devices/BenchState.ts';
 import { type CircuitTests, freshCircuitTests } from '../devices/controller/circuitTests.ts';
 import type { Monitor } from '../devices/controller/Monitor.ts';
 import { freshMeter, type MeterState } from '../devices/meter/MeterState.ts';
+import type { SmokePlace } from '../devices/places.ts';
 import type { FuseName } from '../rigs/BenchCircuit.ts';
 import type { DriveReport, Finding, Happening } from './Observation.ts';
 
@@ -31,6 +32,8 @@ export interface WorldState {
   deadlines: {
     reading: Tick;
     plunger: Tick;
+    /** The damped capsule follows vacuum that has stood past its trip or reset point. */
+    capsule: Tick;
     bounce: Tick;
     bounceEnd: Tick;
     pulse: Tick;
@@ -42,6 +45,14 @@ export interface WorldState {
   plungerMotion: { from: number; since: Tick; towards: number };
   /** Gauge readings at the last readings, pascal, newest last. */
   gauge: number[];
+  /** Where the needle of the hand pump's gauge stands, pascal below the room, if it sticks. */
+  needlePa: number;
+  /** Height of the water manometer's column as vacuum, pascal, now and at the last readings, newest last. */
+  manometer: { waterPa: number; past: number[] };
+  /** Share of smoke in the air at every node of the air network; empty while there is none. */
+  smokeShares: number[];
+  /** Where smoke is seen to come out. */
+  smokeSeenAt: SmokePlace[];
   happenings: Happening[];
   lastHappening: number;
   findings: Finding[];
@@ -96,6 +107,7 @@ export function startingState(readingTicks: number, trials: readonly number[]): 
     deadlines: {
       reading: readingTicks,
       plunger: NEVER,
+      capsule: NEVER,
       bounce: NEVER,
       bounceEnd: NEVER,
       pulse: NEVER,
@@ -104,6 +116,10 @@ export function startingState(readingTicks: number, trials: readonly number[]): 
     },
     plungerMotion: { from: 0, since: 0, towards: 0 },
     gauge: [],
+    needlePa: 0,
+    manometer: { waterPa: 0, past: [] },
+    smokeShares: [],
+    smokeSeenAt: [],
     happenings: [],
     lastHappening: 0,
     findings: [],

@@ -40,6 +40,7 @@ function nextStop(rig: Rig): Tick {
     air.next,
     deadlines.reading,
     deadlines.plunger,
+    deadlines.capsule,
     deadlines.bounce,
     deadlines.bounceEnd,
     deadlines.pulse,
@@ -68,11 +69,14 @@ function solveTo(rig: Rig, tick: Tick): void {
   if (deadlines.reading <= tick) takeDueReading(rig, tick);
 }
 
-/** Air is solved at its own stops, before anything that changes its paths, and before the gauge is read. */
+/** Air is solved at its own stops and before anything that changes its paths; gauges are read between them. */
 function airIsDue(rig: Rig, tick: Tick): boolean {
   const { air, deadlines } = rig.state;
   return (
-    air.next <= tick || deadlines.plunger <= tick || handleDeadline(rig) <= tick || deadlines.reading <= tick
+    air.next <= tick ||
+    deadlines.plunger <= tick ||
+    deadlines.capsule <= tick ||
+    handleDeadline(rig) <= tick
   );
 }
 

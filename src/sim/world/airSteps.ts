@@ -1,25 +1,58 @@
-import { SECONDS_PER_TICK, type Tick } from '../../base/ticks.ts';
+import { SECONDS_PER_TICK, secondsToTicks, type Tick } from '../../base/ticks.ts';
+import { LONGEST_AIR_STEP_S } from '../network/airStepRule.ts';
+import type { AirVolume } from '../rigs/airVolumes.ts';
+import { watchAirDamage } from './airDamage.ts';
 import { watchAir } from './airThresholds.ts';
-import { handleAt } from './handleMotion.ts';
+import { handleAt, handleDeadline } from './handleMotion.ts';
 import type { Rig } from './Rig.ts';
+import { driftSmoke, smokeMoves } from './smokeDrift.ts';
 
-/** Solves the air up to a tick and plans its next step. */
+const LONGEST_TICKS: Tick = secondsToTicks(LONGEST_AIR_STEP_S);
+/** While smoke travels with the air, it is followed at least this often. */
+const SMOKE_TICKS: Tick = secondsToTicks(0.5);
+
+/** Solves the air up to a tick, looks what thresholds it has passed, and plans its next step. */
 export function stepAir(rig: Rig, tick: Tick): void {
   const { state, air } = rig;
-  const seconds = (tick - state.air.tick) * SECONDS_PER_TICK;
-  if (seconds > 0) {
+  const ticks = tick - state.air.tick;
+  if (ticks > 0) {
     const { handle } = state.bench;
     handle.position = handleAt(rig, tick);
-    if (!air.step(seconds, handle.position)) state.unsolved += 1;
+    if (air.step(ticks * SECONDS_PER_TICK, handle.position)) driftSmoke(rig, tick);
+    else state.unsolved += 1;
     state.air.tick = tick;
     watchAir(rig, tick);
+    watchAirDamage(rig, tick);
   }
   planAir(rig);
 }
 
-/** Chooses the next air step from the air's own state. Needed again whenever a path has opened or shut. */
+/**
+ * Chooses the next stop of the air from its own state; the step up to it is worked out now and taken when its time comes,
+ * unless something is done before. It never reaches past a moment at which a valve or the pump's handle is due to turn.
+ */
 export function planAir(rig: Rig): void {
-  const { state } = rig;
-  const ticks = Math.floor(rig.air.network.suggestStep() / SECONDS_PER_TICK);
-  state.air.next = state.air.tick + Math.max(ticks, 1);
+  const { air, deadlines } = rig.state;
+  const due = Math.min(handleDeadline(rig), deadlines.plunger, deadlines.pulse) - air.tick;
+  const longest = smokeMoves(rig.state) ? SMOKE_TICKS : LONGEST_TICKS;
+  air.next =
+    air.tick +
+    rig.air.plan({
+      secondsPerTick: SECONDS_PER_TICK,
+      longestTicks: Math.max(Math.min(due, longest), 1),
+      drawnAfter: (ticks) => handleAt(rig, air.tick + ticks),
+    });
+}
+
+/** Vacuum in a volume at a tick between the air's last stop and its next, pascal below the room. */
+export function vacuumAtTick(rig: Rig, volume: AirVolume, tick: Tick): number {
+  return rig.air.vacuum(volume, shareAtTick(rig, tick));
+}
+
+/** How far a tick lies through the step that is worked out ahead, 0 to 1. */
+export function shareAtTick(rig: Rig, tick: Tick): number {
+  const { tick: from, next } = rig.state.air;
+  if (tick <= from) return 0;
+  rig.air.foresee((next - from) * SECONDS_PER_TICK, handleAt(rig, next));
+  return Math.min((tick - from) / (next - from), 1);
 }

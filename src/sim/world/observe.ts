@@ -1,10 +1,13 @@
+import type { AirVolume } from '../rigs/airVolumes.ts';
+import { ventStandsShut } from '../rigs/UnitAir.ts';
 import { switchIsClosed } from '../rigs/unitParts.ts';
+import { gaugeIsSteady, gaugePa, manometerIsSteady, manometerPa, smokeGauges } from './airInstruments.ts';
+import { shareAtTick } from './airSteps.ts';
 import { handleAt } from './handleMotion.ts';
 import type { InsideObservation, Observation } from './Observation.ts';
 import { observeMeter } from './observeMeter.ts';
 import type { Rig } from './Rig.ts';
 import { dashLampLit, readController } from './readController.ts';
-import { gaugeIsSteady, gaugePa } from './readings.ts';
 
 /** What an instrument, an eye or an ear could know at the present tick. */
 export function observeRig(rig: Rig): Observation {
@@ -37,8 +40,8 @@ export function observeRig(rig: Rig): Observation {
     ledTester: { lit: circuit.ledLit },
     supply: supplyOf(rig),
     bleed: bench.bleed,
-    manometer: { kPa: bench.waterLost ? null : 0, steady: true },
-    smoke: { gas: bench.smoke.gas, setKPa: bench.smoke.pa / 1000, gaugeKPa: 0, flow: 0, seenAt: [] },
+    manometer: manometerOf(rig),
+    smoke: smokeOf(rig),
     unit: bench.unit,
     wiggling: bench.wiggle?.at ?? null,
     findings: [...state.findings],
@@ -54,15 +57,30 @@ function supplyOf({ circuit, state }: Rig): Observation['supply'] {
   return { on, volts: on ? volts : 0, amps: deliveredAmps, limiting };
 }
 
+/** The water manometer as it is read. */
+function manometerOf(rig: Rig): Observation['manometer'] {
+  const pa = manometerPa(rig);
+  return { kPa: pa === null ? null : pa / 1000, steady: manometerIsSteady(rig) };
+}
+
+/** The smoke machine's own gauges, and where its smoke comes out. */
+function smokeOf(rig: Rig): Observation['smoke'] {
+  const { smoke } = rig.state.bench;
+  const { pa, flow } = smokeGauges(rig);
+  const seenAt = [...rig.state.smokeSeenAt];
+  return { gas: smoke.gas, setKPa: smoke.pa / 1000, gaugeKPa: pa / 1000, flow, seenAt };
+}
+
 /** The inside of the unit and the truth of the circuit, for walkthroughs and the debrief. */
 export function insideRig(rig: Rig): InsideObservation {
   const { bench } = rig.state;
   const { air, circuit, parameters } = rig;
-  const kPa = (name: Parameters<typeof air.vacuum>[0]): number => air.vacuum(name) / 1000;
+  const share = shareAtTick(rig, rig.state.tick);
+  const kPa = (name: AirVolume): number => air.vacuum(name, share) / 1000;
   const closed = switchIsClosed(parameters, bench);
   return {
     plunger: bench.plunger,
-    ventSeat: bench.vent,
+    ventSeat: ventStandsShut(bench, parameters) ? 'shut' : 'open',
     vacuumSwitch: closed ? 'closed' : 'open',
     coilAmps: circuit.coil.amps,
     senseVolts: circuit.volts('cavity-3-back'),
@@ -71,6 +89,6 @@ export function insideRig(rig: Rig): InsideObservation {
     driveKPa: kPa('drive'),
     delayKPa: kPa('delay'),
     pumpKPa: kPa('pump'),
-    diaphragmTravel: air.diaphragmTravel,
+    diaphragmTravel: air.diaphragmTravel(share),
   };
 }

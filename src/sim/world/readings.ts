@@ -7,18 +7,15 @@ import { METER_SPECS, type MeterSpec } from '../devices/meter/meterSpecs.ts';
 import { readingNoise } from '../devices/meter/readingNoise.ts';
 import { takeReading } from '../devices/meter/takeReading.ts';
 import type { BenchCircuit } from '../rigs/BenchCircuit.ts';
+import { moveAirInstruments } from './airInstruments.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import { READING_TICKS, type Rig } from './Rig.ts';
 
-const KEPT_GAUGE = 5;
-const STEADY_PA = 100;
-
-/** Takes the meter's and the gauge's reading that falls due at this tick. */
+/** Takes the meter's and the gauges' readings that fall due at this tick. */
 export function takeDueReading(rig: Rig, tick: Tick): void {
   const { state } = rig;
   state.deadlines.reading = tick + READING_TICKS;
-  state.gauge.push(gaugePa(rig));
-  if (state.gauge.length > KEPT_GAUGE) state.gauge.shift();
+  moveAirInstruments(rig, tick);
   const { meterFunction } = state.bench;
   if (meterFunction !== 'off') readMeter(rig, tick, meterFunction);
 }
@@ -65,16 +62,4 @@ function voltsAt(circuit: BenchCircuit, place: MeterSpec['looksAt']): number {
     default:
       return unreachable(place);
   }
-}
-
-/** What the hand pump's gauge shows, pascal below the room; its stop keeps the needle from going below zero. */
-export function gaugePa(rig: Rig): number {
-  return Math.max(rig.air.vacuum('pump-hose') * (1 + rig.parameters.gaugeGain), 0);
-}
-
-/** True when the needle has not visibly moved over the last second. */
-export function gaugeIsSteady(rig: Rig): boolean {
-  const { gauge } = rig.state;
-  if (gauge.length < KEPT_GAUGE) return false;
-  return Math.abs(gaugePa(rig) - (gauge[0] as number)) < STEADY_PA;
 }
