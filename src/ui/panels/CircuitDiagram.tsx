@@ -2,12 +2,17 @@ import type { ComponentChildren } from 'preact';
 import { say } from '../../text/translate.ts';
 
 /**
- * The rig's circuit in the style of IEC 60617: supply at the left, controller in the middle, unit at the right, ground below.
- * Wires are named by their IEC 60757 letters.
+ * The rig's circuit in the style of IEC 60617: supply at the left, controller above, unit at the right, ground below. Wires
+ * are named by their IEC 60757 letters, cavities of the plug are numbers in rings. Drawn for a narrow column: its letters
+ * stay readable at 310 pixels.
  */
 export function CircuitDiagram() {
   return (
-    <svg class="circuit" viewBox="0 0 420 356" role="img" aria-label={say('service.diagramLabel')}>
+    <svg class="circuit" viewBox="0 0 330 424" role="img" aria-label={say('service.diagramLabel')}>
+      <g class="part">
+        <rect x="100" y="32" width="212" height="98" class="box" />
+        <rect x="164" y="216" width="148" height="100" class="box dashed" />
+      </g>
       <Wires />
       <Parts />
       <Words />
@@ -18,14 +23,14 @@ export function CircuitDiagram() {
 function Wires() {
   return (
     <g class="wire">
-      {/* Supply: battery, key, fuse, driver. */}
-      <path d="M40 230 V76 H60 M90 76 H106 M142 76 H164" />
-      {/* Feed to cavity 1 and the coil. */}
-      <path d="M220 76 H320 V116 M320 164 V216" />
-      {/* Sense from the pull-up to cavity 3 and the switch. */}
-      <path d="M192 124 V134 H252 V108 H386 V138 M386 164 V216 H320" />
-      {/* Ground from cavity 2 over the splice to the stud, and the battery's own. */}
-      <path d="M320 216 V262 H236 V298 M40 252 V318 H236 V306" />
+      {/* Battery through key and fuse into the driver. */}
+      <path d="M40 296 V262 M40 232 V196 M40 160 V76 H130" />
+      {/* Driver to cavity 1 and the coil. */}
+      <path d="M168 76 H196 V190 M196 210 V232 M196 280 V300" />
+      {/* Pull-up to cavity 3 and the switch. */}
+      <path d="M270 46 V58 M270 96 V190 M270 210 V242 M270 272 V300" />
+      {/* Coil and switch to cavity 2, over the splice to the stud, and the battery's own. */}
+      <path d="M196 300 H270 M233 300 V322 M233 342 V388 M40 320 V402 H233 V388" />
     </g>
   );
 }
@@ -33,26 +38,35 @@ function Wires() {
 function Parts() {
   return (
     <g class="part">
-      <rect x="164" y="40" width="56" height="112" class="box" />
-      <rect x="290" y="92" width="118" height="136" class="box dashed" />
-      <path d="M28 230 H52 M34 236 H46 M28 244 H52 M34 250 H46" />
-      <path d="M60 76 L86 64" />
-      <circle cx="60" cy="76" r="3" class="dot" />
-      <circle cx="90" cy="76" r="3" class="dot" />
-      <rect x="106" y="68" width="36" height="16" />
-      <path d="M106 76 H142" />
-      <path d="M178 70 L206 82 M178 82 L206 70" />
-      <rect x="186" y="98" width="12" height="26" class="box" />
-      <path d="M192 98 V90" />
-      <rect x="310" y="116" width="20" height="48" class="box" />
-      <path d="M310 156 L330 124" />
-      <path d="M320 76 V116 M386 108 V138" class="wire" />
-      <circle cx="386" cy="138" r="3" class="dot" />
-      <circle cx="386" cy="164" r="3" class="dot" />
-      <path d="M386 164 L400 143" />
-      <path d="M320 164 V216 H386 V164" class="wire" />
-      <circle cx="236" cy="262" r="4" class="dot" />
-      <path d="M220 298 H252 M226 303 H246 M231 308 H241" />
+      {/* Battery. */}
+      <path d="M28 296 H52 M34 303 H46 M28 312 H52 M34 320 H46" />
+      {/* Key. */}
+      <circle cx="40" cy="262" r="3" class="dot" />
+      <circle cx="40" cy="232" r="3" class="dot" />
+      <path d="M40 262 L54 238" />
+      {/* Fuse. */}
+      <rect x="32" y="160" width="16" height="36" class="box" />
+      <path d="M40 160 V196" />
+      {/* Driver: a switch that is no contact. */}
+      <rect x="130" y="64" width="38" height="24" class="box" />
+      <path d="M138 82 L160 70" />
+      {/* Pull-up. */}
+      <rect x="263" y="58" width="14" height="38" class="box" />
+      {/* Coil with its plunger's stroke. */}
+      <rect x="186" y="232" width="20" height="48" class="box" />
+      <path d="M186 272 L206 240" />
+      {/* Vacuum switch. */}
+      <circle cx="270" cy="242" r="3" class="dot" />
+      <circle cx="270" cy="272" r="3" class="dot" />
+      <path d="M270 272 L284 249" />
+      {/* Splice and stud. */}
+      <circle cx="233" cy="366" r="4" class="dot" />
+      <circle cx="233" cy="402" r="4" class="dot" />
+      <path d="M233 402 H262 M262 392 V412 M268 396 V408 M274 400 V404" />
+      {/* Cavities of the plug. */}
+      <circle cx="196" cy="200" r="10" class="box" />
+      <circle cx="270" cy="200" r="10" class="box" />
+      <circle cx="233" cy="332" r="10" class="box" />
     </g>
   );
 }
@@ -60,25 +74,29 @@ function Parts() {
 function Words() {
   return (
     <g>
-      <Word x={14} y={234} text="+" />
-      <Word x={60} y={246} text={say('service.labels.battery')} />
-      <Word x={64} y={100} text={say('service.labels.key')} />
-      <Word x={104} y={58} text={say('service.labels.fuse')} />
-      <Word x={164} y={32} text={say('service.labels.controller')} />
-      <Word x={168} y={62} text={say('service.labels.driver')} />
-      <Word x={226} y={100} text="2.2 kΩ" />
-      <Word x={230} y={70} text="PK/BK" strong />
-      <Word x={276} y={70} text={`1 · ${say('service.labels.feed')}`} />
-      <Word x={228} y={150} text="GY/BU" strong />
-      <Word x={228} y={167} text={`3 · ${say('service.labels.sense')}`} />
-      <Word x={338} y={84} text={say('service.labels.unit')} />
-      <Word x={336} y={136} text={say('service.labels.coil')} narrow />
-      <Word x={336} y={150} text="32 Ω" />
-      <Word x={336} y={186} text={say('service.labels.switch')} narrow />
-      <Word x={330} y={250} text="BN" strong />
-      <Word x={330} y={267} text={`2 · ${say('service.labels.ground')}`} />
-      <Word x={186} y={266} text={say('service.labels.splice')} />
-      <Word x={258} y={308} text={say('service.labels.stud')} />
+      <Word x={14} y={300} text="+" />
+      <Word x={60} y={312} text={say('service.labels.battery')} />
+      <Word x={62} y={252} text={say('service.labels.key')} />
+      <Word x={56} y={183} text={say('service.labels.fuse')} />
+      <Word x={100} y={24} text={say('service.labels.controller')} />
+      <Word x={112} y={106} text={say('service.labels.driver')} />
+      <Word x={222} y={72} text="9.1 V" />
+      <Word x={214} y={88} text="2.2 kΩ" />
+      <Word x={204} y={152} text="PK/BK" strong />
+      <Word x={204} y={169} text={say('service.labels.feed')} />
+      <Word x={277} y={152} text="GY/BU" strong />
+      <Word x={277} y={169} text={say('service.labels.sense')} />
+      <Word x={192.5} y={204.5} text="1" strong />
+      <Word x={266.5} y={204.5} text="3" strong />
+      <Word x={229.5} y={336.5} text="2" strong />
+      <Word x={212} y={254} text={say('service.labels.coil')} />
+      <Word x={212} y={270} text="32 Ω" />
+      <Word x={172} y={310} text={say('service.labels.unit')} />
+      <Word x={228} y={290} text={say('service.labels.switch')} />
+      <Word x={250} y={344} text="BN" strong />
+      <Word x={250} y={361} text={say('service.labels.ground')} />
+      <Word x={184} y={371} text={say('service.labels.splice')} />
+      <Word x={138} y={396} text={say('service.labels.stud')} />
     </g>
   );
 }
@@ -88,12 +106,11 @@ interface WordProps {
   readonly y: number;
   readonly text: ComponentChildren;
   readonly strong?: boolean;
-  readonly narrow?: boolean;
 }
 
-function Word({ x, y, text, strong, narrow }: WordProps) {
+function Word({ x, y, text, strong }: WordProps) {
   return (
-    <text x={x} y={y} class={strong ? 'code' : narrow ? 'narrow' : ''}>
+    <text x={x} y={y} class={strong ? 'code' : ''}>
       {text}
     </text>
   );

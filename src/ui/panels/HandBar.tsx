@@ -44,8 +44,14 @@ export function HandBar({ desk, held, onShortcuts }: HandBarProps) {
           {say('waiting.steady')}
         </button>
       </fieldset>
-      <button type="button" class="plain" onClick={onShortcuts}>
-        {say('bench.shortcuts')}
+      <button
+        type="button"
+        class="plain help"
+        aria-label={say('bench.shortcuts')}
+        title={say('bench.shortcuts')}
+        onClick={onShortcuts}
+      >
+        ?
       </button>
     </div>
   );

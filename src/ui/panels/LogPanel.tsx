@@ -49,16 +49,26 @@ function EntryRow({ entry, desk, newest }: EntryRowProps) {
             {entry.id}
           </span>
         </th>
-        <td>
-          <span class="entry-what">{words.what}</span>
-        </td>
-        <td class="entry-value">{words.value}</td>
+        {entry.about === 'reading' ? (
+          <>
+            <td>
+              <span class="entry-what">{words.what}</span>
+            </td>
+            <td class="entry-value">{words.value}</td>
+          </>
+        ) : (
+          <td colSpan={2}>
+            <span class="entry-what">{words.what}</span>
+            <span class="entry-found">{words.value}</span>
+          </td>
+        )}
       </tr>
       <tr class="entry-more">
         <td colSpan={2}>
           <span class="entry-conditions">
             {newest && <b class="entry-latest">{say('log.newest')} · </b>}
-            {clock(entry.tick)} · {words.conditions}
+            {clock(entry.tick)}
+            {entry.about === 'reading' && ` · ${words.conditions}`}
           </span>
           {words.heard && <span class="entry-heard">{words.heard}</span>}
           <Note entry={entry} desk={desk} />

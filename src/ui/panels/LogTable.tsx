@@ -15,14 +15,16 @@ export function LogTable({ desk, cites }: { readonly desk: Desk; readonly cites:
               <th scope="row">{entry.id}</th>
               <td>
                 {words.what}
+                {entry.about !== 'reading' && <b class="entry-found">{words.value}</b>}
                 {cites.includes(entry.id) && <span class="tag">{say('debrief.cited')}</span>}
                 <span class="entry-conditions">
-                  {clock(entry.tick)} · {words.conditions}
+                  {clock(entry.tick)}
+                  {entry.about === 'reading' && ` · ${words.conditions}`}
                 </span>
                 {words.heard && <span class="entry-heard">{words.heard}</span>}
                 {entry.note && <span class="entry-note">{entry.note}</span>}
               </td>
-              <td class="number">{words.value}</td>
+              <td class="number">{entry.about === 'reading' && words.value}</td>
             </tr>
           );
         })}

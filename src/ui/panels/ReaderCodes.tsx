@@ -94,13 +94,14 @@ function freezeLines(freeze: Freeze) {
   return [
     {
       name: say('reader.freezeLines.miles'),
-      value: say(miles < 0 ? 'reader.milesBefore' : 'reader.milesAfter', { count: Math.abs(miles) }),
+      value: say(miles < 0 ? 'reader.milesBefore' : 'reader.milesAfter', { miles: Math.abs(miles) }),
     },
     { name: say('reader.freezeLines.fuel'), value: `${fixed(freeze.fuelPercent, 0)} %` },
     { name: say('reader.freezeLines.ambient'), value: `${fixed(freeze.ambientC, 0)} °C` },
     {
       name: say('reader.freezeLines.barometer'),
-      value: `${fixed(freeze.barometerKPa, 1)} kPa (${fixed(kPaToInHg(freeze.barometerKPa), 1)} inHg)`,
+      hint: `${fixed(kPaToInHg(freeze.barometerKPa), 1)} inHg`,
+      value: `${fixed(freeze.barometerKPa, 1)} kPa`,
     },
     { name: say('reader.freezeLines.battery'), value: volts(freeze.batteryVolts) },
     { name: say('reader.freezeLines.sense'), value: volts(freeze.senseVolts) },

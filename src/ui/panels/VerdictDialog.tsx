@@ -115,7 +115,7 @@ function CiteChoice({ desk, cited, onToggle }: CiteChoiceProps) {
               <span>
                 <b>{entry.id}</b> {words.what} <b>{words.value}</b>
                 {words.heard && ` · ${words.heard}`}
-                <span class="entry-conditions">{words.conditions}</span>
+                {entry.about === 'reading' && <span class="entry-conditions">{words.conditions}</span>}
               </span>
             </label>
           );
