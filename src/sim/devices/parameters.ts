@@ -76,6 +76,8 @@ export const NOMINAL = {
 
   switchOhms: 0.08,
   switchBounceSeconds: 0.002,
+  /** A fine bore damps the capsule: vacuum must stand past a point for so long before the contact follows. */
+  switchDampingSeconds: 0.12,
   switchStuckOpen: 0,
   switchStuckClosed: 0,
   /** Chance that the contact fails to make on one trip. */

@@ -73,10 +73,7 @@ function solveTo(rig: Rig, tick: Tick): void {
 function airIsDue(rig: Rig, tick: Tick): boolean {
   const { air, deadlines } = rig.state;
   return (
-    air.next <= tick ||
-    deadlines.plunger <= tick ||
-    deadlines.capsule <= tick ||
-    handleDeadline(rig) <= tick
+    air.next <= tick || deadlines.plunger <= tick || deadlines.capsule <= tick || handleDeadline(rig) <= tick
   );
 }
 

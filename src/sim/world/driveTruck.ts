@@ -101,6 +101,7 @@ function bringBack(rig: Rig): void {
   bench.vacuumSwitch = 'open';
   bench.contactClosed = false;
   bench.vent = 'open';
+  deadlines.capsule = NEVER;
   deadlines.bounce = NEVER;
   deadlines.bounceEnd = NEVER;
   rig.restAir();
