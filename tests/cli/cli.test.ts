@@ -77,7 +77,7 @@ describe('known-good check', () => {
       /bad\.yaml:6:8: level: "9" is none of the words for this place\. Use one of: 1, 2, 3, 4\./,
     );
     expect(lines[1]).toMatch(
-      /bad\.yaml:27:12: faults\[0\]\.fault: there is no fault "capsule-tron"\. Use one of: .*capsule-torn/,
+      /bad\.yaml:30:12: faults\[0\]\.fault: there is no fault "capsule-tron"\. Use one of: .*capsule-torn/,
     );
   });
 

@@ -23,6 +23,22 @@ describe('a scenario file', () => {
     expect(loaded.ok && loaded.value.bench.altitudeM).toBe(0);
   });
 
+  it('says what comes and goes with the harness, what stands behind a fault, and what was driven', () => {
+    const loaded = loadScenario(
+      SCENARIO_TEXT.replace('cycles: 0', 'cycles: 6').replace(
+        'rules:',
+        '    root: fuel-in-canister\n  - fault: fuel-in-canister\n  - fault: sense-open\n    when-moved: true\nrules:',
+      ),
+      'job.yaml',
+    );
+    expect(loaded.ok && loaded.value.faults).toEqual([
+      { fault: 'capsule-torn', severity: 0.5, root: 'fuel-in-canister' },
+      { fault: 'fuel-in-canister', severity: 0 },
+      { fault: 'sense-open', severity: 0, whenMoved: true },
+    ]);
+    expect(loaded.ok && loaded.value.drives).toEqual({ cycles: 6, refuelled: false });
+  });
+
   it('has a hash of its content, not of its layout', () => {
     const plain = loadScenario(SCENARIO_TEXT, 'a.yaml');
     const commented = loadScenario(
@@ -61,6 +77,24 @@ describe('a scenario file', () => {
       SCENARIO_TEXT.replace('rules:', '  - fault: capsule-torn\n    severity: 1\nrules:'),
       '  - fault: capsule-torn\n    severity: 1\n',
     ],
+    ['fault-not-at-start', SCENARIO_TEXT.replace('capsule-torn', 'wire-3-pierced'), 'wire-3-pierced'],
+    [
+      'when-moved-not-allowed',
+      SCENARIO_TEXT.replace('severity: 0.5', 'severity: 0.5\n    when-moved: true'),
+      'when-moved',
+    ],
+    [
+      'root-not-listed',
+      SCENARIO_TEXT.replace('severity: 0.5', 'severity: 0.5\n    root: water-in-filter'),
+      'root: water',
+    ],
+    [
+      'not-a-root',
+      SCENARIO_TEXT.replace('severity: 0.5', 'severity: 0.5\n    root: fuse-blown'),
+      'root: fuse',
+    ],
+    ['number-too-large', SCENARIO_TEXT.replace('cycles: 0', 'cycles: 41'), 'cycles: 41'],
+    ['missing-key', SCENARIO_TEXT.replace('\n  refuelled: false', ''), 'cycles: 0'],
     ['steps-missing', SCENARIO_TEXT.replace('mode: practice', 'mode: walkthrough'), 'mode'],
     ['not-one-of', SCENARIO_TEXT.replace('off: []', 'off: [be-nice]'), 'off: ['],
     ['not-finite', SCENARIO_TEXT.replace('altitude-metres: 0', 'altitude-metres: .nan'), 'altitude'],
@@ -81,9 +115,9 @@ describe('a scenario file', () => {
     const walkthrough = (done: string) =>
       `${SCENARIO_TEXT.replace('mode: practice', 'mode: walkthrough')}walkthrough:\n  - id: one\n    say: Do it.\n    how: Like so.\n    done: ${done}\n`;
     expect(brief(walkthrough('{ key: on, meter-volts: { above: 8 } }'))).toEqual([]);
-    expect(brief(walkthrough('{}'))).toEqual(['36 empty-condition walkthrough[0].done']);
-    expect(brief(walkthrough('{ mood: good }'))).toEqual(['36 unknown-key walkthrough[0].done.mood']);
-    expect(brief(walkthrough('{ key: ajar }'))).toEqual(['36 not-one-of walkthrough[0].done.key']);
+    expect(brief(walkthrough('{}'))).toEqual(['39 empty-condition walkthrough[0].done']);
+    expect(brief(walkthrough('{ mood: good }'))).toEqual(['39 unknown-key walkthrough[0].done.mood']);
+    expect(brief(walkthrough('{ key: ajar }'))).toEqual(['39 not-one-of walkthrough[0].done.key']);
   });
 });
 

@@ -94,7 +94,13 @@ describe('back-probing', () => {
     expect(worked(SENSE).rule('back-probed-with-pins')).toBe('kept');
   });
   it('is missed by a tip in the face of a terminal', () => {
-    expect(worked('part plug\nlead meter-red to harness-3').rule('back-probed-with-pins')).toBe('missed');
+    expect(worked('part plug\nlead meter-red to front-3').rule('back-probed-with-pins')).toBe('missed');
+  });
+  it('is missed through the insulation of a wire', () => {
+    expect(worked('lead meter-red to wire-3').rule('back-probed-with-pins')).toBe('missed');
+  });
+  it('is kept by the matched test pin on the parted harness half', () => {
+    expect(worked('part plug\nlead meter-red to harness-3').rule('back-probed-with-pins')).toBe('kept');
   });
   it('has no occasion at the battery or on the unit half', () => {
     expect(worked(`${BATTERY}part plug\nlead meter-red to unit-1`).rule('back-probed-with-pins')).toBe(
