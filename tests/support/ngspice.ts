@@ -30,7 +30,16 @@ export interface SpiceRun {
 
 /** The operating point of a circuit in its present state. Throws when SPICE complains or leaves anything out. */
 export async function solveOp(circuit: Circuit): Promise<SpicePoint> {
-  const run = await runNetlist(circuit.exportNetlist({ kind: 'dc' }));
+  const netlist = circuit.exportNetlist({ kind: 'dc' });
+  // Bent characteristics can keep SPICE from any answer, or from a good one, unless it is told where to start looking. It
+  // still has to satisfy its own equations once it is let go from there.
+  const bent = netlist.lines.some((line) => line.startsWith('B'));
+  const hinted = withHints(netlist, circuit, '.nodeset');
+  const run = bent
+    ? await runNetlist(hinted)
+        .catch(() => runNetlist(netlist))
+        .catch(() => runNetlist(withPieces(netlist, circuit)))
+    : await runNetlist(netlist);
   const only = (values: readonly number[]): number => {
     if (values.length !== 1) throw new Error(`an operating point of ${values.length} points`);
     return values[0] as number;
@@ -46,7 +55,7 @@ export async function runTransient(
   const mode: NetlistMode = { kind: 'transient', ...span };
   const netlist = circuit.exportNetlist(mode);
   // Bent characteristics can keep SPICE from its first point; a hint where to start looking often helps, but not always.
-  const run = await runNetlist(netlist).catch(() => runNetlist(withStartingVoltages(netlist, circuit)));
+  const run = await runNetlist(netlist).catch(() => runNetlist(withHints(netlist, circuit, '.ic')));
   const end = run.seconds.at(-1) ?? 0;
   if (Math.abs(end - span.stopSeconds) > span.stepSeconds) throw new Error(`SPICE stopped at ${end} s`);
   return run;
@@ -62,9 +71,33 @@ export function sample(seconds: readonly number[], values: readonly number[], at
   return v0 + ((v1 - v0) * (at - t0)) / (t1 - t0);
 }
 
-function withStartingVoltages(netlist: Netlist, circuit: Circuit): Netlist {
-  const hints = netlist.spiceNodes.slice(1).map((node, k) => `.ic v(${node})=${circuit.voltage(k + 1)}`);
+function withHints(netlist: Netlist, circuit: Circuit, kind: '.ic' | '.nodeset'): Netlist {
+  const hints = netlist.spiceNodes.slice(1).map((node, k) => `${kind} v(${node})=${circuit.voltage(k + 1)}`);
   return { ...netlist, lines: [...netlist.lines.slice(0, -1), ...hints, '.end'] };
+}
+
+/** How often the last resort was needed: a bend that SPICE jumps to and fro over is given as its straight piece. */
+export let straightened = 0;
+
+/**
+ * The netlist with each bent characteristic as the straight piece that our solution lies on: its conductance and its
+ * source, read from what the part writes into the equations.
+ */
+function withPieces(netlist: Netlist, circuit: Circuit): Netlist {
+  straightened++;
+  const lines = [...netlist.lines];
+  circuit.parts.forEach((part, index) => {
+    const at = lines.findIndex((line) => line.startsWith(`B${index} `));
+    if (at < 0) return;
+    let siemens = 0;
+    part.stamp({ conductance: (_a, _b, value) => (siemens += value), branch: () => undefined }, 1);
+    const rhs = new Float64Array(circuit.nodeNames.length);
+    part.inject(rhs, 1);
+    const [a, b] = [netlist.spiceNodes[part.a], netlist.spiceNodes[part.b]];
+    const source = `I${index} ${b} ${a} DC ${rhs[part.a]}`;
+    lines.splice(at, 1, ...(siemens === 0 ? [] : [`R${index} ${a} ${b} ${1 / siemens}`]), source);
+  });
+  return { ...netlist, lines };
 }
 
 function runNetlist(netlist: Netlist): Promise<SpiceRun> {
