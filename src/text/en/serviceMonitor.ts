@@ -9,7 +9,7 @@ export const serviceMonitor = {
       check: { name: 'Switch check', value: 'sense must be open with no vacuum' },
       draw: { name: 'Draw down', value: 'two strokes a second until the switch trips' },
       hold: { name: 'Hold', value: 'solenoid on, vent shut; timed until the switch resets' },
-      vent: { name: 'Vent', value: 'solenoid off; the switch must reset within 5 s' },
+      vent: { name: 'Vent', value: 'solenoid off; the switch must reset within 8 s' },
     },
     limits: 'Limits by fuel level',
     limitsText:
@@ -28,7 +28,7 @@ export const serviceMonitor = {
     when: {
       P0441: 'drawn down faster than the pump alone could: under one stroke a litre',
       P0442: 'hold under the small-leak limit',
-      P0446: 'no reset within 5 s of venting',
+      P0446: 'no reset within 8 s of venting',
       P0455: 'not drawn down within the trip limit',
       P0456: 'hold between the small-leak limit and the passing limit',
       P0457: 'not drawn down on the first drives after refuelling',

@@ -10,6 +10,8 @@ const WAITING_BEATS = 24;
 const SWITCH_CHECK_BEATS = 8;
 /** A reset during the hold counts once it has stayed for a second. */
 const CONFIRMING_BEATS = 4;
+/** A switch that opens as soon as the solenoid is held on was never closed by vacuum: no leak is that quick. */
+const NO_LEAK_SECONDS = 0.5;
 /** So many changes where the sense should be steady are no leak but a bad contact. */
 const ERRATIC_CHANGES = 3;
 
@@ -124,6 +126,7 @@ function hold(monitor: Monitor, { sense, limits }: Beat): void {
   const lasted = (monitor.beats - Math.max(monitor.openBeats - 1, 0)) * BEAT_SECONDS;
   if (!reset && lasted < limits.longestHoldSeconds) return;
   monitor.holdSeconds = Math.min(lasted, limits.longestHoldSeconds);
+  if (reset && lasted <= NO_LEAK_SECONDS) return fail(monitor, 'P2404');
   if (reset && lasted < limits.smallSeconds) return fail(monitor, 'P0442');
   if (reset && lasted < limits.passSeconds) return fail(monitor, 'P0456');
   enter(monitor, 'HELD');

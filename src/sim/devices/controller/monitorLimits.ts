@@ -9,8 +9,11 @@ const PASS_SECONDS = 45;
 const LONGEST_HOLD_SECONDS = 180;
 /** Fewer strokes a litre than this cannot have been the pump alone. */
 const LEAST_STROKES_PER_LITRE = 1;
-/** The vent delay does not hang on the vapour volume, so this one does not scale. */
-export const VENT_SECONDS = 5;
+/**
+ * The vent delay does not hang on the vapour volume, so this one does not scale. A good unit's seat opens some 5 s after full
+ * engine vacuum, a little more or less with its bleed.
+ */
+export const VENT_SECONDS = 8;
 
 export interface MonitorLimits {
   /** A trip later than this, or none, is a large leak. */
