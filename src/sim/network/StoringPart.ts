@@ -41,12 +41,19 @@ export abstract class StoringPart extends Part {
   }
 
   /**
-   * How far the two stages disagree about the rate of change, over the weight of a stage, in grains. It grows with the
-   * square of the step where the part moves smoothly.
+   * Writes how far the two stages disagree about the rate of change, over the weight of a stage, as if it were the state
+   * to start from. One more solve with the same factors then gives it without what is too fast to matter.
    */
-  roughness(x: Float64Array): number {
-    const change = this.storedBy(x) - this.base - (this.first - this.stored);
-    return Math.abs(change) / this.grain;
+  injectDisagreement(x: Float64Array, rhs: Float64Array, weight: number): void {
+    const { base } = this;
+    this.base = this.storedBy(x) - base - (this.first - this.stored);
+    this.inject(rhs, weight);
+    this.base = base;
+  }
+
+  /** A disagreement in grains. It grows with the square of the step where the part moves smoothly. */
+  roughness(disagreement: Float64Array): number {
+    return Math.abs(this.storedBy(disagreement)) / this.grain;
   }
 
   override save(out: number[]): void {
