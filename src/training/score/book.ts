@@ -1,7 +1,7 @@
 import type { ItemId } from '../../sim/devices/items.ts';
 import type { SittingAction } from '../sitting/SittingAction.ts';
 
-/** Minutes a job book would allow for each kind of action. Invented for teaching; only their order is meant. */
+/** Minutes a job book would allow for each kind of action; waiting is the clock's affair, not the book's. Invented for teaching; only their order is meant. */
 const BOOK_MINUTES: Readonly<Record<SittingAction['kind'], number>> = {
   'accept-job': 0,
   'set-key': 0.2,
@@ -43,7 +43,7 @@ const BOOK_MINUTES: Readonly<Record<SittingAction['kind'], number>> = {
   log: 0.2,
   'read-codes': 1,
   wait: 0,
-  'wait-steady': 0.3,
+  'wait-steady': 0,
   annotate: 0,
   'give-verdict': 1,
   'close-job': 0,
@@ -112,8 +112,6 @@ export function bookMinutes(action: SittingAction): number {
       return RENEWAL_MINUTES[action.item];
     case 'road-test':
       return action.cycles * DRIVE_CYCLE_MINUTES;
-    case 'wait':
-      return action.seconds / 60;
     default:
       return BOOK_MINUTES[action.kind];
   }
