@@ -147,6 +147,8 @@ export const places = {
     meter: 'Meter and its leads',
     selector: 'Meter selector',
     mat: 'Mat',
+    truck: 'Truck side, harness and places to look at',
+    shelf: 'Tool shelf',
     tools: 'Tools',
   },
 } as const;
