@@ -70,6 +70,11 @@ function randomAction(random: Random): Action {
     () => ({ kind: 'meter-relative', on: random.next() < 0.5 }),
     () => ({ kind: 'switch-supply', on: random.next() < 0.6 }),
     () => ({ kind: 'wiggle', at: pick(random, WIGGLE_PLACES) }),
+    // Rarely, for a drive costs as much as minutes on the bench.
+    () =>
+      random.next() < 0.1
+        ? { kind: 'road-test', cycles: 1 + Math.floor(random.next() * 2) }
+        : { kind: 'clear-codes' },
   ];
   return pick(random, makers)();
 }
