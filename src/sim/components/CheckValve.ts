@@ -1,5 +1,4 @@
 import { assert } from '../../base/assert.ts';
-import { clamp } from '../../base/maths.ts';
 import type { AirPath, FlowSlope } from '../network/AirPart.ts';
 import { boreArea, DEFAULT_CRITICAL_RATIO, restrictionFlow, sonicConductance } from './FlowLaw.ts';
 
@@ -61,7 +60,8 @@ export class CheckValve implements AirPath {
     const bore = this.settings[CONDUCTANCE] as number;
     const leak = this.settings[LEAK] as number;
     const dp = pFrom - pTo;
-    const x = clamp((dp - (this.settings[CRACKING] as number)) / this.liftPa, 0, 1);
+    const over = dp - (this.settings[CRACKING] as number);
+    const x = over <= 0 ? 0 : over >= this.liftPa ? 1 : over / this.liftPa;
     const lift = x * x * (3 - 2 * x);
     const conductance = leak + lift * bore;
     if (conductance === 0) {

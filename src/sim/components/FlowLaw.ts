@@ -50,37 +50,71 @@ export function restrictionFlow(
   temperatureK: number,
   out: FlowSlope,
 ): void {
+  const curve = curveOf(criticalRatio);
   const forward = pFrom >= pTo;
   const p1 = forward ? pFrom : pTo;
   const r = (forward ? pTo : pFrom) / p1;
-  const scale = conductance * REFERENCE_DENSITY * Math.sqrt(REFERENCE_TEMPERATURE_K / temperatureK);
+  const scale = conductance * densityFactor(temperatureK);
   let phi = 1;
   let slope = 0; // dφ/dr
   if (r > 1 - LAMINAR_SPAN) {
-    const edgePhi = ellipse(1 - LAMINAR_SPAN, criticalRatio);
-    const edgeFall = ellipseFall(1 - LAMINAR_SPAN, criticalRatio, edgePhi);
     const s = 1 - r;
-    const first = (2 * edgePhi) / LAMINAR_SPAN - edgeFall;
-    const second = (edgePhi / LAMINAR_SPAN - edgeFall) / LAMINAR_SPAN;
-    phi = s * (first - second * s);
-    slope = 2 * second * s - first;
+    phi = s * (curve.first - curve.second * s);
+    slope = 2 * curve.second * s - curve.first;
   } else if (r > criticalRatio) {
-    phi = ellipse(r, criticalRatio);
-    slope = -ellipseFall(r, criticalRatio, phi);
+    const z = (r - criticalRatio) * curve.inverse;
+    phi = Math.sqrt(1 - z * z);
+    slope = (-z * curve.inverse) / phi;
   }
   const dp1 = scale * (phi - r * slope);
   const dp2 = scale * slope;
-  out.q = forward ? scale * p1 * phi : -scale * p1 * phi;
-  out.dFrom = forward ? dp1 : -dp2;
-  out.dTo = forward ? dp2 : -dp1;
+  if (forward) {
+    out.q = scale * p1 * phi;
+    out.dFrom = dp1;
+    out.dTo = dp2;
+  } else {
+    out.q = -scale * p1 * phi;
+    out.dFrom = -dp2;
+    out.dTo = -dp1;
+  }
 }
 
-function ellipse(r: number, b: number): number {
-  const z = (r - b) / (1 - b);
-  return Math.sqrt(1 - z * z);
+/** What a critical ratio b alone decides: 1/(1 − b), and the laminar parabola s·(first − second·s) of s = 1 − p2/p1. */
+interface FlowCurve {
+  readonly criticalRatio: number;
+  readonly inverse: number;
+  readonly first: number;
+  readonly second: number;
 }
 
-/** −dφ/dr of the ellipse. */
-function ellipseFall(r: number, b: number, phi: number): number {
-  return (r - b) / ((1 - b) * (1 - b) * phi);
+function newCurve(b: number): FlowCurve {
+  const inverse = 1 / (1 - b);
+  const z = (1 - LAMINAR_SPAN - b) * inverse;
+  const phi = Math.sqrt(1 - z * z);
+  const fall = (z * inverse) / phi;
+  return {
+    criticalRatio: b,
+    inverse,
+    first: (2 * phi) / LAMINAR_SPAN - fall,
+    second: (phi / LAMINAR_SPAN - fall) / LAMINAR_SPAN,
+  };
+}
+
+// Kept from call to call, since nearly all calls ask for the same: what is kept is a function of its key alone.
+let lastCurve = newCurve(DEFAULT_CRITICAL_RATIO);
+let lastTemperatureK = REFERENCE_TEMPERATURE_K;
+let lastFactor = REFERENCE_DENSITY;
+
+function curveOf(criticalRatio: number): FlowCurve {
+  if (lastCurve.criticalRatio !== criticalRatio) lastCurve = newCurve(criticalRatio);
+  return lastCurve;
+}
+
+/** ρ0·√(T0/T), kg/m³. */
+function densityFactor(temperatureK: number): number {
+  if (lastTemperatureK !== temperatureK) {
+    lastTemperatureK = temperatureK;
+    lastFactor = REFERENCE_DENSITY * Math.sqrt(REFERENCE_TEMPERATURE_K / temperatureK);
+  }
+  return lastFactor;
 }

@@ -78,7 +78,7 @@ export class Orifice implements AirPath {
   }
 
   flow(pFrom: number, pTo: number, temperatureK: number, out: FlowSlope): void {
-    const conductance = this.conductance * this.openness;
+    const conductance = (this.settings[CONDUCTANCE] as number) * (this.settings[OPENNESS] as number);
     if (conductance === 0) {
       out.q = 0;
       out.dFrom = 0;

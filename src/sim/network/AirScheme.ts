@@ -10,11 +10,16 @@ const CALM_PA_PER_S = 2e-4;
 
 /** A local error allowed in one step, Pa, and more of it the further a pressure is from ambient. */
 const ERROR_PA = 1;
-const ERROR_SHARE = 1e-3;
-/** What a straight line from one step's end to the next may miss by between them. */
+const ERROR_SHARE = 5e-4;
+/** What a straight line from one step's end to the next may miss by between them, where a step lasts long enough to see. */
 const BEND_PA = 10;
 const BEND_SHARE = 2e-3;
+const VISIBLE_S = 0.05;
 
+/** A step this short is not made shorter for its error's sake: backward Euler carries it through. */
+export const FINE_ENOUGH_S = 0.5e-3;
+/** No guess of a pressure is below this share of what it was. */
+const LEAST_GUESS = 0.3;
 const SAFETY = 0.85;
 const AFTER_EULER = 2;
 const MOST_SHRINK = 0.1;
@@ -107,7 +112,8 @@ export class AirScheme {
       for (let i = 0; i < this.carried.length; i++) this.carried[i] = h * (this.startFlow[i] as number);
       return true;
     }
-    if (!this.secondOrder(h) && !this.backwardEuler(h)) return false;
+    const fits = this.secondOrder(h) && (h > FINE_ENOUGH_S || this.error <= 1);
+    if (!fits && !this.backwardEuler(h)) return false;
     this.endPressure.set(this.stage.p);
     return true;
   }
@@ -160,6 +166,7 @@ export class AirScheme {
       stage.known[row] = known;
     }
     stage.ownVolume.set(state.volumeNext);
+    this.reachAhead();
     if (!this.solve(GAMMA * h)) return false;
     if (this.stageGap(h) > STAGE_GAP_PA) return false;
     const { carried } = this;
@@ -170,6 +177,16 @@ export class AirScheme {
     return true;
   }
 
+  /** Guesses the pressures at the step's end by the straight line through its start and first stage. */
+  private reachAhead(): void {
+    const { stage, state } = this;
+    for (let node = 0; node < stage.p.length; node++) {
+      const start = state.p[node] as number;
+      const guess = start + ((stage.p[node] as number) - start) / GAMMA;
+      stage.p[node] = Math.max(guess, LEAST_GUESS * start);
+    }
+  }
+
   private backwardEuler(h: number): boolean {
     const { state, stage, carried } = this;
     stage.p.set(state.p);
@@ -178,6 +195,7 @@ export class AirScheme {
     if (!this.solve(h)) return false;
     for (let i = 0; i < stage.plan.paths.length; i++) carried[i] = h * (stage.pathFlow[i] as number);
     this.error = Number.POSITIVE_INFINITY;
+    this.bend = 0;
     return true;
   }
 
@@ -197,7 +215,7 @@ export class AirScheme {
       const straight = start + GAMMA * (end - start);
       const miss = BEND_OF_STAGE * Math.abs((this.firstPressure[node] as number) - straight);
       this.error = Math.max(this.error, error);
-      this.bend = Math.max(this.bend, miss / (BEND_PA + BEND_SHARE * distance));
+      if (h > VISIBLE_S) this.bend = Math.max(this.bend, miss / (BEND_PA + BEND_SHARE * distance));
     }
   }
 

@@ -1,12 +1,10 @@
 import type { AirLayout, AirLevel } from './AirLayout.ts';
-import type { AirScheme } from './AirScheme.ts';
+import { type AirScheme, FINE_ENOUGH_S } from './AirScheme.ts';
 import type { AirState } from './AirState.ts';
 
 export const SHORTEST_AIR_STEP_S = 50e-6;
 export const LONGEST_AIR_STEP_S = 600;
 
-/** Below this a step is not made shorter for the sake of its error: backward Euler carries it through. */
-const FINE_ENOUGH_S = 0.5e-3;
 /** How far a step may run past a level, Pa. */
 const PAST_LEVEL_PA = 2;
 /** Aimed at where a level is in the way, Pa past it. */
