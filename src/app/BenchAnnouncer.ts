@@ -2,40 +2,63 @@ import type { Observation } from '../sim/world/Observation.ts';
 import { needleByEye } from '../text/format.ts';
 import { say } from '../text/translate.ts';
 import { type AnnounceMode, ReadingVoice } from '../ui/interaction/ReadingVoice.ts';
-import { spokenReading } from '../ui/mirror/controlName.ts';
+import { spokenReading } from '../ui/mirror/meterNames.ts';
+import { inches } from '../ui/mirror/toolNames.ts';
+import { changesTold, placesWords, type Told, toldOf } from './benchChanges.ts';
 
-/** What a screen reader is told of the bench without asking: settled readings, and what is heard. */
+/** What a screen reader is told of the bench without asking: settled readings, what is heard, and what lights or smokes. */
 export class BenchAnnouncer {
   private readonly voice = new ReadingVoice();
   private lastHappening: number | null = null;
+  private last: Told | null = null;
 
   /** The sentence to speak now, or null. `seconds` is running time. */
   hear(seen: Observation, seconds: number, mode: AnnounceMode): string | null {
-    const heard = this.happenings(seen);
-    const reading = this.voice.hear(seen.meter, seconds, mode);
-    if (reading === null) return heard;
-    const spoken = spokenReading({ ...seen.meter.display, digits: reading.digits, unit: reading.unit });
-    const sentence =
-      reading.kind === 'tone-on' || reading.kind === 'tone-off'
-        ? say('hand.continuity', { reading: spoken })
-        : say('hand.display', { reading: spoken });
-    return heard === null ? sentence : `${heard} ${sentence}`;
+    const sentences = [this.happenings(seen), this.changes(seen), this.reading(seen, seconds, mode)];
+    const spoken = sentences.filter((sentence) => sentence !== null);
+    return spoken.length === 0 ? null : spoken.join(' ');
   }
 
-  /** Meter and gauge, on demand. */
+  /** Every instrument in use, on demand. */
   readNow(seen: Observation): string {
     const { display } = seen.meter;
-    return say('hand.readNow', {
-      reading: display.digits === '' ? say('meterFunctions.off') : spokenReading(display),
-      inHg: needleByEye(seen.gauge.needleKPa),
-    });
+    const used = Object.values(seen.sites).includes('manometer-hose') && seen.manometer.kPa !== null;
+    return [
+      say('hand.readNow', {
+        reading: display.digits === '' ? say('meterFunctions.off') : spokenReading(display),
+        inHg: needleByEye(seen.gauge.needleKPa),
+      }),
+      ...(used ? [say('controls.manometerNow', { inches: inches(seen.manometer.kPa ?? 0) })] : []),
+      ...(seen.smoke.seenAt.length > 0
+        ? [say('controls.smokeNow', { places: placesWords(seen.smoke.seenAt) })]
+        : []),
+    ].join(' ');
+  }
+
+  private reading(seen: Observation, seconds: number, mode: AnnounceMode): string | null {
+    const reading = this.voice.hear(seen.meter, seconds, mode);
+    if (reading === null) return null;
+    const spoken = spokenReading({ ...seen.meter.display, digits: reading.digits, unit: reading.unit });
+    return reading.kind === 'tone-on' || reading.kind === 'tone-off'
+      ? say('hand.continuity', { reading: spoken })
+      : say('hand.display', { reading: spoken });
+  }
+
+  private changes(seen: Observation): string | null {
+    const now = toldOf(seen);
+    const told = this.last === null ? [] : changesTold(this.last, now);
+    this.last = now;
+    return told.length === 0 ? null : told.join(' ');
   }
 
   private happenings({ happenings }: Observation): string | null {
     const newest = happenings.at(-1)?.id ?? 0;
     const last = this.lastHappening ?? newest;
     this.lastHappening = newest;
-    const kinds = happenings.filter(({ id, kind }) => id > last && kind !== 'tone').map(({ kind }) => kind);
+    // Where smoke is seen is told with its place, so not here as well.
+    const kinds = happenings
+      .filter(({ id, kind }) => id > last && kind !== 'tone' && kind !== 'smoke-seen')
+      .map(({ kind }) => kind);
     if (kinds.length === 0) return null;
     return [...new Set(kinds)].map((kind) => say(`happeningSentences.${kind}`)).join(' ');
   }

@@ -3,7 +3,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { say } from '../text/translate.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
-import { gripName } from '../ui/mirror/PlacePicker.tsx';
+import { heldSentence } from '../ui/mirror/handWords.ts';
 import { BenchScreen } from '../ui/panels/BenchScreen.tsx';
 import { Debrief } from '../ui/panels/Debrief.tsx';
 import { ShortcutsDialog } from '../ui/panels/ShortcutsDialog.tsx';
@@ -102,7 +102,7 @@ function JobPhase(props: JobPhaseProps) {
         <BenchScreen
           desk={desk}
           shop={shop}
-          held={held === null ? null : say('hand.held', { thing: gripNameCapital(held) })}
+          held={held === null ? null : heldSentence(held)}
           tab={tab.value}
           onTab={(next) => (tab.value = next)}
           onSettings={onSettings}
@@ -126,9 +126,4 @@ function JobPhase(props: JobPhaseProps) {
         </>
       );
   }
-}
-
-function gripNameCapital(grip: Parameters<typeof gripName>[0]): string {
-  const name = gripName(grip);
-  return name.charAt(0).toUpperCase() + name.slice(1);
 }

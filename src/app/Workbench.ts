@@ -1,19 +1,26 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { TICKS_PER_SECOND, type Tick } from '../base/ticks.ts';
 import type { Settings } from '../platform/browser/settings.ts';
+import type { Observation } from '../sim/world/Observation.ts';
 import { capital } from '../text/format.ts';
 import { say } from '../text/translate.ts';
 import { BenchHand, type HandNews } from '../ui/interaction/BenchHand.ts';
 import type { Grip } from '../ui/interaction/Grip.ts';
 import { SHEET, type Vec } from '../ui/interaction/layout/geometry.ts';
 import type { HotspotId } from '../ui/interaction/layout/hotspots.ts';
+import type { ShelfTab } from '../ui/interaction/layout/shelfPlan.ts';
 import type { Shortcut } from '../ui/interaction/shortcuts.ts';
 import type { BenchInput } from '../ui/mirror/BenchInput.ts';
-import { gripName, placeName } from '../ui/mirror/PlacePicker.tsx';
+import { gripName, placeName } from '../ui/mirror/handWords.ts';
 import type { Scene, SceneView } from '../ui/scene/SceneView.ts';
 import { HappeningListener } from '../ui/sound/HappeningListener.ts';
 import type { Voices } from '../ui/sound/Voices.ts';
 import { BenchAnnouncer } from './BenchAnnouncer.ts';
 import type { SittingDesk } from './SittingDesk.ts';
+
+/** More sitting time than this between two frames is a jump; of it so much is still heard. */
+const JUMP_TICKS: Tick = TICKS_PER_SECOND;
+const JUST_NOW_TICKS: Tick = TICKS_PER_SECOND / 4;
 
 /** Where the sheet lies in its host: CSS pixels a bench unit, and the sheet's corner. */
 export interface SheetFit {
@@ -35,6 +42,7 @@ interface WorkbenchParts {
 export class Workbench implements BenchInput {
   readonly hand: BenchHand;
   readonly held: Signal<Grip | null> = signal(null);
+  readonly shelf: Signal<ShelfTab>;
   readonly fit: Signal<SheetFit> = signal({ scale: 1, offsetX: 0, offsetY: 0 });
   readonly spoken = signal('');
   readonly observation: BenchInput['observation'];
@@ -44,6 +52,7 @@ export class Workbench implements BenchInput {
   private host: HTMLElement | null = null;
   private pointer: Vec | null = null;
   private ringed: HotspotId | null = null;
+  private lastTick: Tick = 0;
 
   constructor(private readonly parts: WorkbenchParts) {
     this.observation = parts.desk.observation;
@@ -54,8 +63,10 @@ export class Workbench implements BenchInput {
       news: (news) => this.tell(news),
       changed: () => {
         this.held.value = this.hand.holding;
+        this.shelf.value = this.hand.shelf;
       },
     });
+    this.shelf = signal(this.hand.shelf);
   }
 
   /** Gives the bench its host, and a drawing when there is one. */
@@ -75,7 +86,7 @@ export class Workbench implements BenchInput {
   frame(seconds: number): void {
     const { desk, settings } = this.parts;
     const seen = desk.now();
-    this.listener.hear(seen);
+    this.listener.hear(this.justNow(seen));
     const sentence = this.announcer.hear(seen, seconds, settings.peek().announce);
     if (sentence !== null) this.spoken.value = sentence;
     this.scene?.draw(seen, this.view(), seconds);
@@ -155,12 +166,21 @@ export class Workbench implements BenchInput {
     }
   }
 
+  /** After a jump of the clock only what happened in its last moment is heard, not all of it at once. */
+  private justNow(seen: Observation): Observation {
+    const jumped = seen.tick - this.lastTick > JUMP_TICKS;
+    this.lastTick = seen.tick;
+    if (!jumped) return seen;
+    return { ...seen, happenings: seen.happenings.filter(({ tick }) => seen.tick - tick < JUST_NOW_TICKS) };
+  }
+
   private view(): SceneView {
     const { desk, reducedMotion } = this.parts;
     const grip = this.held.peek();
     return {
       held: heldThing(grip),
       pointer: this.pointer,
+      shelf: this.shelf.peek(),
       ring: this.ringed,
       targets: grip === null ? [] : this.hand.targets(),
       showDigits: desk.card.mode === 'walkthrough',
@@ -179,12 +199,17 @@ export class Workbench implements BenchInput {
         return this.parts.desk.tell(
           news.target.kind === 'mat'
             ? say('hand.lifted', { thing })
-            : say('hand.placed', { thing, place: placeName(news.target).toLowerCase() }),
+            : say('hand.placed', { thing, place: small(placeName(news.target, news.grip)) }),
         );
       case 'put-back':
         return this.parts.desk.tell(say('hand.back', { thing }));
     }
   }
+}
+
+/** A name in the middle of a sentence; what begins with two capitals keeps them. */
+function small(name: string): string {
+  return /^.[A-Z]/.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1);
 }
 
 /** How the sheet fits into a host of this size, for a bench without a drawing. */
@@ -202,5 +227,9 @@ function heldThing(grip: Grip | null): SceneView['held'] {
       return { kind: 'fitting', item: grip.item };
     case 'pin':
       return { kind: 'pin' };
+    case 'drag-gauge':
+      return { kind: 'drag-gauge' };
+    case 'sense':
+      return { kind: 'sense', how: grip.how };
   }
 }

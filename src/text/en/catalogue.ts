@@ -1,6 +1,7 @@
 import { bench } from './bench.ts';
 import { board } from './board.ts';
 import { codes } from './codes.ts';
+import { controls } from './controls.ts';
 import { cupboard } from './cupboard.ts';
 import { debrief } from './debrief.ts';
 import { drawing } from './drawing.ts';
@@ -28,6 +29,7 @@ export const catalogue = {
   ...bench,
   ...board,
   ...codes,
+  ...controls,
   ...cupboard,
   ...debrief,
   ...drawing,

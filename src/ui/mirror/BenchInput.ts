@@ -4,6 +4,7 @@ import type { BenchHand } from '../interaction/BenchHand.ts';
 import type { Grip } from '../interaction/Grip.ts';
 import type { Vec } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
 
 /** What the mirror needs of the bench it lies on. */
 export interface BenchInput {
@@ -11,6 +12,8 @@ export interface BenchInput {
   readonly hand: BenchHand;
   /** What is held, as a signal; the hand itself is not one. */
   readonly held: ReadonlySignal<Grip | null>;
+  /** The compartment of the tool shelf that stands open. */
+  readonly shelf: ReadonlySignal<ShelfTab>;
   /** From client coordinates to bench units. */
   toBench(clientX: number, clientY: number): Vec;
   /** Where the pointer is, for a thing carried along; null off the bench. */

@@ -7,12 +7,15 @@ import { mirrorSections } from './mirrorGroups.ts';
 import { PlacePicker } from './PlacePicker.tsx';
 import { useBenchPointer } from './useBenchPointer.ts';
 
+/** Instruments: a press reads them out. */
+const READ: ReadonlySet<HotspotId> = new Set<HotspotId>(['lcd', 'gauge', 'manometer', 'smoke-gauge']);
+
 /**
  * The bench as real controls, each exactly over the thing drawn. They are the only hit layer: pointer, touch, keyboard and screen
  * reader all go through them.
  */
 export function Mirror({ input }: { readonly input: BenchInput }) {
-  const sections = useComputed(() => mirrorSections(input.observation.value));
+  const sections = useComputed(() => mirrorSections(input.observation.value, input.shelf.value));
   const pointer = useBenchPointer(input);
   const held = input.held.value;
   const targets = held === null ? [] : input.hand.targets();
@@ -21,7 +24,7 @@ export function Mirror({ input }: { readonly input: BenchInput }) {
     if (event.detail !== 0 && pointer.isSwallowed()) return;
     const byList = event.detail === 0 || (event instanceof PointerEvent && event.pointerType === 'touch');
     if (id === 'reader') input.openReader();
-    else if (id === 'lcd' || id === 'gauge') input.readNow();
+    else if (READ.has(id)) input.readNow();
     else input.hand.press(id, byList ? 'keys' : 'pointer');
   };
   const onMat = (event: MouseEvent): void => {

@@ -3,10 +3,10 @@ import { useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import { SHEET } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/hotspots.ts';
-import type { BenchInput } from './BenchInput.ts';
-import type { MirrorControl, MirrorSection } from './mirrorGroups.ts';
-import { PumpSlider } from './PumpSlider.tsx';
 import { rovedIndex } from '../interaction/rovingFocus.ts';
+import type { BenchInput } from './BenchInput.ts';
+import { type MirrorControl, type MirrorSection, RADIO_GROUPS } from './mirrorGroups.ts';
+import { PumpSlider } from './PumpSlider.tsx';
 
 interface MirrorGroupProps {
   readonly section: MirrorSection;
@@ -21,7 +21,7 @@ export function MirrorGroupView({ section, input, targets, onDown, onPress }: Mi
   const host = useRef<HTMLDivElement>(null);
   const last = useSignal<HotspotId | null>(null);
   const { group, controls } = section;
-  const radios = group === 'key' || group === 'selector';
+  const radios = RADIO_GROUPS.has(group);
   const checked = controls.find((control) => control.on === true)?.id;
   const remembered = controls.find((control) => control.id === last.value)?.id;
   const stop = radios ? checked : (remembered ?? controls[0]?.id);

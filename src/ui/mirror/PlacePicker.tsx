@@ -1,11 +1,11 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
-import { describeSide } from '../../text/describePoint.ts';
-import { capital } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
-import { type Grip, placeOf, type Target } from '../interaction/Grip.ts';
+import { type Grip, placeOf, staysInHand } from '../interaction/Grip.ts';
+import type { HotspotId } from '../interaction/layout/hotspots.ts';
 import { type Offer, offersFor } from '../interaction/targets.ts';
 import type { BenchInput } from './BenchInput.ts';
+import { pickerTitle, placeName } from './handWords.ts';
 import { typeahead } from './typeahead.ts';
 
 /** Letters that follow each other within this time are one word. */
@@ -49,19 +49,18 @@ export function PlacePicker({ input, grip }: { readonly input: BenchInput; reado
       typed.current = { text: (fresh ? '' : typed.current.text) + event.key, atMs: event.timeStamp };
       at.value =
         typeahead(
-          offers.map(({ target }) => placeName(target)),
+          offers.map(({ target }) => placeName(target, grip)),
           typed.current.text,
           at.value,
         ) ?? at.value;
     } else return;
     if (event.key !== 'Tab') event.preventDefault();
   };
-  const thing = gripName(grip);
   const groups = [...new Set(offers.map((offer) => offer.group))];
   return (
     <div class="picker">
       <p class="picker-title" id="picker-title">
-        {say('hand.placeOn', { thing })}
+        {pickerTitle(grip)}
       </p>
       <div
         ref={list}
@@ -91,7 +90,7 @@ export function PlacePicker({ input, grip }: { readonly input: BenchInput; reado
                   class={index === at.value ? 'place place-now' : 'place'}
                   onClick={() => choose(offer)}
                 >
-                  {placeName(offer.target)}
+                  {placeName(offer.target, grip)}
                   {offer.refusal !== null && (
                     <span class="place-refusal">{say(`refusals.${offer.refusal}`)}</span>
                   )}
@@ -102,7 +101,13 @@ export function PlacePicker({ input, grip }: { readonly input: BenchInput; reado
         ))}
       </div>
       <button type="button" class="plain" onClick={() => input.hand.putBack()}>
-        {say(placeOf(grip, input.observation.value) === null ? 'hand.putDown' : 'hand.leaveThere')}
+        {say(
+          staysInHand(grip)
+            ? 'inHand.stop'
+            : placeOf(grip, input.observation.value) === null
+              ? 'hand.putDown'
+              : 'hand.leaveThere',
+        )}
       </button>
     </div>
   );
@@ -110,33 +115,21 @@ export function PlacePicker({ input, grip }: { readonly input: BenchInput; reado
 
 /** Puts the focus on the thing that was held, wherever its control is now. */
 function focusGrip(grip: Grip): void {
-  const id =
-    grip.kind === 'lead' ? `end:${grip.end}` : grip.kind === 'fitting' ? `fitting:${grip.item}` : 'pin-tray';
+  const id = controlOf(grip);
   requestAnimationFrame(() => document.querySelector<HTMLElement>(`[data-spot="${id}"]`)?.focus());
 }
 
-/** What is in the hand, by name. */
-export function gripName(grip: Grip): string {
+function controlOf(grip: Grip): HotspotId {
   switch (grip.kind) {
     case 'lead':
-      return say(`ends.${grip.end}`);
+      return `end:${grip.end}`;
     case 'fitting':
-      return say(`fittings.${grip.item}`);
+      return `fitting:${grip.item}`;
     case 'pin':
-      return say('hand.pin');
-  }
-}
-
-/** Where something may go, by name. */
-export function placeName(target: Target): string {
-  switch (target.kind) {
-    case 'point':
-      return capital(describeSide(target.point));
-    case 'site':
-      return capital(say(`sites.${target.site}`));
-    case 'cavity':
-      return say('hand.cavity', { cavity: target.cavity });
-    case 'mat':
-      return say('hand.putBack');
+      return 'pin-tray';
+    case 'drag-gauge':
+      return 'drag-gauge';
+    case 'sense':
+      return grip.how === 'look' ? 'eye' : 'ear';
   }
 }

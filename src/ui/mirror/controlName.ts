@@ -1,19 +1,22 @@
 import { unreachable } from '../../base/assert.ts';
 import { LEAD_ENDS, type LeadPoint } from '../../sim/devices/places.ts';
-import type { MeterDisplay, Observation } from '../../sim/world/Observation.ts';
-import { describeEnd, describeSide } from '../../text/describePoint.ts';
+import type { Observation } from '../../sim/world/Observation.ts';
+import { describeSide } from '../../text/describePoint.ts';
 import { capital, needleByEye } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import { siteOf } from '../interaction/Grip.ts';
 import { nameOf } from '../interaction/HotspotMeaning.ts';
 import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import { tabInUse } from '../interaction/layout/shelf.ts';
+import { displayName, meterKeyName } from './meterNames.ts';
+import { endName, type ShelfThing, shelfName } from './toolNames.ts';
 
 /** The accessible name of a control: what it is and how it stands now. */
 export function controlName(id: HotspotId, seen: Observation): string {
   const name = nameOf(id);
   switch (name.kind) {
     case 'end':
-      return describeEnd(name.of, seen.leads[name.of]);
+      return endName(name.of, seen);
     case 'point':
       return pointName(name.of, seen);
     case 'site': {
@@ -60,18 +63,39 @@ export function controlName(id: HotspotId, seen: Observation): string {
     case 'gauge':
       return say('hand.gauge', { inHg: needleByEye(seen.gauge.needleKPa) });
     case 'lcd':
-      return seen.meter.display.digits === ''
-        ? say('hand.displayOff')
-        : say('hand.display', { reading: spokenReading(seen.meter.display) });
+      return displayName(seen.meter);
+    case 'meter-jack':
+      return say(seen.meter.jack === name.of ? 'controls.jackHere' : 'controls.jackFree', {
+        jack: capital(say(`meterJacks.${name.of}`)),
+      });
+    case 'meter-key':
+      return meterKeyName(name.of, seen.meter);
+    case 'place':
+      return say('controls.look', { place: say(`examined.${name.of}`) });
+    case 'wiggle':
+      return say(seen.wiggling === name.of ? 'controls.wiggling' : 'controls.wiggle', {
+        place: say(`wigglePlaces.${name.of}`),
+      });
+    case 'shelf': {
+      const tab = say(`drawing.shelf.${name.of}`);
+      return tabInUse(name.of, seen) ? say('controls.shelfInUse', { tab }) : tab;
+    }
+    case 'supply-switch':
+    case 'bleed-less':
+    case 'bleed-more':
+    case 'manometer':
+    case 'refill':
+    case 'smoke-gas':
+    case 'smoke-less':
+    case 'smoke-more':
+    case 'smoke-gauge':
+    case 'eye':
+    case 'ear':
+    case 'drag-gauge':
+      return shelfName(name as ShelfThing, seen);
     default:
       return unreachable(name);
   }
-}
-
-/** A reading in words a speech engine says well. */
-export function spokenReading({ digits, unit }: MeterDisplay): string {
-  if (digits.includes('OL')) return say('hand.overRange');
-  return say('hand.reading', { digits, unit: unit === '' ? '' : say(`hand.unitSpoken.${unit}`) });
 }
 
 function pointName(point: LeadPoint, seen: Observation): string {

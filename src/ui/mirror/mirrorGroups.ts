@@ -1,4 +1,5 @@
-import type { Observation } from '../../sim/world/Observation.ts';
+import type { MeterObservation, Observation } from '../../sim/world/Observation.ts';
+import { nameOf } from '../interaction/HotspotMeaning.ts';
 import type { Box } from '../interaction/layout/geometry.ts';
 import {
   type HotspotId,
@@ -6,21 +7,28 @@ import {
   type PlacedHotspot,
   placeHotspots,
 } from '../interaction/layout/hotspots.ts';
+import type { MeterKey } from '../interaction/layout/meterPlan.ts';
+import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
 import { controlName } from './controlName.ts';
 
-/** Groups of controls in the order of the job. Two of them are radio groups: the key and the meter's selector. */
+/** Groups of controls in the order of the job. `RADIO_GROUPS` are one choice each. */
 export const MIRROR_GROUPS = [
   'power',
   'key',
+  'truck',
   'unit',
   'plug',
   'pump',
   'handle',
+  'shelf',
   'tools',
   'meter',
   'selector',
 ] as const;
 export type MirrorGroup = (typeof MIRROR_GROUPS)[number];
+
+/** Groups in which one thing is chosen, and an arrow key chooses it. */
+export const RADIO_GROUPS: ReadonlySet<MirrorGroup> = new Set<MirrorGroup>(['key', 'selector', 'shelf']);
 
 export interface MirrorControl {
   readonly id: HotspotId;
@@ -40,6 +48,8 @@ export interface MirrorSection {
 const KIND_ORDER: readonly HotspotKind[] = [
   'lcd',
   'gauge',
+  'manometer',
+  'smoke-gauge',
   'plug',
   'fuse',
   'pin-tray',
@@ -49,16 +59,31 @@ const KIND_ORDER: readonly HotspotKind[] = [
   'fitting',
   'clamp',
   'end',
+  'meter-jack',
+  'meter-key',
+  'eye',
+  'ear',
+  'drag-gauge',
+  'place',
+  'wiggle',
+  'supply-switch',
   'jumper-switch',
   'jumper-fuse',
   'pump-handle',
   'pump-release',
+  'refill',
+  'bleed-less',
+  'bleed-more',
+  'smoke-gas',
+  'smoke-less',
+  'smoke-more',
+  'shelf',
   'reader',
 ];
 
-/** Everything that can be touched now, named, in order. */
-export function mirrorSections(seen: Observation): readonly MirrorSection[] {
-  const spots = placeHotspots(seen).filter((spot) => spot.enabled && spot.kind !== 'key');
+/** Everything that can be touched now, with the shelf open at `shelf`: named, in order. */
+export function mirrorSections(seen: Observation, shelf: ShelfTab): readonly MirrorSection[] {
+  const spots = placeHotspots(seen, shelf).filter((spot) => spot.enabled && spot.kind !== 'key');
   return MIRROR_GROUPS.map((group) => ({
     group,
     controls: spots
@@ -69,7 +94,7 @@ export function mirrorSections(seen: Observation): readonly MirrorSection[] {
         kind: spot.kind,
         name: controlName(spot.id, seen),
         box: { x: spot.x, y: spot.y, w: spot.w, h: spot.h },
-        on: stateOf(spot.id, seen),
+        on: stateOf(spot.id, seen, shelf),
       })),
   }));
 }
@@ -88,10 +113,41 @@ function inOrder(a: PlacedHotspot, b: PlacedHotspot): number {
   return Math.abs(a.y - b.y) > 20 ? a.y - b.y : a.x - b.x;
 }
 
-function stateOf(id: HotspotId, seen: Observation): boolean | null {
-  if (id === 'jumper-switch') return seen.jumper.switchedOn;
-  if (id === 'pump-release') return seen.handPump.releaseOpen;
-  if (id.startsWith('key-position:')) return id === `key-position:${seen.key}`;
-  if (id.startsWith('meter-selector:')) return id === `meter-selector:${seen.meter.function}`;
-  return null;
+function stateOf(id: HotspotId, seen: Observation, shelf: ShelfTab): boolean | null {
+  const name = nameOf(id);
+  switch (name.kind) {
+    case 'jumper-switch':
+      return seen.jumper.switchedOn;
+    case 'supply-switch':
+      return seen.supply.on;
+    case 'pump-release':
+      return seen.handPump.releaseOpen;
+    case 'key-position':
+      return name.of === seen.key;
+    case 'meter-selector':
+      return name.of === seen.meter.function;
+    case 'meter-jack':
+      return name.of === seen.meter.jack;
+    case 'meter-key':
+      return isKeyOn(name.of, seen.meter);
+    case 'smoke-gas':
+      return name.of === seen.smoke.gas;
+    case 'shelf':
+      return name.of === shelf;
+    default:
+      return null;
+  }
+}
+
+function isKeyOn(key: MeterKey, meter: MeterObservation): boolean {
+  switch (key) {
+    case 'range':
+      return meter.heldRange !== null;
+    case 'hold':
+      return meter.hold;
+    case 'extremes':
+      return meter.extremes !== 'off';
+    case 'relative':
+      return meter.relative;
+  }
 }

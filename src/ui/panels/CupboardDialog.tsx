@@ -89,8 +89,7 @@ function priceWords(price: number): string {
 function KnownGood({ desk, onClose }: { readonly desk: Desk; readonly onClose: () => void }) {
   const { unit, plug, sites } = desk.observation.value;
   const to = unit === 'truck' ? 'known-good' : 'truck';
-  const bare =
-    sites['canister-port'] === null && sites['air-port'] === null && sites['engine-port'] === null;
+  const bare = sites['canister-port'] === null && sites['air-port'] === null && sites['engine-port'] === null;
   const free = !plug.mated && bare;
   const swap = (): void => {
     if (desk.act({ kind: 'swap-unit', to }) === null) {

@@ -9,7 +9,9 @@ export function DashView({ desk }: { readonly desk: Desk }) {
   return (
     <span class="dash" title={say(sentence)}>
       <DashLamp lit={dashLamp} />
-      <span class="dash-words" aria-hidden="true">{say(dashLamp ? 'dash.shortLit' : 'dash.shortDark')}</span>
+      <span class="dash-words" aria-hidden="true">
+        {say(dashLamp ? 'dash.shortLit' : 'dash.shortDark')}
+      </span>
       <span class="visually-hidden">{say(sentence)}</span>
     </span>
   );

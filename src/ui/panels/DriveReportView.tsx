@@ -63,9 +63,7 @@ function CycleRow({ cycle, number }: { readonly cycle: DriveCycle; readonly numb
       <td data-label={label('trip')}>
         {timeWords(cycle.tripSeconds, ran)}
         {limits !== null && (
-          <span class="line-hint">
-            {say('roadTest.within', { limit: fixed(limits.tripSeconds, 0) })}
-          </span>
+          <span class="line-hint">{say('roadTest.within', { limit: fixed(limits.tripSeconds, 0) })}</span>
         )}
       </td>
       <td data-label={label('hold')}>

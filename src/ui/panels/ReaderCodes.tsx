@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
+import type { ReaderObservation } from '../../sim/world/Observation.ts';
 import { describeCode } from '../../text/describeCode.ts';
 import { clock, fixed, kPaToInHg, volts } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
-import type { ReaderObservation } from '../../sim/world/Observation.ts';
 import { ClearCodesDialog } from './ClearCodesDialog.tsx';
 import type { Desk } from './Desk.ts';
 import { Lines } from './Lines.tsx';
@@ -29,12 +29,7 @@ export function ReaderCodes({ desk }: { readonly desk: Desk }) {
         </>
       )}
       <div class="reader-keys">
-        <button
-          type="button"
-          class="act"
-          disabled={!awake}
-          onClick={() => desk.act({ kind: 'read-codes' })}
-        >
+        <button type="button" class="act" disabled={!awake} onClick={() => desk.act({ kind: 'read-codes' })}>
           {say(last === undefined ? 'reader.read' : 'reader.readAgain')}
         </button>
         <button type="button" disabled={!awake} onClick={() => (asking.value = true)}>

@@ -3,7 +3,7 @@ import { useEffect } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import type { Desk } from './Desk.ts';
 import { LogPanel } from './LogPanel.tsx';
-import { ReaderPanel, type ReaderPage } from './ReaderPanel.tsx';
+import { type ReaderPage, ReaderPanel } from './ReaderPanel.tsx';
 import { ServiceData, type ServicePage } from './ServiceData.tsx';
 import { StepsPanel } from './StepsPanel.tsx';
 import { WorkOrder } from './WorkOrder.tsx';

@@ -40,7 +40,10 @@ export function VerdictDialog({ desk, onClose }: { readonly desk: Desk; readonly
         <span class="verdict-now" role="status">
           {item.value === null ? say('verdict.chooseItem') : capital(say(`items.${item.value}`))}
           {item.value !== null && (
-            <span class="quiet"> · {say('verdict.cites', { count: cites.value.length, max: MOST_CITES })}</span>
+            <span class="quiet">
+              {' '}
+              · {say('verdict.cites', { count: cites.value.length, max: MOST_CITES })}
+            </span>
           )}
         </span>
         <button

@@ -138,7 +138,12 @@ export function roadObservation(): Observation {
     reader: ASLEEP,
     plug: { mated: true, pins: [false, false, false] },
     leads: { ...base.leads, 'meter-red': null, 'meter-black': null },
-    sites: { ...base.sites, 'canister-port': 'canister-hose', 'air-port': 'air-hose', 'canister-hose-end': null },
+    sites: {
+      ...base.sites,
+      'canister-port': 'canister-hose',
+      'air-port': 'air-hose',
+      'canister-hose-end': null,
+    },
     miles: 131,
     lastDrive: {
       id: 1,
@@ -194,8 +199,11 @@ function galleryLog(seen: Observation): readonly LogEntry[] {
   const heard = { clicksOn: 0, clicksOff: 0 };
   const still = { lowKPa: 50.8, highKPa: 50.8 };
   const rest = { heard, gaugeSwing: still, note: '' };
-  const finding = (id: number, how: 'look' | 'listen' | 'drag', signs: LogEntry['seen']['findings'][number]['signs']) =>
-    ({ id, tick: tick(100 + id), how, at: 'plug', cavity: how === 'drag' ? 2 : null, signs }) as const;
+  const finding = (
+    id: number,
+    how: 'look' | 'listen' | 'drag',
+    signs: LogEntry['seen']['findings'][number]['signs'],
+  ) => ({ id, tick: tick(100 + id), how, at: 'plug', cavity: how === 'drag' ? 2 : null, signs }) as const;
   return [
     {
       id: 1,
