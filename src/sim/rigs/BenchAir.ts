@@ -40,6 +40,8 @@ export class BenchAir {
   private readonly fabric: AirFabric;
   private readonly unit: UnitAir;
   private readonly tools: ToolAir;
+  /** The step that was made sure of last; it holds until a path, a source or the air itself has changed. */
+  private readonly sure = { seconds: 0, drawn: 0 };
 
   constructor(
     private parameters: RigParameters,
@@ -78,16 +80,19 @@ export class BenchAir {
   /** Opens and shuts every path as the bench's discrete state says. */
   sync(bench: BenchState): void {
     this.fabric.sync(bench);
+    this.sure.seconds = 0;
   }
 
   /** One step during which the pump's piston travels evenly to `drawn` (0 home to 1 full). */
   step(seconds: number, drawn: number): boolean {
+    this.sure.seconds = 0;
     this.tools.cylinder.moveTo(clamp(drawn, 0, 1));
     return this.network.step(seconds).converged;
   }
 
   /** Ticks of the next step, which is worked out ahead. */
   plan({ secondsPerTick, longestTicks, drawnAfter }: AirStepWish): number {
+    this.sure.seconds = 0;
     return this.network.planStep({
       quantumS: secondsPerTick,
       longest: longestTicks,
@@ -97,8 +102,12 @@ export class BenchAir {
 
   /** Makes sure that a step is worked out ahead, for looking into it. */
   foresee(seconds: number, drawn: number): void {
+    const { sure } = this;
+    if (sure.seconds === seconds && sure.drawn === drawn) return;
     this.tools.cylinder.moveTo(clamp(drawn, 0, 1));
     this.network.foresee(seconds);
+    sure.seconds = seconds;
+    sure.drawn = drawn;
   }
 
   /** Strokes a second at which the piston is about to move. */
@@ -149,12 +158,14 @@ export class BenchAir {
 
   /** Puts the hand pump's piston there at once, 0 home to 1 drawn, at the pressure it has. */
   placePiston(drawn: number): void {
+    this.sure.seconds = 0;
     this.tools.cylinder.place(clamp(drawn, 0, 1));
   }
 
   /** Takes over changed parameters without touching the pressures. */
   retune(parameters: RigParameters): void {
     this.parameters = parameters;
+    this.sure.seconds = 0;
     this.unit.retune(parameters);
     this.fabric.retune(parameters);
   }

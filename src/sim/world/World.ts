@@ -14,7 +14,7 @@ import { wakeElectrical } from './electricalPace.ts';
 import { startHandle } from './handleMotion.ts';
 import { startWiggle } from './harnessMotion.ts';
 import type { InsideObservation, Observation } from './Observation.ts';
-import { insideRig, observeRig } from './observe.ts';
+import { insideRig, observeRig, type SteadySight, steadySight } from './observe.ts';
 import { Rig } from './Rig.ts';
 import type { WorldPort, WorldSpec } from './WorldPort.ts';
 import { NEVER, type WorldState } from './WorldState.ts';
@@ -34,6 +34,7 @@ export interface WorldSnapshot {
 /** The bench: one deterministic world, moved only by `apply` and `advanceTo`, seen only through `observe`. */
 export class World implements WorldPort {
   private seen: Observation | null = null;
+  private steady: SteadySight | null = null;
 
   constructor(private readonly rig: Rig) {}
 
@@ -62,6 +63,7 @@ export class World implements WorldPort {
     const wiggle = state.bench.wiggle;
     const result = applyAction(this.context(), action);
     this.seen = null;
+    this.steady = null;
     assert(result.ok, 'an action allowed in trial is allowed in earnest', { action });
     const { bench } = state;
     if (bench.handle.mode !== before || bench.handle.target !== target) startHandle(rig, state.tick);
@@ -90,7 +92,9 @@ export class World implements WorldPort {
   }
 
   observe(): Observation {
-    this.seen ??= observeRig(this.rig);
+    if (this.seen !== null) return this.seen;
+    this.steady = steadySight(this.rig, this.steady);
+    this.seen = observeRig(this.rig, this.steady);
     return this.seen;
   }
 

@@ -9,8 +9,38 @@ import { observeMeter } from './observeMeter.ts';
 import type { Rig } from './Rig.ts';
 import { dashLampLit, readController } from './readController.ts';
 
+/** What only an action changes, and what comes one by one: copied once and shared by all observations until then. */
+export interface SteadySight {
+  readonly pins: Observation['plug']['pins'];
+  readonly leads: Observation['leads'];
+  readonly sites: Observation['sites'];
+  readonly clamps: Observation['clamps'];
+  readonly renewed: Observation['renewed'];
+  readonly findings: Observation['findings'];
+  readonly happenings: Observation['happenings'];
+  readonly lastFinding: number;
+  readonly lastHappening: number;
+}
+
+/** `before` is the steady sight since the last action, null when there is none; it is given back where it still holds. */
+export function steadySight({ state }: Rig, before: SteadySight | null): SteadySight {
+  const { bench, lastFinding, lastHappening } = state;
+  if (before?.lastFinding === lastFinding && before.lastHappening === lastHappening) return before;
+  return {
+    pins: before?.pins ?? [...bench.pins],
+    leads: before?.leads ?? { ...bench.leads },
+    sites: before?.sites ?? { ...bench.sites },
+    clamps: before?.clamps ?? { ...bench.clamps },
+    renewed: before?.renewed ?? [...bench.renewed],
+    findings: [...state.findings],
+    happenings: [...state.happenings],
+    lastFinding,
+    lastHappening,
+  };
+}
+
 /** What an instrument, an eye or an ear could know at the present tick. */
-export function observeRig(rig: Rig): Observation {
+export function observeRig(rig: Rig, steady: SteadySight): Observation {
   const { state, circuit } = rig;
   const { bench } = state;
   return {
@@ -20,11 +50,11 @@ export function observeRig(rig: Rig): Observation {
       fitted: bench.fuseFitted,
       element: bench.fuseFitted ? 'unseen' : circuit.truckFuse.melted ? 'melted' : 'whole',
     },
-    plug: { mated: bench.plugMated, pins: [...bench.pins] },
-    leads: { ...bench.leads },
+    plug: { mated: bench.plugMated, pins: steady.pins },
+    leads: steady.leads,
     jumper: { switchedOn: bench.jumperOn, fuse: circuit.jumperFuse.melted ? 'melted' : 'whole' },
-    sites: { ...bench.sites },
-    clamps: { ...bench.clamps },
+    sites: steady.sites,
+    clamps: steady.clamps,
     handPump: {
       handle: handleAt(rig, state.tick),
       moving: bench.handle.mode !== 'still',
@@ -44,9 +74,9 @@ export function observeRig(rig: Rig): Observation {
     smoke: smokeOf(rig),
     unit: bench.unit,
     wiggling: bench.wiggle?.at ?? null,
-    findings: [...state.findings],
-    happenings: [...state.happenings],
-    renewed: [...bench.renewed],
+    findings: steady.findings,
+    happenings: steady.happenings,
+    renewed: steady.renewed,
   };
 }
 

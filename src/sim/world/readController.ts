@@ -52,11 +52,13 @@ export function measuredVolts(volts: number): number {
 
 function codesIn(memory: ControllerMemory): ReaderObservation['codes'] {
   const held: Readonly<Record<CodeStatus, readonly TroubleCode[]>> = memory;
+  if (CODE_STATUSES.every((status) => held[status].length === 0)) return NO_CODES;
   return TROUBLE_CODES.flatMap((code) =>
     CODE_STATUSES.flatMap((status) => (held[status].includes(code) ? [{ code, status }] : [])),
   );
 }
 
+const NO_CODES: ReaderObservation['codes'] = [];
 const ASLEEP: ReaderObservation = {
   awake: false,
   senseVolts: null,
