@@ -1,8 +1,10 @@
 import { Random } from '../../src/base/Random.ts';
+import { ITEMS } from '../../src/sim/devices/items.ts';
 import {
   AIR_SITES,
   CAVITIES,
   CLAMP_SETTINGS,
+  EXAMINED_PLACES,
   EXTREMES,
   FITTINGS,
   KEY_POSITIONS,
@@ -12,6 +14,7 @@ import {
   METER_JACKS,
   SOLENOID_COMMANDS,
   UNIT_PORTS,
+  UNITS,
   WIGGLE_PLACES,
 } from '../../src/sim/devices/places.ts';
 import type { Action } from '../../src/sim/world/Action.ts';
@@ -70,6 +73,11 @@ function randomAction(random: Random): Action {
     () => ({ kind: 'meter-relative', on: random.next() < 0.5 }),
     () => ({ kind: 'switch-supply', on: random.next() < 0.6 }),
     () => ({ kind: 'wiggle', at: pick(random, WIGGLE_PLACES) }),
+    () => ({ kind: 'look', at: pick(random, EXAMINED_PLACES) }),
+    () => ({ kind: 'listen', at: pick(random, EXAMINED_PLACES) }),
+    () => ({ kind: 'drag-test', cavity: pick(random, CAVITIES) }),
+    () => ({ kind: 'swap-unit', to: pick(random, UNITS) }),
+    () => ({ kind: 'renew', item: pick(random, ITEMS) }),
     // Rarely, for a drive costs as much as minutes on the bench.
     () =>
       random.next() < 0.1
