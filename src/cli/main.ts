@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { cliWords, USAGE } from '../text/cli.ts';
 import { check } from './check.ts';
+import { codes } from './codes.ts';
 import { readCommandLine } from './commandLine.ts';
 import { grade } from './grade.ts';
 import type { ExitCode, Output } from './Output.ts';
@@ -11,6 +12,7 @@ const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   check: [],
   play: ['--record'],
   grade: ['--scenarios'],
+  codes: [],
 };
 
 function run(words: readonly string[], output: Output): ExitCode {
@@ -31,6 +33,8 @@ function run(words: readonly string[], output: Output): ExitCode {
       return check(line.value, output);
     case 'play':
       return play(line.value, output);
+    case 'codes':
+      return codes(line.value, output);
     default:
       return grade(line.value, SHIPPED, output);
   }
