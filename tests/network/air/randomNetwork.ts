@@ -1,6 +1,7 @@
 import { Random } from '../../../src/base/Random.ts';
 import { CheckValve } from '../../../src/sim/components/CheckValve.ts';
 import { Diaphragm } from '../../../src/sim/components/Diaphragm.ts';
+import { LaminarLeak } from '../../../src/sim/components/LaminarLeak.ts';
 import { Orifice } from '../../../src/sim/components/Orifice.ts';
 import { AirNetwork } from '../../../src/sim/network/AirNetwork.ts';
 
@@ -18,6 +19,10 @@ export interface NetworkPlan {
     readonly diameterM: number;
     readonly crackPa: number;
   }[];
+  /** Laminar leaks, kg/(s·Pa). */
+  readonly laminar: readonly { readonly a: number; readonly b: number; readonly conductance: number }[];
+  /** What the outside air's pressure becomes, and when. */
+  readonly outsideSteps: readonly { readonly atS: number; readonly pa: number }[];
   readonly diaphragm: { readonly upper: number; readonly lower: number };
   /** The swept volume's own size grows evenly by this factor over the run. */
   readonly swept: { readonly node: number; readonly growth: number };
@@ -48,7 +53,16 @@ export function randomPlan(seed: string, count: number): NetworkPlan {
     });
   }
   const upper = any();
+  const elsewhere = Random.of(seed, 'air-plan-more');
+  const a = Math.floor(elsewhere.next() * count);
+  const laminar = [{ a, b: (a + 1) % count, conductance: 4e-11 * elsewhere.next() }];
+  const outsideSteps = [
+    { atS: 0.6, pa: 60_000 + 40_000 * elsewhere.next() },
+    { atS: 1.3, pa: 80_000 + 30_000 * elsewhere.next() },
+  ];
   return {
+    laminar,
+    outsideSteps,
     volumesM3,
     startPa,
     orifices,
@@ -75,6 +89,9 @@ export function build(plan: NetworkPlan): BuiltPlan {
   );
   for (const { a, b, diameterM, crackPa } of plan.checks) {
     parts.push(net.add(new CheckValve(at(a), at(b), { diameterM, crackingPa: crackPa })));
+  }
+  for (const { a, b, conductance } of plan.laminar) {
+    net.add(new LaminarLeak(at(a), at(b), conductance));
   }
   net.add(new Diaphragm(at(plan.diaphragm.upper), at(plan.diaphragm.lower), DIAPHRAGM));
   net.compile();

@@ -1,100 +1,144 @@
+import { createRequire } from 'node:module';
 import { AMBIENT_PA, DIAPHRAGM, type NetworkPlan, OUTSIDE, TEMPERATURE_K } from './randomNetwork.ts';
 
-/**
- * A second, separately written integrator: explicit fourth-order Runge–Kutta on the masses in very short steps, with the
- * ISO 6358 ellipse as it stands (no laminar blend), nozzle area written out again, straight check valve lift, and
- * diaphragm pressures by bisection. Slow, plain, and sharing no code with the network.
- */
-export function integrate(
-  plan: NetworkPlan,
-  seconds: number,
-  samples: number,
-  stepsPerSample: number,
-): number[][] {
-  const RT = 287.05 * TEMPERATURE_K;
-  const count = plan.volumesM3.length;
+/** What is used of the package: Hairer and Wanner's ODEX, an explicit extrapolation method of varying high order. */
+interface OdexSolver {
+  relativeTolerance: number;
+  absoluteTolerance: number;
+  maxSteps: number;
+  solve(
+    slope: (t: number, y: number[]) => number[],
+    from: number,
+    start: number[],
+    to: number,
+  ): { readonly y: number[]; readonly outcome: number };
+}
+const { Solver } = createRequire(import.meta.url)('odex') as { Solver: new (size: number) => OdexSolver };
+const CONVERGED = 0;
+
+const RT = 287.05 * TEMPERATURE_K;
+/** Masses are integrated in milligrams, so that they are numbers near one. */
+const KG = 1e-6;
+const LAMINAR_FROM = 0.999;
+
+/** Share of choked flow by ISO 6358 with b = 0.5; above 0.999 a parabola through zero of the ellipse's value and slope there. */
+function share(r: number): number {
+  const ellipse = (ratio: number): number => Math.sqrt(1 - (2 * ratio - 1) ** 2);
+  if (r <= 0.5) return 1;
+  if (r <= LAMINAR_FROM) return ellipse(r);
+  const value = ellipse(LAMINAR_FROM);
+  const fall = (2 * (2 * LAMINAR_FROM - 1)) / value; // −dφ/dr there
+  const edge = 1 - LAMINAR_FROM;
+  // φ = αs + βs², with s = 1 − r: αe + βe² = value, α + 2βe = fall
+  const beta = (fall * edge - value) / edge ** 2;
+  const alpha = fall - 2 * beta * edge;
+  return alpha * (1 - r) + beta * (1 - r) ** 2;
+}
+
+function nozzle(diameterM: number, p1: number, p2: number): number {
+  if (p1 < p2) return -nozzle(diameterM, p2, p1);
+  return (
+    ((0.62 * Math.PI * diameterM ** 2 * p1 * 0.0404146) / (4 * Math.sqrt(TEMPERATURE_K))) * share(p2 / p1)
+  );
+}
+
+/** Lift of a check valve that opens over 50 Pa, smoothly at both ends. */
+function lift(over: number): number {
+  const x = Math.min(Math.max(over / 50, 0), 1);
+  return x * x * (3 - 2 * x);
+}
+
+/** Sizes of the volumes at a time, m³, before the diaphragm. */
+function sizesAt(plan: NetworkPlan, t: number, seconds: number): number[] {
+  const grown = 1 + (plan.swept.growth - 1) * (t / seconds);
+  return plan.volumesM3.map((m3, i) => (i === plan.swept.node ? m3 * grown : m3));
+}
+
+/** Pressures from masses in kg; the diaphragm's place by halving. */
+function pressuresOf(plan: NetworkPlan, mass: readonly number[], size: readonly number[]): number[] {
   const { upper, lower } = plan.diaphragm;
+  const of = (i: number, extra: number): number => ((mass[i] as number) * RT) / ((size[i] as number) + extra);
+  const pull = (shift: number): number => {
+    const spring = DIAPHRAGM.preloadN + (DIAPHRAGM.rateNPerM * shift) / DIAPHRAGM.areaM2;
+    return DIAPHRAGM.areaM2 * (of(lower, shift) - of(upper, -shift)) - spring;
+  };
+  let low = 0;
+  let high = DIAPHRAGM.areaM2 * DIAPHRAGM.travelM;
+  if (pull(0) <= 0) high = 0;
+  else if (pull(high) >= 0) low = high;
+  for (let halving = 0; halving < 60 && low < high; halving++) {
+    const middle = 0.5 * (low + high);
+    if (pull(middle) > 0) low = middle;
+    else high = middle;
+  }
+  return mass.map((_, i) => of(i, i === lower ? low : i === upper ? -low : 0));
+}
 
-  const sizes = (t: number) =>
-    plan.volumesM3.map((m3, i) =>
-      i === plan.swept.node ? m3 * (1 + (plan.swept.growth - 1) * (t / seconds)) : m3,
+function startMasses(plan: NetworkPlan, size: readonly number[]): number[] {
+  const { upper, lower } = plan.diaphragm;
+  const dp = (plan.startPa[lower] as number) - (plan.startPa[upper] as number);
+  const x = (DIAPHRAGM.areaM2 * dp - DIAPHRAGM.preloadN) / DIAPHRAGM.rateNPerM;
+  const shift = DIAPHRAGM.areaM2 * Math.min(Math.max(x, 0), DIAPHRAGM.travelM);
+  return plan.startPa.map((p, i) => {
+    const extra = i === lower ? shift : i === upper ? -shift : 0;
+    return (p * ((size[i] as number) + extra)) / RT;
+  });
+}
+
+/**
+ * A second, separately written account of the same network: masses integrated by ODEX to a tolerance of 1e-9, the laws
+ * written out again, the diaphragm by halving. It shares no code with the network. Gives the pressures at each sample.
+ */
+export function integrate(plan: NetworkPlan, seconds: number, samples: number): number[][] {
+  const count = plan.volumesM3.length;
+  const solver = new Solver(count);
+  solver.relativeTolerance = 1e-9;
+  solver.absoluteTolerance = 1e-9;
+  solver.maxSteps = 200_000;
+  let outside = AMBIENT_PA;
+
+  const slope = (t: number, milligrams: number[]): number[] => {
+    const p = pressuresOf(
+      plan,
+      milligrams.map((m) => m * KG),
+      sizesAt(plan, t, seconds),
     );
-
-  const pressuresOf = (mass: readonly number[], t: number): number[] => {
-    const size = sizes(t);
-    const p = mass.map((m, i) => (m * RT) / (size[i] as number));
-    const full = DIAPHRAGM.areaM2 * DIAPHRAGM.travelM;
-    const pull = (shift: number) => {
-      const pl = ((mass[lower] as number) * RT) / ((size[lower] as number) + shift);
-      const pu = ((mass[upper] as number) * RT) / ((size[upper] as number) - shift);
-      const spring = DIAPHRAGM.preloadN + (DIAPHRAGM.rateNPerM * shift) / DIAPHRAGM.areaM2;
-      return DIAPHRAGM.areaM2 * (pl - pu) - spring;
-    };
-    let low = 0;
-    let high = full;
-    if (pull(0) <= 0) high = 0;
-    else if (pull(full) >= 0) low = full;
-    while (high - low > 1e-13) {
-      const middle = 0.5 * (low + high);
-      if (pull(middle) > 0) low = middle;
-      else high = middle;
-    }
-    p[lower] = ((mass[lower] as number) * RT) / ((size[lower] as number) + low);
-    p[upper] = ((mass[upper] as number) * RT) / ((size[upper] as number) - low);
-    return p;
-  };
-
-  const nozzle = (diameterM: number, p1: number, p2: number): number => {
-    if (p1 < p2) return -nozzle(diameterM, p2, p1);
-    const choked = (0.62 * Math.PI * diameterM ** 2 * p1 * 0.0404146) / (4 * Math.sqrt(TEMPERATURE_K));
-    const r = p2 / p1;
-    return r <= 0.5 ? choked : choked * Math.sqrt(1 - ((r - 0.5) / 0.5) ** 2);
-  };
-
-  const slope = (mass: readonly number[], t: number): number[] => {
-    const p = pressuresOf(mass, t);
-    const at = (i: number) => (i === OUTSIDE ? AMBIENT_PA : (p[i] as number));
+    const at = (i: number): number => (i === OUTSIDE ? outside : (p[i] as number));
     const rate = new Array<number>(count).fill(0);
-    const carry = (a: number, b: number, q: number) => {
-      if (a !== OUTSIDE) rate[a] = (rate[a] as number) - q;
-      if (b !== OUTSIDE) rate[b] = (rate[b] as number) + q;
+    const carry = (a: number, b: number, q: number): void => {
+      if (a !== OUTSIDE) rate[a] = (rate[a] as number) - q / KG;
+      if (b !== OUTSIDE) rate[b] = (rate[b] as number) + q / KG;
     };
     for (const o of plan.orifices) carry(o.a, o.b, nozzle(o.diameterM, at(o.a), at(o.b)));
+    for (const l of plan.laminar) carry(l.a, l.b, l.conductance * (at(l.a) - at(l.b)));
     for (const c of plan.checks) {
-      const lift = Math.min(Math.max((at(c.a) - at(c.b) - c.crackPa) / 50, 0), 1);
-      if (lift > 0) carry(c.a, c.b, lift * nozzle(c.diameterM, at(c.a), at(c.b)));
+      carry(c.a, c.b, lift(at(c.a) - at(c.b) - c.crackPa) * nozzle(c.diameterM, at(c.a), at(c.b)));
     }
     return rate;
   };
 
-  const along = (m: readonly number[], k: readonly number[], h: number) =>
-    m.map((x, i) => x + h * (k[i] as number));
-  const startSize = sizes(0);
-  let mass = plan.startPa.map((p, i) => {
-    let size = startSize[i] as number;
-    if (i === upper || i === lower) {
-      const dp = (plan.startPa[lower] as number) - (plan.startPa[upper] as number);
-      const lift = Math.min(
-        Math.max((DIAPHRAGM.areaM2 * dp - DIAPHRAGM.preloadN) / DIAPHRAGM.rateNPerM, 0),
-        DIAPHRAGM.travelM,
-      );
-      size += (i === lower ? 1 : -1) * DIAPHRAGM.areaM2 * lift;
+  const stops = Array.from({ length: samples }, (_, n) => ((n + 1) * seconds) / samples);
+  const changes = plan.outsideSteps.filter(({ atS }) => atS < seconds);
+  let mass = startMasses(plan, sizesAt(plan, 0, seconds)).map((kg) => kg / KG);
+  let now = 0;
+  const run = (to: number): void => {
+    if (to <= now) return;
+    const result = solver.solve(slope, now, mass, to);
+    if (result.outcome !== CONVERGED) throw new Error(`reference stopped before ${to} s`);
+    mass = result.y;
+    now = to;
+  };
+  return stops.map((stop) => {
+    for (const { atS, pa } of changes) {
+      if (atS < now || atS >= stop) continue;
+      run(atS);
+      outside = pa;
     }
-    return (p * size) / RT;
-  });
-  const table: number[][] = [];
-  const h = seconds / (samples * stepsPerSample);
-  for (let n = 0; n < samples * stepsPerSample; n++) {
-    const t = n * h;
-    const k1 = slope(mass, t);
-    const k2 = slope(along(mass, k1, h / 2), t + h / 2);
-    const k3 = slope(along(mass, k2, h / 2), t + h / 2);
-    const k4 = slope(along(mass, k3, h), t + h);
-    mass = mass.map(
-      (m, i) =>
-        m + (h / 6) * ((k1[i] as number) + 2 * (k2[i] as number) + 2 * (k3[i] as number) + (k4[i] as number)),
+    run(stop);
+    return pressuresOf(
+      plan,
+      mass.map((m) => m * KG),
+      sizesAt(plan, stop, seconds),
     );
-    if ((n + 1) % stepsPerSample === 0) table.push(pressuresOf(mass, (n + 1) * h));
-  }
-  return table;
+  });
 }
