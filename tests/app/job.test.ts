@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { openJob } from '../../src/app/openJob.ts';
 import { SittingDesk } from '../../src/app/SittingDesk.ts';
 import { SittingKeeper } from '../../src/app/SittingKeeper.ts';
-import { secondsToTicks } from '../../src/base/ticks.ts';
+import { secondsToTicks, ticksToSeconds } from '../../src/base/ticks.ts';
 import { memoryStore } from '../../src/platform/browser/memoryStore.ts';
 import type { StoredSitting } from '../../src/platform/browser/StoredSitting.ts';
 import type { Action } from '../../src/sim/world/Action.ts';
@@ -11,7 +11,7 @@ import type { SittingAction } from '../../src/training/sitting/SittingAction.ts'
 import { bench } from '../support/bench.ts';
 
 const sealed = sealScenario(bench().fault('switch-stuck-open').scenario);
-const NOTHING = { acted: () => {}, exportRecord: () => {}, broken: () => {} };
+const NOTHING = { acted: () => {}, jumped: () => {}, exportRecord: () => {}, broken: () => {} };
 
 function open(stored?: StoredSitting) {
   const opened = openJob(sealed, stored, () => 'seed-of-the-day');
@@ -34,7 +34,7 @@ async function worked() {
     () => 0,
   );
   const pass = (seconds: number): void => {
-    desk.pass(secondsToTicks(seconds), () => 0);
+    desk.pass(secondsToTicks(seconds));
     keeper.passed(sitting.tick);
   };
   return { store, desk, keeper, sitting, pass };
@@ -120,24 +120,77 @@ describe('the desk', () => {
 
   it('lets no time pass before the job is taken', () => {
     const { desk, sitting } = open();
-    desk.pass(secondsToTicks(1), () => 0);
+    desk.pass(secondsToTicks(1));
     expect(sitting.tick).toBe(0);
   });
 
-  it('runs ahead by just the time that is waited, over as many frames as it needs', () => {
+  it('runs ahead at once by just the time that is waited, as an action of the record', () => {
     const { desk, sitting } = open();
     desk.act({ kind: 'accept-job' });
     desk.wait(10);
-    let ms = 0;
-    let frames = 0;
-    while (desk.waiting.value && frames < 1000) {
-      frames++;
-      desk.pass(0, () => {
-        ms += 10;
-        return ms;
-      });
-    }
     expect(sitting.tick).toBe(secondsToTicks(10));
-    expect(frames).toBeGreaterThan(10);
+    expect(desk.observation.value.tick).toBe(secondsToTicks(10));
+    expect(desk.caption.value.sentence).toBe('10 s went by.');
+    expect(sitting.record().actions.at(-1)).toEqual({ tick: 0, action: { kind: 'wait', seconds: 10 } });
+  });
+
+  it('waits until steady, and says how long that took', () => {
+    const { desk, sitting } = open();
+    desk.act({ kind: 'accept-job' });
+    for (const action of WORK) desk.act(action);
+    desk.waitSteady();
+    const seconds = ticksToSeconds(sitting.tick);
+    expect(seconds).toBeGreaterThanOrEqual(1);
+    expect(seconds).toBeLessThan(10);
+    expect(desk.observation.value.meter.display.settled).toBe(true);
+    expect(desk.caption.value.sentence).toBe(`Steady after ${Math.round(seconds)} s.`);
+  });
+
+  it('goes on after waits to the same bit, with frames before and after them', async () => {
+    const { store, desk, keeper, sitting, pass } = await worked();
+    desk.act({ kind: 'accept-job' });
+    for (const action of WORK) desk.act(action);
+    pass(0.0167);
+    desk.wait(10);
+    pass(0.0333);
+    desk.waitSteady();
+    pass(0.0167);
+    keeper.save();
+    await keeper.idle();
+    const again = open(await store.get('job'));
+    expect(again.sitting.tick).toBe(sitting.tick);
+    expect(again.sitting.record().endHash).toBe(sitting.record().endHash);
+  });
+
+  it('tells its surroundings of a jump, so that real time begins anew', () => {
+    let jumps = 0;
+    const opened = openJob(sealed, undefined, () => 's');
+    if (!opened.ok) throw new Error(opened.error.code);
+    const jumped = (): void => {
+      jumps += 1;
+    };
+    const desk = new SittingDesk(opened.value.sitting, opened.value.scenario, { ...NOTHING, jumped }, false);
+    desk.act({ kind: 'accept-job' });
+    desk.act({ kind: 'set-key', position: 'on' });
+    expect(jumps).toBe(0);
+    desk.wait(10);
+    expect(jumps).toBe(1);
+  });
+
+  it('says what an eye found, and keeps it in the log', () => {
+    const { desk } = open();
+    desk.act({ kind: 'accept-job' });
+    desk.act({ kind: 'look', at: 'filter' });
+    expect(desk.log.value.at(-1)?.about).toBe('finding');
+    expect(desk.caption.value.sentence).toMatch(/^Looked at the air filter: .+\.$/);
+  });
+
+  it('keeps what the reader showed when codes are read, and refuses with the key off', () => {
+    const { desk } = open();
+    desk.act({ kind: 'accept-job' });
+    expect(desk.act({ kind: 'read-codes' })).toBe('reader-needs-key-on');
+    desk.act({ kind: 'set-key', position: 'on' });
+    expect(desk.act({ kind: 'read-codes' })).toBeNull();
+    expect(desk.log.value.map(({ about }) => about)).toEqual(['codes']);
   });
 });

@@ -21,7 +21,7 @@ export const serviceMonitor = {
     pass: 'Passes at',
     trips: 'Codes and the lamp',
     tripsText:
-      'A failure makes a pending code. A second failure on the next trip that can judge stores it, lights the lamp and makes it permanent. Three passing trips in a row put the lamp out. Clearing takes stored and pending codes and the freeze data; a permanent code goes only when the monitor has passed.',
+      'A failure makes a pending code. A second failure on the next trip that can judge stores it, lights the lamp and makes it permanent. Three passing trips in a row put the lamp out. Clearing takes stored and pending codes and the freeze data; a permanent code goes only by passing on the road.',
     codesLead:
       'Generic codes that this controller can set. Two faults may set the same code; one fault may set none.',
     setWhen: 'Set when',

@@ -102,10 +102,7 @@ function KnownGood({ desk, onClose }: { readonly desk: Desk; readonly onClose: (
       <div>
         <h3 id="known-good-title">{say('cupboard.known')}</h3>
         <p>{say('cupboard.knownText')}</p>
-        <p class="quiet">
-          {say('cupboard.here', { unit: say(`units.${unit}`) })}
-          {unit === 'known-good' && ` ${say('cupboard.knownRoad')}`}
-        </p>
+        <p class="quiet">{say('cupboard.here', { unit: say(`units.${unit}`) })}</p>
       </div>
       <div class="known-good-act">
         <button type="button" class="act" disabled={!free} onClick={swap}>

@@ -5,7 +5,7 @@ import { bookMinutes } from '../../training/score/book.ts';
 import type { Desk } from './Desk.ts';
 import { Dialog } from './Dialog.tsx';
 import { DriveReportView } from './DriveReportView.tsx';
-import { roadNeeds } from './roadNeeds.ts';
+import { notAsOnTruck, toolsOnTruck } from './roadNeeds.ts';
 
 const LEAST_CYCLES = 1;
 const MOST_CYCLES = 10;
@@ -15,8 +15,8 @@ export function RoadTestDialog({ desk, onClose }: { readonly desk: Desk; readonl
   const cycles = useSignal(2);
   const driving = useSignal(false);
   const seen = desk.observation.value;
-  const needs = roadNeeds(seen);
-  const ready = needs.every(({ met }) => met);
+  const tools = toolsOnTruck(seen);
+  const ready = seen.key === 'off' && tools.length === 0;
   const minutes = bookMinutes({ kind: 'road-test', cycles: cycles.value });
   const turn = (by: number): void => {
     cycles.value = Math.min(MOST_CYCLES, Math.max(LEAST_CYCLES, cycles.value + by));
@@ -41,13 +41,11 @@ export function RoadTestDialog({ desk, onClose }: { readonly desk: Desk; readonl
           <p>{say('roadTest.lead')}</p>
           <h3>{say('roadTest.needs')}</h3>
           <ul class="needs">
-            {needs.map(({ need, met }) => (
-              <li key={need} class={met ? 'need-met' : 'need-open'}>
-                <span aria-hidden="true">{met ? '✓' : '✗'}</span> {say(`roadTest.need.${need}`)}
-                <span class="visually-hidden">: {say(met ? 'roadTest.met' : 'roadTest.notMet')}</span>
-              </li>
-            ))}
+            <Need met={seen.key === 'off'} words={say('roadTest.keyOff')} />
+            <Need met={tools.length === 0} words={say('roadTest.toolsOff')} />
           </ul>
+          <Remarks title={say('roadTest.stillOn')} remarks={tools} />
+          <Remarks title={say('roadTest.asItStands')} remarks={notAsOnTruck(seen)} />
         </div>
         <div class="road-go">
           <fieldset class="stepper">
@@ -80,5 +78,31 @@ export function RoadTestDialog({ desk, onClose }: { readonly desk: Desk; readonl
       </div>
       {seen.lastDrive !== null && <DriveReportView report={seen.lastDrive} totalMiles={seen.miles} />}
     </Dialog>
+  );
+}
+
+function Need({ met, words }: { readonly met: boolean; readonly words: string }) {
+  return (
+    <li class={met ? 'need-met' : 'need-open'}>
+      <span aria-hidden="true">{met ? '✓' : '✗'}</span>
+      <span>
+        {words}
+        <span class="visually-hidden">: {say(met ? 'roadTest.met' : 'roadTest.notMet')}</span>
+      </span>
+    </li>
+  );
+}
+
+function Remarks({ title, remarks }: { readonly title: string; readonly remarks: readonly string[] }) {
+  if (remarks.length === 0) return null;
+  return (
+    <div class="remarks">
+      {title}
+      <ul>
+        {remarks.map((remark) => (
+          <li key={remark}>{remark}</li>
+        ))}
+      </ul>
+    </div>
   );
 }

@@ -1,43 +1,15 @@
 import {
   AIR_SITES,
   CAVITIES,
-  FITTINGS,
   type Fitting,
   LEAD_ENDS,
   type LeadPoint,
+  UNIT_PORTS,
 } from '../../sim/devices/places.ts';
-import type { Refusal } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
-
-/** What must be true before the truck moves, by the refusal that its absence would bring. */
-export const ROAD_NEEDS = [
-  'key-must-be-off',
-  'plug-must-be-mated',
-  'tools-on-the-truck',
-  'fuse-must-be-in',
-  'unit-is-not-the-trucks',
-] as const satisfies readonly Refusal[];
-export type RoadNeed = (typeof ROAD_NEEDS)[number];
-
-/** Each need and whether it is met, as the bench stands. The world has the last word. */
-export function roadNeeds(seen: Observation): readonly { readonly need: RoadNeed; readonly met: boolean }[] {
-  return ROAD_NEEDS.map((need) => ({ need, met: isMet(need, seen) }));
-}
-
-function isMet(need: RoadNeed, seen: Observation): boolean {
-  switch (need) {
-    case 'key-must-be-off':
-      return seen.key === 'off';
-    case 'plug-must-be-mated':
-      return seen.plug.mated;
-    case 'fuse-must-be-in':
-      return seen.fuse.fitted;
-    case 'unit-is-not-the-trucks':
-      return seen.unit === 'truck';
-    case 'tools-on-the-truck':
-      return !hasTools(seen);
-  }
-}
+import { describeSide } from '../../text/describePoint.ts';
+import { capital } from '../../text/format.ts';
+import { say } from '../../text/translate.ts';
 
 const BENCH_POINTS: ReadonlySet<LeadPoint> = new Set<LeadPoint>([
   'supply-positive',
@@ -45,23 +17,44 @@ const BENCH_POINTS: ReadonlySet<LeadPoint> = new Set<LeadPoint>([
   'meter-red-tip',
   'meter-black-tip',
 ]);
-const TRUCK_HOSES: ReadonlySet<Fitting> = new Set<Fitting>(['canister-hose', 'air-hose', 'engine-hose']);
+const TRUCK_HOSES = {
+  'canister-port': 'canister-hose',
+  'air-port': 'air-hose',
+  'engine-port': 'engine-hose',
+} as const;
+const OWN: ReadonlySet<Fitting> = new Set<Fitting>(Object.values(TRUCK_HOSES));
 
-/** A lead, a pin, or anything but the truck's own hoses on its barbs and hose ends. */
-function hasTools({ leads, plug, sites }: Observation): boolean {
-  const lead = LEAD_ENDS.some((end) => {
+/** Leads, pins, caps, plugs and tool hoses that are still on the truck, each by name and place. */
+export function toolsOnTruck({ leads, plug, sites }: Observation): readonly string[] {
+  const ends = LEAD_ENDS.flatMap((end) => {
     const point = leads[end];
-    return point !== null && !BENCH_POINTS.has(point);
+    if (point === null || BENCH_POINTS.has(point)) return [];
+    return [say('roadTest.thingOn', { thing: say(`ends.${end}`), place: describeSide(point) })];
   });
-  const pin = CAVITIES.some((cavity) => plug.pins[cavity - 1]);
-  const fitting = AIR_SITES.some((site) => {
-    const onIt = sites[site];
-    if (onIt === null || !FITTINGS.includes(onIt)) return false;
-    return isTruckSite(site) && !TRUCK_HOSES.has(onIt);
+  const pins = CAVITIES.filter((cavity) => plug.pins[cavity - 1]).map((cavity) =>
+    say('roadTest.pinIn', { cavity }),
+  );
+  const fittings = AIR_SITES.flatMap((site) => {
+    const fitting = sites[site];
+    const onTruck = site.endsWith('-port') || OWN.has(site.replace(/-end$/, '') as Fitting);
+    if (fitting === null || !onTruck || OWN.has(fitting)) return [];
+    return [say('roadTest.thingOn', { thing: say(`fittings.${fitting}`), place: say(`sites.${site}`) })];
   });
-  return lead || pin || fitting;
+  return [...ends, ...pins, ...fittings].map(capital);
 }
 
-function isTruckSite(site: string): boolean {
-  return site.endsWith('-port') || ['canister-hose-end', 'air-hose-end', 'engine-hose-end'].includes(site);
+/** What is not as on a finished truck. It does not hold the truck back: it drives as it stands. */
+export function notAsOnTruck({ plug, fuse, unit, sites, clamps }: Observation): readonly string[] {
+  const ports = UNIT_PORTS.flatMap((port) => {
+    const hose = TRUCK_HOSES[port];
+    if (sites[port] !== hose) return [say('roadTest.hoseOff', { hose: say(`fittings.${hose}`) })];
+    if (clamps[port] === 'loose') return [say('roadTest.clampLoose', { port: say(`sites.${port}`) })];
+    return [];
+  });
+  return [
+    ...(plug.mated ? [] : [say('roadTest.plugParted')]),
+    ...(fuse.fitted ? [] : [say('roadTest.fuseOut')]),
+    ...(unit === 'truck' ? [] : [say('roadTest.knownGood')]),
+    ...ports.map(capital),
+  ];
 }

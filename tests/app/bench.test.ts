@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import { BenchAnnouncer } from '../../src/app/BenchAnnouncer.ts';
+import { changesTold, toldOf } from '../../src/app/benchChanges.ts';
+import type { Observation } from '../../src/sim/world/Observation.ts';
+import { WorldBench } from '../support/worldBench.ts';
+
+const seen = new WorldBench().world.observe();
+const then = (change: Partial<Observation>): Observation => ({ ...seen, ...change });
+const told = (before: Observation, now: Observation): readonly string[] =>
+  changesTold(toldOf(before), toldOf(now));
+
+describe('what the bench tells by itself', () => {
+  it('is nothing while nothing changes', () => {
+    expect(told(seen, seen)).toEqual([]);
+    expect(new BenchAnnouncer().hear(seen, 0, 'off')).toBeNull();
+  });
+
+  it('is the lamp in the dash, both ways', () => {
+    expect(told(seen, then({ dashLamp: true }))).toEqual(['The lamp in the dash is lit.']);
+    expect(told(then({ dashLamp: true }), seen)).toEqual(['The lamp in the dash is dark.']);
+  });
+
+  it('is the test lamp in three steps, and the LED with its way round', () => {
+    const glow = (share: number): Observation => then({ testLamp: { glow: share } });
+    expect(told(seen, glow(0.2))).toEqual(['The test lamp glows.']);
+    expect(told(glow(0.2), glow(0.9))).toEqual(['The test lamp lights.']);
+    expect(told(glow(0.9), glow(0.95))).toEqual([]);
+    expect(told(glow(0.9), glow(0))).toEqual(['The test lamp is dark.']);
+    expect(told(seen, then({ ledTester: { lit: 'forward' } }))).toEqual([
+      'The LED tester lights, tip positive.',
+    ]);
+  });
+
+  it('is where smoke comes out, each place once', () => {
+    const smoke = (...seenAt: Observation['smoke']['seenAt']): Observation =>
+      then({ smoke: { ...seen.smoke, seenAt } });
+    expect(told(seen, smoke('filter'))).toEqual(['Smoke comes out at the air filter.']);
+    expect(told(smoke('filter'), smoke('filter', 'filler-cap'))).toEqual([
+      'Smoke comes out at the filler cap.',
+    ]);
+    expect(told(smoke('filter'), smoke())).toEqual(['No more smoke to be seen.']);
+  });
+
+  it('is said once, with what was heard, and never what was there before', () => {
+    const announcer = new BenchAnnouncer();
+    const old = { id: 1, tick: 0, kind: 'click-on' } as const;
+    const melted = { id: 2, tick: 0, kind: 'fuse-pop' } as const;
+    expect(announcer.hear(then({ happenings: [old] }), 0, 'off')).toBeNull();
+    const sentence = announcer.hear(then({ happenings: [old, melted], dashLamp: true }), 1, 'off');
+    expect(sentence).toBe('A fuse melted. The lamp in the dash is lit.');
+    expect(announcer.hear(then({ happenings: [old, melted], dashLamp: true }), 2, 'off')).toBeNull();
+  });
+
+  it('on demand names every instrument in use', () => {
+    const announcer = new BenchAnnouncer();
+    expect(announcer.readNow(seen)).toBe('Meter off. Gauge about 0 inHg.');
+    const wet = then({
+      sites: { ...seen.sites, 'jar-tee-a': 'manometer-hose' },
+      manometer: { kPa: 2.4909, steady: true },
+    });
+    expect(announcer.readNow(wet)).toContain('Manometer 10.0 inches of water.');
+  });
+});
