@@ -65,9 +65,7 @@ export class BenchCircuit {
     };
     this.fuseList = Object.values(this.fuses);
     this.retune(parameters);
-    for (const [name, { blown }] of Object.entries(FUSES)) {
-      this.fuses[name as FuseName].melted = parameters[blown] === 1;
-    }
+    this.renewFuses(Object.values(FUSES).map(({ item }) => item));
   }
 
   /** Takes over changed parameters without touching what the parts hold. */
@@ -79,11 +77,10 @@ export class BenchCircuit {
     tuneTools(this.tools, parameters);
   }
 
-  /** Takes over from the circuit that stood here before what had melted in it and was not renewed. */
-  carryOver(before: BenchCircuit, renewed: readonly ItemId[]): void {
-    for (const [name, { item }] of Object.entries(FUSES)) {
-      if (!renewed.includes(item))
-        this.fuses[name as FuseName].melted = before.fuses[name as FuseName].melted;
+  /** Puts new fuses in where their items have just been renewed. */
+  renewFuses(renewed: readonly ItemId[]): void {
+    for (const [name, { item, blown }] of Object.entries(FUSES)) {
+      if (renewed.includes(item)) this.fuses[name as FuseName].melted = this.parameters[blown] === 1;
     }
   }
 

@@ -16,7 +16,7 @@ import { planAir, stepAir } from './airSteps.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import { startingFaces } from './harnessMotion.ts';
 import type { Finding, HappeningKind } from './Observation.ts';
-import { seatStuckPlunger } from './plungerMotion.ts';
+import { layPlungerAtRest, seatStuckPlunger } from './plungerMotion.ts';
 import type { WorldSpec } from './WorldPort.ts';
 import { startingState, type WorldState } from './WorldState.ts';
 
@@ -79,15 +79,15 @@ export class Rig {
     stepAir(this, this.state.electrical.tick);
   }
 
-  /** Builds the networks anew from the parameters after an item was renewed; keeps what was not renewed. */
+  /** An item was renewed or the unit swapped: new parameters, new fuses, air built anew; what was not renewed is kept. */
   rebuild(): void {
     const { bench } = this.state;
-    const oldCircuit = this.circuit;
     const oldAir = this.air;
     this.parameters = rigParameters(this.spec.seed, this.spec.faults, bench);
-    this.circuit = new BenchCircuit(this.parameters, this.spec.ambientC);
     const renewedItems = bench.renewed.slice(this.renewalsBuilt);
-    this.circuit.carryOver(oldCircuit, renewedItems);
+    this.circuit.retune(this.parameters);
+    this.circuit.renewFuses(renewedItems);
+    layPlungerAtRest(this);
     this.renewalsBuilt = bench.renewed.length;
     this.air = new BenchAir(this.parameters, this.surroundings);
     const fresh = renewedItems.flatMap((item) => VOLUMES_OF_ITEM[item] ?? []);

@@ -70,6 +70,13 @@ export function plungerAmps(rig: Rig): number {
   return amps / (1 - parameters.shortedTurnsShare);
 }
 
+/** Another unit's plunger lies at rest, whatever the last one was about. */
+export function layPlungerAtRest({ state }: Rig): void {
+  if (state.bench.plunger !== 'rest') return;
+  state.plungerMotion = { from: 0, since: 0, towards: 0 };
+  state.deadlines.plunger = NEVER;
+}
+
 /** A plunger stuck drawn stands seated, whatever the coil does. */
 export function seatStuckPlunger(rig: Rig): void {
   const { state } = rig;
