@@ -125,6 +125,40 @@ function barbCrack(): Int16Array {
   return finish(shape(sound, fadeEnd), 0.8);
 }
 
+/** The manometer's water goes up the hose: a run of bubbles, each a short falling note, faster and higher to the end. */
+function gurgle(): Int16Array {
+  const sound = silence(0.7);
+  let atMs = 0;
+  for (let i = 0; i < 11; i++) {
+    const hertz = 240 + 34 * i + (i % 3) * 55;
+    strike(sound, atMs, [
+      { hertz, gain: 0.8, decayMs: 22 },
+      { hertz: hertz * 1.52, gain: 0.3, decayMs: 12 },
+    ]);
+    atMs += 74 - 4 * i;
+  }
+  const rush = shape(lowPass(highPass(noise(0.6, 83), 250), 1200), (place) => Math.sin(Math.PI * place) ** 2);
+  mix(sound, 20, rush, 0.35);
+  return finish(shape(sound, fadeEnd), 0.6);
+}
+
+/** Insulation burns: a hiss that swells and spits. */
+function sizzle(): Int16Array {
+  const sound = silence(0.75);
+  const swell = (place: number) => Math.min(1, place * 6) * (1 - place);
+  mix(sound, 0, shape(highPass(noise(0.72, 89), 2600), swell), 0.5);
+  for (const [atMs, gain] of [
+    [60, 0.7],
+    [150, 0.5],
+    [185, 0.9],
+    [330, 0.6],
+    [420, 0.35],
+  ] as const) {
+    mix(sound, atMs, shape(highPass(noise(0.012, 97 + atMs), 1800), fadeOut(4)), gain);
+  }
+  return finish(shape(sound, fadeEnd), 0.55);
+}
+
 /** Every sound by the name of its file. */
 export const RECIPES = {
   'click-on': clickOn,
@@ -136,6 +170,8 @@ export const RECIPES = {
   'fuse-pop': fusePop,
   relay,
   'barb-crack': barbCrack,
+  gurgle,
+  sizzle,
 } as const;
 
 export type SoundName = keyof typeof RECIPES;

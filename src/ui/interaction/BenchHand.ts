@@ -1,11 +1,12 @@
 import type { Action } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
-import { dropTarget } from './dropTarget.ts';
-import { type Grip, placeOf, sameGrip, type Target } from './Grip.ts';
-import { gripAt, hotspotOf, pressAction, targetAt, turnClampAction } from './HotspotMeaning.ts';
+import { dropTarget, tabUnder } from './dropTarget.ts';
+import { type Grip, placeOf, sameGrip, staysInHand, type Target } from './Grip.ts';
+import { gripAt, hotspotOf, pressAction, tabAt, targetAt, turnAction } from './HotspotMeaning.ts';
 import { emptyHand, type HandEvent, type HandMeans, moveHand } from './handMachine.ts';
 import type { Vec } from './layout/geometry.ts';
 import type { HotspotId } from './layout/hotspots.ts';
+import type { ShelfTab } from './layout/shelfPlan.ts';
 import { legalTargets } from './targets.ts';
 
 /** What happened to the hand, for the words around it. */
@@ -19,7 +20,7 @@ export interface HandPorts {
   observe(): Observation;
   act(action: Action): boolean;
   news(news: HandNews): void;
-  /** The held thing changed. */
+  /** The held thing or the open compartment changed. */
   changed(): void;
 }
 
@@ -38,15 +39,26 @@ export class BenchHand {
     return this.state.context.means;
   }
 
+  /** The compartment of the tool shelf that stands open. */
+  get shelf(): ShelfTab {
+    return this.state.context.shelf;
+  }
+
+  openShelf(tab: ShelfTab): void {
+    this.send({ type: 'open-shelf', tab });
+  }
+
   /** Places the held thing can go now, as hotspots. */
   targets(): readonly HotspotId[] {
     const grip = this.holding;
     if (grip === null) return [];
-    return legalTargets(grip, this.ports.observe()).flatMap((target) => hotspotOf(target) ?? []);
+    return legalTargets(grip, this.ports.observe()).flatMap((target) => hotspotOf(target, grip) ?? []);
   }
 
   /** A press on a hotspot: places what is held, or picks up, or works the control. */
   press(id: HotspotId, means: HandMeans): void {
+    const tab = tabAt(id);
+    if (tab !== null) return this.openShelf(tab);
     const seen = this.ports.observe();
     const held = this.holding;
     const grip = gripAt(id, seen);
@@ -64,9 +76,9 @@ export class BenchHand {
     else if (action !== null) this.ports.act(action);
   }
 
-  /** Turns a clamp one step tighter or looser. */
+  /** Turns a clamp, the needle bleed or the smoke's regulator one step up or down. */
   turn(id: HotspotId, turn: 1 | -1): void {
-    const action = turnClampAction(id, turn, this.ports.observe());
+    const action = turnAction(id, turn, this.ports.observe());
     if (action !== null) this.ports.act(action);
   }
 
@@ -80,18 +92,24 @@ export class BenchHand {
     const grip = this.holding;
     if (grip === null) return;
     const actions = this.send({ type: 'place', target });
+    const done = actions.every((action) => this.ports.act(action));
+    // What an eye or a gauge finds is told by the bench itself.
+    if (staysInHand(grip)) return;
     if (actions.length === 0) this.ports.news({ kind: 'put-back', grip });
-    else if (actions.every((action) => this.ports.act(action)))
-      this.ports.news({ kind: 'placed', grip, target });
+    else if (done) this.ports.news({ kind: 'placed', grip, target });
   }
 
-  /** Lets the held thing go at a place on the bench. */
+  /** Lets the held thing go at a place on the bench. Over a tab it opens the compartment and stays in the hand. */
   drop(at: Vec): void {
     const grip = this.holding;
     if (grip === null) return;
-    const target = dropTarget(grip, at, this.ports.observe());
-    if (target === null) this.putBack();
-    else this.place(target);
+    const seen = this.ports.observe();
+    const tab = tabUnder(at);
+    if (tab !== null && tab !== this.shelf) return this.openShelf(tab);
+    const target = dropTarget(grip, at, seen, this.shelf);
+    if (target === null || (staysInHand(grip) && target.kind === 'mat')) return this.putBack();
+    this.place(target);
+    if (this.holding !== null) this.send({ type: 'put-back' });
   }
 
   putBack(): void {

@@ -1,23 +1,33 @@
 import { unreachable } from '../../base/assert.ts';
 import {
   type AirSite,
+  CAVITIES,
   type Cavity,
   CLAMP_SETTINGS,
   type ClampSetting,
   cavityBack,
   cavityOfBack,
+  type ExaminedPlace,
   type Fitting,
   type KeyPosition,
   LEAD_ENDS,
   type LeadEnd,
   type LeadPoint,
   type MeterFunction,
+  type MeterJack,
+  type SmokeGas,
   type UnitPort,
+  type WigglePlace,
 } from '../../sim/devices/places.ts';
 import type { Action } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
+import { bleedAction, meterKeyAction, smokeAction } from './controlSteps.ts';
+import { examinedAt } from './examinedAt.ts';
 import { type Grip, siteOf, type Target } from './Grip.ts';
 import type { HotspotId, PlainHotspot } from './layout/hotspots.ts';
+import type { LookedAt } from './layout/lookedAt.ts';
+import type { MeterKey } from './layout/meterPlan.ts';
+import type { ShelfTab } from './layout/shelfPlan.ts';
 
 /** A hotspot's id taken apart. */
 export type HotspotName =
@@ -29,6 +39,12 @@ export type HotspotName =
   | { readonly kind: 'cavity-pin'; readonly of: Cavity }
   | { readonly kind: 'key-position'; readonly of: KeyPosition }
   | { readonly kind: 'meter-selector'; readonly of: MeterFunction }
+  | { readonly kind: 'meter-jack'; readonly of: MeterJack }
+  | { readonly kind: 'meter-key'; readonly of: MeterKey }
+  | { readonly kind: 'place'; readonly of: LookedAt }
+  | { readonly kind: 'wiggle'; readonly of: WigglePlace }
+  | { readonly kind: 'smoke-gas'; readonly of: SmokeGas }
+  | { readonly kind: 'shelf'; readonly of: ShelfTab }
   | { readonly kind: PlainHotspot };
 
 export function nameOf(id: HotspotId): HotspotName {
@@ -50,6 +66,12 @@ export function gripAt(id: HotspotId, seen: Observation): Grip | null {
       return { kind: 'fitting', item: name.of };
     case 'pin-tray':
       return { kind: 'pin' };
+    case 'drag-gauge':
+      return { kind: 'drag-gauge' };
+    case 'eye':
+      return { kind: 'sense', how: 'look' };
+    case 'ear':
+      return { kind: 'sense', how: 'listen' };
     case 'point': {
       // A hand takes a lead by its tip as well as by its handle.
       if (name.of === 'meter-red-tip') return { kind: 'lead', end: 'meter-red' };
@@ -80,25 +102,64 @@ export function targetAt(id: HotspotId, grip: Grip, seen: Observation): Target |
         name.kind === 'cavity-pin' ? name.of : name.kind === 'point' ? cavityOfBack(name.of) : null;
       return cavity === null ? null : { kind: 'cavity', cavity };
     }
+    case 'drag-gauge': {
+      const cavity = name.kind === 'point' ? terminalOf(name.of) : null;
+      return cavity === null ? null : { kind: 'cavity', cavity };
+    }
+    case 'sense': {
+      const place = examinedAt(name);
+      return place === null ? null : { kind: 'place', place };
+    }
     default:
       return unreachable(grip);
   }
 }
 
-/** The hotspot that shows a target. */
-export function hotspotOf(target: Target): HotspotId | null {
+/** The cavity whose harness terminal this point is, or null. */
+function terminalOf(point: LeadPoint): Cavity | null {
+  return CAVITIES.find((cavity) => point === `harness-${cavity}` || point === `front-${cavity}`) ?? null;
+}
+
+/** The hotspot that shows a target for what is held. */
+export function hotspotOf(target: Target, grip: Grip): HotspotId | null {
   switch (target.kind) {
     case 'point':
       return `point:${target.point}`;
     case 'site':
       return `site:${target.site}`;
     case 'cavity':
-      return `cavity-pin:${target.cavity}`;
+      return grip.kind === 'drag-gauge' ? `point:harness-${target.cavity}` : `cavity-pin:${target.cavity}`;
+    case 'place':
+      return EXAMINED_SPOTS[target.place];
     case 'mat':
       return null;
     default:
       return unreachable(target);
   }
+}
+
+/** The hotspot an eye or an ear is led to. */
+const EXAMINED_SPOTS: Readonly<Record<ExaminedPlace, HotspotId>> = {
+  plug: 'plug',
+  harness: 'wiggle:ground',
+  unit: 'place:unit',
+  'canister-hose': 'fitting:canister-hose',
+  'air-hose': 'fitting:air-hose',
+  'engine-hose': 'fitting:engine-hose',
+  filter: 'place:filter',
+  canister: 'place:canister',
+  'filler-cap': 'place:filler-cap',
+  tank: 'place:tank',
+  'purge-valve': 'place:purge-valve',
+  fuse: 'fuse',
+  battery: 'place:battery',
+  jumper: 'jumper-fuse',
+};
+
+/** The compartment a tab opens; null for everything else. */
+export function tabAt(id: HotspotId): ShelfTab | null {
+  const name = nameOf(id);
+  return name.kind === 'shelf' ? name.of : null;
 }
 
 /** What pressing here does to the world; null for what is carried, read, or pulled. */
@@ -127,14 +188,42 @@ export function pressAction(id: HotspotId, seen: Observation): Action | null {
       return { kind: 'renew-jumper-fuse' };
     case 'pump-release':
       return { kind: 'release', open: !seen.handPump.releaseOpen };
+    case 'meter-jack':
+      return { kind: 'meter-jack', jack: name.of };
+    case 'meter-key':
+      return meterKeyAction(name.of, seen.meter);
+    case 'place':
+      return { kind: 'look', at: name.of };
+    case 'wiggle':
+      return { kind: 'wiggle', at: name.of };
+    case 'supply-switch':
+      return { kind: 'switch-supply', on: !seen.supply.on };
+    case 'bleed-less':
+      return bleedAction(seen, -1);
+    case 'bleed-more':
+      return bleedAction(seen, 1);
+    case 'refill':
+      return { kind: 'refill-manometer' };
+    case 'smoke-gas':
+      return { kind: 'set-smoke', gas: name.of, pa: Math.round(seen.smoke.setKPa * 1000) };
+    case 'smoke-less':
+      return smokeAction(seen, -1);
+    case 'smoke-more':
+      return smokeAction(seen, 1);
     case 'point':
     case 'end':
     case 'site':
     case 'fitting':
     case 'pin-tray':
+    case 'drag-gauge':
+    case 'eye':
+    case 'ear':
     case 'pump-handle':
+    case 'shelf':
     case 'reader':
     case 'gauge':
+    case 'manometer':
+    case 'smoke-gauge':
     case 'lcd':
       return null;
     default:
@@ -147,9 +236,11 @@ function pressedClamp(setting: ClampSetting): ClampSetting {
   return setting === 'loose' ? 'hand-tight' : 'loose';
 }
 
-/** One turn tighter or looser, by `+` and `-` or by a long press; null at the end of the screw or at another control. */
-export function turnClampAction(id: HotspotId, turn: 1 | -1, seen: Observation): Action | null {
+/** One step up or down, by `+` and `-` or by a long press; null at the end of the screw or at another control. */
+export function turnAction(id: HotspotId, turn: 1 | -1, seen: Observation): Action | null {
   const name = nameOf(id);
+  if (name.kind === 'bleed-less' || name.kind === 'bleed-more') return bleedAction(seen, turn);
+  if (name.kind === 'smoke-less' || name.kind === 'smoke-more') return smokeAction(seen, turn);
   if (name.kind !== 'clamp') return null;
   const setting = CLAMP_SETTINGS[CLAMP_SETTINGS.indexOf(seen.clamps[name.of]) + turn];
   return setting === undefined ? null : { kind: 'clamp', port: name.of, setting };

@@ -1,8 +1,9 @@
 import type { Observation } from '../../sim/world/Observation.ts';
 import { type Grip, sameTarget, type Target } from './Grip.ts';
 import { targetAt } from './HotspotMeaning.ts';
-import { type Box, inside, SHEET, type Vec } from './layout/geometry.ts';
+import { type Box, contains, inside, SHEET, type Vec } from './layout/geometry.ts';
 import { placeHotspots } from './layout/hotspots.ts';
+import { SHELF_TABS, type ShelfTab, TAB_BOXES } from './layout/shelfPlan.ts';
 import { legalTargets } from './targets.ts';
 
 /** How far beside a place a thing may be let go and still go there, bench units. */
@@ -12,10 +13,10 @@ const REACH = 16;
  * Where a held thing let go at `at` (bench units) goes: the nearest place it can use within reach, else a place that will refuse it
  * with a reason, else the mat; null outside the bench.
  */
-export function dropTarget(grip: Grip, at: Vec, seen: Observation): Target | null {
+export function dropTarget(grip: Grip, at: Vec, seen: Observation, shelf: ShelfTab): Target | null {
   const legal = legalTargets(grip, seen);
   let best: { target: Target; distance: number; allowed: boolean } | null = null;
-  for (const spot of placeHotspots(seen)) {
+  for (const spot of placeHotspots(seen, shelf)) {
     if (!spot.enabled) continue;
     const target = targetAt(spot.id, grip, seen);
     if (target === null) continue;
@@ -38,4 +39,9 @@ function distanceTo(box: Box, at: Vec): number {
   const dx = Math.max(box.x - at.x, 0, at.x - (box.x + box.w));
   const dy = Math.max(box.y - at.y, 0, at.y - (box.y + box.h));
   return Math.sqrt(dx * dx + dy * dy);
+}
+
+/** The shelf's tab at a place, or null. */
+export function tabUnder(at: Vec): ShelfTab | null {
+  return SHELF_TABS.find((tab) => contains(TAB_BOXES[tab], at)) ?? null;
 }

@@ -4,6 +4,8 @@ import {
   type AirSite,
   CAVITIES,
   cavityOfBack,
+  EXAMINED_PLACES,
+  type ExaminedPlace,
   FITTINGS,
   type Fitting,
   HOSE_ENDS,
@@ -18,12 +20,13 @@ import type { Observation } from '../../sim/world/Observation.ts';
 import { type Grip, placeOf, siteOf, type Target } from './Grip.ts';
 
 /** Headings under which places are listed, in the order of the job. */
-export type PlaceGroup = 'power' | 'plug' | 'unit' | 'hoses' | 'controller' | 'leads' | 'mat';
+export type PlaceGroup = 'power' | 'plug' | 'unit' | 'hoses' | 'truck' | 'controller' | 'leads' | 'mat';
 export const PLACE_GROUPS: readonly PlaceGroup[] = [
   'power',
   'plug',
   'unit',
   'hoses',
+  'truck',
   'controller',
   'leads',
   'mat',
@@ -64,8 +67,45 @@ function placeOffers(grip: Grip, now: unknown, seen: Observation): Offer[] {
         group: 'plug',
         refusal: seen.plug.pins[cavity - 1] ? 'pin-already-in' : null,
       }));
+    case 'drag-gauge':
+      return CAVITIES.map((cavity) => ({
+        target: { kind: 'cavity', cavity },
+        group: 'plug',
+        refusal: seen.plug.mated ? 'plug-must-be-parted' : null,
+      }));
+    case 'sense':
+      return EXAMINED_PLACES.map((place) => ({
+        target: { kind: 'place', place },
+        group: groupOfPlace(place),
+        refusal: null,
+      }));
     default:
       return unreachable(grip);
+  }
+}
+
+function groupOfPlace(place: ExaminedPlace): PlaceGroup {
+  switch (place) {
+    case 'battery':
+    case 'fuse':
+      return 'power';
+    case 'plug':
+    case 'harness':
+      return 'plug';
+    case 'unit':
+      return 'unit';
+    case 'canister-hose':
+    case 'air-hose':
+    case 'engine-hose':
+      return 'hoses';
+    case 'filter':
+    case 'canister':
+    case 'filler-cap':
+    case 'tank':
+    case 'purge-valve':
+      return 'truck';
+    case 'jumper':
+      return 'leads';
   }
 }
 
@@ -116,6 +156,8 @@ export function groupOfPoint(point: LeadPoint): PlaceGroup {
     case 'fuse-out':
     case 'chassis-stud':
     case 'ground-splice':
+    case 'supply-positive':
+    case 'supply-negative':
       return 'power';
     case 'controller-feed':
     case 'controller-sense':
@@ -129,6 +171,14 @@ export function groupOfPoint(point: LeadPoint): PlaceGroup {
     case 'unit-1':
     case 'unit-2':
     case 'unit-3':
+    case 'front-1':
+    case 'front-2':
+    case 'front-3':
+    case 'wire-1':
+    case 'wire-2':
+    case 'wire-3':
+    case 'slip-1-2':
+    case 'slip-2-3':
       return 'plug';
     case 'meter-red-tip':
     case 'meter-black-tip':

@@ -3,34 +3,51 @@ import type { Tokens } from '../theme/tokens.ts';
 import { Art } from './Art.ts';
 import type { Frame, Layer } from './Frame.ts';
 import { createCaptions } from './views/captions.ts';
+import { createFindingCaptions } from './views/findingCaptions.ts';
 import { gaugeDial, gaugeNeedle } from './views/gauge.ts';
-import { clamps, hoses, stubs, stubWords } from './views/hoses.ts';
+import { clamps, hoses, stubWords } from './views/hoses.ts';
+import { jar } from './views/jar.ts';
 import { keySwitch } from './views/keySwitch.ts';
 import { createLeads } from './views/leads.ts';
 import { marks } from './views/marks.ts';
 import { mat } from './views/mat.ts';
-import { meterBody, meterDisplay, meterSelector } from './views/meter.ts';
+import { meterBody, meterKeys, meterSelector } from './views/meter.ts';
+import { meterDisplay } from './views/meterDisplay.ts';
 import { plugInset } from './views/plugInset.ts';
 import { power } from './views/power.ts';
 import { pump } from './views/pump.ts';
+import { senseInHand, senses } from './views/senses.ts';
+import { shelf } from './views/shelf.ts';
+import { smokeMachine } from './views/smokeMachine.ts';
+import { smokePuffs } from './views/smokePuffs.ts';
 import { stoppers } from './views/stoppers.ts';
+import { supply } from './views/supply.ts';
 import { jumperBody, pins, reader } from './views/tools.ts';
 import { truckFuse } from './views/truckFuse.ts';
+import { truckSide } from './views/truckSide.ts';
 import { unit } from './views/unit.ts';
+import { waterManometer } from './views/waterManometer.ts';
 
 /** From the mat up. */
 function allLayers(): readonly Layer[] {
   return [
     mat,
+    shelf,
     power,
+    supply,
     truckFuse,
     keySwitch,
     unit,
     plugInset,
     meterBody,
+    meterKeys,
     meterSelector,
     meterDisplay,
-    stubs,
+    truckSide,
+    waterManometer,
+    smokeMachine,
+    jar,
+    senses,
     pump,
     hoses,
     stoppers,
@@ -42,7 +59,10 @@ function allLayers(): readonly Layer[] {
     pins,
     jumperBody,
     createLeads(),
+    smokePuffs,
     marks,
+    senseInHand,
+    createFindingCaptions(),
     createCaptions(),
   ];
 }

@@ -2,18 +2,23 @@ import type { Fitting, LeadEnd } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { Vec } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
 import type { ThemeName } from '../theme/tokens.ts';
 
 /** What the hand holds, as far as the drawing needs it. */
 export type HeldThing =
   | { readonly kind: 'end'; readonly end: LeadEnd }
   | { readonly kind: 'fitting'; readonly item: Fitting }
-  | { readonly kind: 'pin' };
+  | { readonly kind: 'pin' }
+  | { readonly kind: 'drag-gauge' }
+  | { readonly kind: 'sense'; readonly how: 'look' | 'listen' };
 
 /** What the drawing needs beside the observation. Positions in bench units. */
 export interface SceneView {
   readonly held: HeldThing | null;
   readonly pointer: Vec | null;
+  /** The compartment of the tool shelf that stands open. */
+  readonly shelf: ShelfTab;
   /** Teal ring: hover, focus or the coach. */
   readonly ring: HotspotId | null;
   /** Faint marks on the places the held thing may go. */

@@ -9,6 +9,7 @@ import {
   placeHotspots,
 } from '../interaction/layout/hotspots.ts';
 import type { PlacedEnd } from '../interaction/layout/leadEnds.ts';
+import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
 import { type ThemeName, tokensOf } from '../theme/tokens.ts';
 import { Layers } from './Layers.ts';
 import { loadFonts } from './loadFonts.ts';
@@ -49,26 +50,31 @@ async function createRenderer(
   });
 }
 
-/** Where everything lies, worked out again only when the observation is another one. */
+/** Where everything lies, worked out again only when something that places depend on is another. */
 class Placing {
   private observation: Observation | null = null;
+  private shelf: ShelfTab | null = null;
+  private key = '';
   ends: ReadonlyMap<LeadEnd, PlacedEnd> = new Map();
   hotspots: ReadonlyMap<HotspotId, PlacedHotspot> = new Map();
 
-  for(observation: Observation): this {
-    if (observation === this.observation) return this;
-    const before = this.observation;
+  for(observation: Observation, shelf: ShelfTab): this {
+    if (observation === this.observation && shelf === this.shelf) return this;
     this.observation = observation;
-    if (before !== null && placingKey(before) === placingKey(observation)) return this;
-    this.ends = placeEnds(observation);
-    this.hotspots = new Map(placeHotspots(observation).map((each) => [each.id, each]));
+    this.shelf = shelf;
+    const key = placingKey(observation, shelf);
+    if (key === this.key) return this;
+    this.key = key;
+    this.ends = placeEnds(observation, shelf);
+    this.hotspots = new Map(placeHotspots(observation, shelf).map((each) => [each.id, each]));
     return this;
   }
 }
 
-/** The parts of an observation that places depend on. */
-function placingKey({ leads, sites, plug, fuse, handPump }: Observation): string {
-  return JSON.stringify([leads, sites, plug.mated, fuse.fitted, handPump.handle]);
+/** The parts of an observation that places depend on, and the open compartment. */
+function placingKey({ leads, sites, plug, fuse, handPump, manometer }: Observation, shelf: ShelfTab): string {
+  const waterLost = manometer.kPa === null;
+  return JSON.stringify([leads, sites, plug.mated, fuse.fitted, handPump.handle, waterLost, shelf]);
 }
 
 /**
@@ -120,7 +126,7 @@ export async function createScene(
   return {
     canvas,
     draw(observation: Observation, view: SceneView, seconds: number) {
-      const { ends, hotspots } = placing.for(observation);
+      const { ends, hotspots } = placing.for(observation, view.shelf);
       const hand = view.held === null ? null : view.pointer;
       const changed = layers.draw({ observation, view, seconds, ends, hotspots, hand });
       if (lost || !(changed || dirty)) return;

@@ -87,7 +87,8 @@ export function createVoices(load: () => Promise<SoundPlayer> = loadHowlerPlayer
         if (!toneAsked) soundTone(SHORT_TONE_MS);
         return;
       }
-      sound((ready) => ready.play(soundOf(kind)));
+      const name = soundOf(kind);
+      if (name !== null) sound((ready) => ready.play(name));
     },
     pump: () => sound((ready) => ready.play('pump')),
     startTone() {
@@ -110,7 +111,8 @@ export function createVoices(load: () => Promise<SoundPlayer> = loadHowlerPlayer
   };
 }
 
-function soundOf(kind: Exclude<HappeningKind, 'tone'>): SoundName {
+/** Smoke is seen and makes no sound. */
+function soundOf(kind: Exclude<HappeningKind, 'tone'>): SoundName | null {
   switch (kind) {
     case 'click-on':
     case 'click-off':
@@ -120,7 +122,14 @@ function soundOf(kind: Exclude<HappeningKind, 'tone'>): SoundName {
     case 'relay':
       return kind;
     case 'barb-cracked':
+    case 'crack-heard':
       return 'barb-crack';
+    case 'water-lost':
+      return 'gurgle';
+    case 'lead-burnt':
+      return 'sizzle';
+    case 'smoke-seen':
+      return null;
     default:
       return unreachable(kind);
   }

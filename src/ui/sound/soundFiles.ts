@@ -2,9 +2,11 @@ import barbCrack from '../../../assets/sounds/barb-crack.wav';
 import clickOff from '../../../assets/sounds/click-off.wav';
 import clickOn from '../../../assets/sounds/click-on.wav';
 import fusePop from '../../../assets/sounds/fuse-pop.wav';
+import gurgle from '../../../assets/sounds/gurgle.wav';
 import hiss from '../../../assets/sounds/hiss.wav';
 import pump from '../../../assets/sounds/pump.wav';
 import relay from '../../../assets/sounds/relay.wav';
+import sizzle from '../../../assets/sounds/sizzle.wav';
 import spark from '../../../assets/sounds/spark.wav';
 import tone from '../../../assets/sounds/tone.wav';
 
@@ -19,6 +21,8 @@ export const SOUND_FILES = {
   'fuse-pop': fusePop,
   relay,
   'barb-crack': barbCrack,
+  gurgle,
+  sizzle,
 } as const;
 
 export type SoundName = keyof typeof SOUND_FILES;

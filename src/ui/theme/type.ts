@@ -9,4 +9,4 @@ export const FONTS = {
 export const LINE = { thing: 3, part: 2, hint: 1.2 } as const;
 
 /** Type sizes in bench units. Nothing on the bench is smaller than `small`. */
-export const SIZE = { small: 16, label: 17, heading: 19, large: 26 } as const;
+export const SIZE = { small: 17, label: 18, heading: 20, large: 26 } as const;

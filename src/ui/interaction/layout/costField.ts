@@ -1,6 +1,10 @@
 import * as plan from './benchPlan.ts';
 import { type Box, boxAround, contains, grow, SHEET, type Vec } from './geometry.ts';
 import { FACES, LABEL_BOXES } from './labels.ts';
+import { METER } from './meterPlan.ts';
+import { CAVITY_Y, PLUG_INSET } from './plugPlan.ts';
+import { POINTS } from './points.ts';
+import { SHELF } from './shelfPlan.ts';
 
 /** What it costs a lead to lie over each cell of the sheet. Leads keep off faces, words and bodies in that order. */
 export const CELL = 16;
@@ -14,26 +18,28 @@ interface Ground {
 }
 
 const GROUNDS: readonly Ground[] = [
-  { box: plan.PLUG_INSET, cost: 2.5 },
-  { box: { x: 736, y: 138, w: 328, h: 84 }, cost: 24 }, // cavities
-  { box: { x: 652, y: 292, w: 412, h: 56 }, cost: 10 }, // plug, side view or faces
-  { box: { x: 604, y: 150, w: 48, h: 250 }, cost: 3 }, // harness
-  { box: { x: 540, y: 326, w: 62, h: 76 }, cost: 40 }, // connector
+  { box: PLUG_INSET, cost: 2.5 },
+  { box: { x: 826, y: CAVITY_Y - 40, w: 316, h: 82 }, cost: 24 }, // cavities
+  { box: { x: 726, y: 284, w: 468, h: 112 }, cost: 10 }, // wires and plug, side view or faces
+  { box: { x: 672, y: 150, w: 50, h: 250 }, cost: 3 }, // harness
+  { box: { x: 614, y: 326, w: 62, h: 76 }, cost: 40 }, // connector
   { box: plan.UNIT_BODY, cost: 14 },
   { box: plan.UNIT_LID, cost: 14 },
-  { box: plan.METER, cost: 20 },
+  { box: METER, cost: 20 },
   { box: grow(plan.BATTERY, 8), cost: 14 },
+  { box: grow(plan.SUPPLY, 8), cost: 14 },
   { box: grow(plan.FUSE_HOLDER, 8), cost: 14 },
   { box: grow(plan.CONTROLLER, 8), cost: 14 },
   { box: grow(plan.PUMP_BODY, 14), cost: 10 },
-  { box: { x: 230, y: 318, w: 100, h: 140 }, cost: 30 }, // barbs
-  { box: { x: 430, y: 466, w: 80, h: 84 }, cost: 30 }, // engine barb
-  { box: plan.TRAY, cost: 8 },
+  { box: { x: 304, y: 318, w: 100, h: 140 }, cost: 30 }, // barbs
+  { box: { x: 504, y: 466, w: 80, h: 84 }, cost: 30 }, // engine barb
+  { box: { x: 0, y: plan.TRUCK_PANEL.y, w: 112, h: plan.TRUCK_PANEL.h }, cost: 14 },
+  { box: SHELF, cost: 8 },
   { box: { x: 20, y: 196, w: 210, h: 124 }, cost: 10 }, // key
   { box: { x: 0, y: 0, w: SHEET.w, h: 12 }, cost: 12 },
   { box: { x: 0, y: 0, w: 12, h: SHEET.h }, cost: 12 },
   { box: { x: SHEET.w - 12, y: 0, w: 12, h: SHEET.h }, cost: 12 },
-  ...Object.values(plan.POINTS).map((point) => ({ box: boxAround(point, 40), cost: 18 })),
+  ...Object.values(POINTS).map((point) => ({ box: boxAround(point, 40), cost: 18 })),
   ...LABEL_BOXES.map((box) => ({ box: grow(box, 4), cost: 90 })),
   ...FACES.map((box) => ({ box: grow(box, 12), cost: FORBIDDEN })),
 ];

@@ -1,9 +1,12 @@
 import type { HoseEnd } from '../../../sim/devices/places.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
 import { HOSES } from './benchPlan.ts';
+import { costField } from './costField.ts';
 import { type Curve, hanging } from './curve.ts';
 import { along, distance, type Vec } from './geometry.ts';
-import { hoseOf, placeSite, siteOf } from './hoses.ts';
+import { hoseOf, hosePlan, isPort, placeSite, siteOf } from './hoses.ts';
+import { layLine } from './layLine.ts';
+import type { ShelfTab } from './shelfPlan.ts';
 
 /** A hose as it lies: its line from root to end, and whether the end is on something. */
 export interface LaidHose {
@@ -27,16 +30,35 @@ function slackFor(from: Vec, to: Vec): number {
   return Math.min(150, 24 + distance(from, to) * 0.42);
 }
 
-export function layHose(observation: Observation, end: HoseEnd): LaidHose {
-  const { root, rootDirection, mouth, lies } = HOSES[end];
+/** Tools' hoses end in a cone that stops at a mouth; the truck's own go on over the barb. */
+export function hasCone(end: HoseEnd): boolean {
+  return (
+    end === 'pump-hose-end' ||
+    end === 'jar-hose-end' ||
+    end.startsWith('manometer') ||
+    end.startsWith('smoke')
+  );
+}
+
+export function layHose(observation: Observation, end: HoseEnd, shelf: ShelfTab): LaidHose {
+  const { root, rootDirection, mouth, lies } = hosePlan(end, shelf);
   const site = siteOf(observation, hoseOf(end));
   if (site === null) {
     const curve = hanging(root, rootDirection, mouth, opposite(lies), slackFor(root, mouth));
     return { end, curve, mouth, direction: lies, fitted: false };
   }
-  const placed = placeSite(site);
+  const placed = placeSite(site, shelf);
+  const direction = opposite(placed.direction);
+  if (hasCone(end) && !(end === 'pump-hose-end' && isPort(site) && site !== 'engine-port')) {
+    return {
+      end,
+      curve: layToolHose(root, rootDirection, placed),
+      mouth: placed.mouth,
+      direction,
+      fitted: true,
+    };
+  }
   const slack = slackFor(root, placed.mouth);
-  // A truck hose goes on over the barb; the pump's cone stops at its mouth.
   const over = along(placed.mouth, placed.direction, -OVER_BARB);
   // A hose that turns a corner into what it is on bends close there and lies flat the rest of its way.
   const turns = rootDirection.x * placed.direction.x + rootDirection.y * placed.direction.y > -0.5;
@@ -48,15 +70,35 @@ export function layHose(observation: Observation, end: HoseEnd): LaidHose {
         c2: along(placed.mouth, placed.direction, turns ? Math.min(slack, 64) : slack),
         to: placed.mouth,
       },
-      ...(end === 'pump-hose-end' ? [] : [{ c1: placed.mouth, c2: over, to: over }]),
+      ...(hasCone(end) ? [] : [{ c1: placed.mouth, c2: over, to: over }]),
     ],
   };
-  return { end, curve, mouth: placed.mouth, direction: opposite(placed.direction), fitted: true };
+  return { end, curve, mouth: placed.mouth, direction, fitted: true };
+}
+
+/** Room a hose needs to stand straight before it bends. */
+const STRAIGHT = 34;
+
+/** A tool's hose finds its way around dials, words and bodies as leads do; its last stretch runs straight into the cone. */
+function layToolHose(
+  root: Vec,
+  rootDirection: Vec,
+  placed: { readonly mouth: Vec; readonly direction: Vec },
+): Curve {
+  const field = costField([]);
+  const cone = along(placed.mouth, placed.direction, 12);
+  return layLine(
+    field,
+    { at: root, direction: rootDirection },
+    { at: cone, direction: placed.direction },
+    STRAIGHT,
+  );
 }
 
 /** The hose in the hand: from its root to the pointer. */
-export function carryHose(end: HoseEnd, pointer: Vec): LaidHose {
-  const { root, rootDirection, lies } = HOSES[end];
+export function carryHose(end: HoseEnd, pointer: Vec, shelf: ShelfTab): LaidHose {
+  const { root, rootDirection } = hosePlan(end, shelf);
+  const { lies } = HOSES[end];
   const curve = hanging(root, rootDirection, pointer, opposite(lies), slackFor(root, pointer));
   return { end, curve, mouth: pointer, direction: lies, fitted: false };
 }

@@ -1,6 +1,5 @@
 import { LEAD_ENDS, type LeadEnd, type LeadPoint, needsPartedPlug } from '../../../sim/devices/places.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
-import { METER_ENDS_AT_REST, POINTS, type RestingEnd, TOOL_ENDS_AT_REST } from './benchPlan.ts';
 import {
   along,
   type Box,
@@ -15,11 +14,15 @@ import {
   type Vec,
 } from './geometry.ts';
 import { BODY_BOXES, FACES, LABEL_BOXES } from './labels.ts';
+import { POINTS } from './points.ts';
+import { METER_ENDS_AT_REST, type RestingEnd, type ShelfTab, TOOL_ENDS_AT_REST } from './shelfPlan.ts';
 
 /** Where a lead end lies: its tip, the middle of its grip (where the hand takes it), and what it is on. */
 export interface PlacedEnd extends RestingEnd {
   readonly end: LeadEnd;
   readonly point: LeadPoint | null;
+  /** False inside the closed compartment of the shelf. */
+  readonly shown: boolean;
 }
 
 export const GRIP_SIZE = 38;
@@ -36,6 +39,10 @@ const LEANING: Readonly<Record<LeadEnd, number>> = {
   'jumper-far': 0,
   'plain-a': -2,
   'plain-b': -2,
+  'lamp-clip': -1,
+  'lamp-tip': 1,
+  'led-clip': -1,
+  'led-tip': 1,
 };
 
 /** Room kept beyond the back of a grip, so that its cord can turn on the sheet. */
@@ -43,7 +50,8 @@ const CORD_ROOM = 48;
 
 /** Where the first try goes, in turns: backs of the plug straight up, its open faces straight down (towards the meter). */
 function firstTurn(end: LeadEnd, point: LeadPoint): number {
-  if (point.startsWith('cavity-')) return 0;
+  if (point.startsWith('cavity-') || point.startsWith('slip-') || point.startsWith('front-')) return 0;
+  if (point.startsWith('wire-')) return -4;
   if (needsPartedPlug(point)) return 8;
   if (point.startsWith('controller-')) return 8 - LEANING[end];
   return LEANING[end];
@@ -63,19 +71,32 @@ export function partnerOf(end: LeadEnd): LeadEnd | null {
       return 'plain-b';
     case 'plain-b':
       return 'plain-a';
+    case 'lamp-clip':
+      return 'lamp-tip';
+    case 'lamp-tip':
+      return 'lamp-clip';
+    case 'led-clip':
+      return 'led-tip';
+    case 'led-tip':
+      return 'led-clip';
   }
 }
 
-/** True while either end of the jumper is on a point: its body then lies on the mat, not in the tray. */
+/** True while either end of the jumper is on a point: its body then lies on the mat, not on the shelf. */
 export function jumperInUse(observation: Observation): boolean {
-  return observation.leads['jumper-supply'] !== null || observation.leads['jumper-far'] !== null;
+  return toolInUse('jumper-far', observation);
+}
+
+/** A two-ended tool lies on the mat as soon as one of its ends is on a point. */
+export function toolInUse(end: LeadEnd, observation: Observation): boolean {
+  const partner = partnerOf(end);
+  return observation.leads[end] !== null || (partner !== null && observation.leads[partner] !== null);
 }
 
 function atRest(end: LeadEnd, observation: Observation): RestingEnd {
   if (end === 'meter-red' || end === 'meter-black') return METER_ENDS_AT_REST[end];
-  const partner = partnerOf(end);
   const places = TOOL_ENDS_AT_REST[end];
-  return partner !== null && observation.leads[partner] !== null ? places.mat : places.tray;
+  return toolInUse(end, observation) ? places.mat : places.shelf;
 }
 
 function tipOf(point: LeadPoint, placed: ReadonlyMap<LeadEnd, PlacedEnd>): Vec | null {
@@ -115,18 +136,21 @@ function placeGrip(end: LeadEnd, point: LeadPoint, tip: Vec, taken: readonly Box
 }
 
 /**
- * Places all six lead ends. `taken` are the boxes of everything else a hand may touch; grips keep clear of them, of
+ * Places all lead ends. `taken` are the boxes of everything else a hand may touch; grips keep clear of them, of
  * the faces and, where they can, of the words.
  */
 export function placeLeadEnds(
   observation: Observation,
+  shelf: ShelfTab,
   taken: readonly Box[],
 ): ReadonlyMap<LeadEnd, PlacedEnd> {
   const placed = new Map<LeadEnd, PlacedEnd>();
   const used: Box[] = [...taken];
   const put = (end: LeadEnd, point: LeadPoint | null, rest: RestingEnd): void => {
-    placed.set(end, { end, point, ...rest });
-    used.push(boxAround(rest.grip, GRIP_SIZE));
+    const ofMeter = end === 'meter-red' || end === 'meter-black';
+    const shown = ofMeter || shelf === 'leads' || toolInUse(end, observation);
+    placed.set(end, { end, point, shown, ...rest });
+    if (shown) used.push(boxAround(rest.grip, GRIP_SIZE));
   };
   for (const end of LEAD_ENDS) {
     if (observation.leads[end] === null) put(end, null, atRest(end, observation));

@@ -1,8 +1,11 @@
 import type { Happening, HappeningKind, Observation } from '../../../sim/world/Observation.ts';
 import { say } from '../../../text/translate.ts';
-import { FUSE_FITTED } from '../../interaction/layout/benchPlan.ts';
-import type { Vec } from '../../interaction/layout/geometry.ts';
-import { jumperBodyAt } from '../../interaction/layout/hotspots.ts';
+import { BARBS, FUSE_FITTED, UNIT_BODY } from '../../interaction/layout/benchPlan.ts';
+import { along, centreOf, type Vec } from '../../interaction/layout/geometry.ts';
+import { JACKS, LCD, METER } from '../../interaction/layout/meterPlan.ts';
+import { type FixedPoint, POINTS } from '../../interaction/layout/points.ts';
+import { LENS, SMOKE_GAUGE } from '../../interaction/layout/shelfPlan.ts';
+import { jumperBodyAt } from '../../interaction/layout/spots/shelfSpots.ts';
 import { SIZE } from '../../theme/type.ts';
 import type { Frame, Layer } from '../Frame.ts';
 
@@ -18,19 +21,37 @@ function aboveJumper(observation: Observation): Vec {
   return { x: body.x, y: body.y - 36 };
 }
 
+/** A lead that burns is one that lies across the supply: at the end that is on a post, else at the meter's jack. */
+function burntLead({ leads, meter }: Observation): Vec {
+  const point = (['plain-a', 'plain-b', 'jumper-far'] as const)
+    .map((end) => leads[end])
+    .find((at) => at !== null);
+  if (point !== undefined && point !== null && point in POINTS)
+    return along(POINTS[point as FixedPoint], { x: 0, y: 1 }, 40);
+  return along(JACKS[meter.jack], { x: 0, y: -1 }, 54);
+}
+
 function originOf(kind: HappeningKind, observation: Observation): Vec {
   switch (kind) {
     case 'click-on':
     case 'click-off':
-      return { x: 464, y: 364 };
+      return { x: UNIT_BODY.x + UNIT_BODY.w / 2, y: UNIT_BODY.y + 72 };
     case 'tone':
-      return { x: 888, y: 440 };
+      return { x: centreOf(LCD).x, y: METER.y - 18 };
     case 'hiss':
-      return { x: 252, y: 404 };
+      return along(BARBS['air-port'].tip, { x: 0, y: 1 }, 34);
     case 'relay':
-      return { x: 516, y: 122 };
+      return { x: 586, y: 122 };
     case 'barb-cracked':
-      return { x: 300, y: 404 };
+      return along(BARBS['air-port'].clamp, { x: 0, y: 1 }, 34);
+    case 'water-lost':
+      return { x: centreOf(LENS).x, y: 714 };
+    case 'smoke-seen':
+      return { x: SMOKE_GAUGE.x, y: 714 };
+    case 'crack-heard':
+      return { x: UNIT_BODY.x + 90, y: UNIT_BODY.y + 130 };
+    case 'lead-burnt':
+      return burntLead(observation);
     case 'fuse-pop':
       if (observation.jumper.fuse === 'whole') return { x: FUSE_FITTED.x, y: FUSE_FITTED.y - 52 };
       return aboveJumper(observation);

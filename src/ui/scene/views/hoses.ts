@@ -2,8 +2,14 @@ import { HOSE_ENDS, type HoseEnd, UNIT_PORTS, type UnitPort } from '../../../sim
 import { say } from '../../../text/translate.ts';
 import { BARBS, HOSES } from '../../interaction/layout/benchPlan.ts';
 import { along, type Vec } from '../../interaction/layout/geometry.ts';
-import { carryHose, type LaidHose, layHose, OVER_BARB } from '../../interaction/layout/hoseRouting.ts';
-import { endOf, hoseOf } from '../../interaction/layout/hoses.ts';
+import {
+  carryHose,
+  hasCone,
+  type LaidHose,
+  layHose,
+  OVER_BARB,
+} from '../../interaction/layout/hoseRouting.ts';
+import { endOf, hoseIsShown, hoseOf } from '../../interaction/layout/hoses.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
 import type { Frame, Layer } from '../Frame.ts';
@@ -14,10 +20,17 @@ const WIDTH: Readonly<Record<HoseEnd, number>> = {
   'air-hose-end': 25,
   'engine-hose-end': 19,
   'pump-hose-end': 18,
+  'jar-hose-end': 16,
+  'manometer-hose-end': 14,
+  'smoke-hose-end': 16,
 };
 
 function tint(art: Art, end: HoseEnd): string {
-  return end === 'pump-hose-end' ? art.tokens.vacuumTint : art.tokens.hose;
+  return end === 'smoke-hose-end'
+    ? art.tokens.steelDark
+    : hasCone(end)
+      ? art.tokens.vacuumTint
+      : art.tokens.hose;
 }
 
 /** The last stretch over a barb, a dark opening at a loose end. */
@@ -25,7 +38,7 @@ function paintEnd(art: Art, hose: LaidHose): void {
   const { tokens } = art;
   const width = WIDTH[hose.end];
   const across = { x: -hose.direction.y, y: hose.direction.x };
-  if (hose.end === 'pump-hose-end') {
+  if (hasCone(hose.end)) {
     const at = (forward: number, side: number): Vec =>
       along(along(hose.mouth, hose.direction, forward), across, side);
     const cone = [at(-14, 13), at(14, 8), at(14, -8), at(-14, -13)];
@@ -45,10 +58,15 @@ function paintEnd(art: Art, hose: LaidHose): void {
   art.ellipse(hose.mouth, rx, ry, { fill: tokens.casingOuter, line: LINE.part });
 }
 
-function laid(frame: Frame, end: HoseEnd): LaidHose {
+function isCarried(frame: Frame, end: HoseEnd): boolean {
   const { held } = frame.view;
-  const carried = held?.kind === 'fitting' && held.item === hoseOf(end);
-  return carried && frame.hand !== null ? carryHose(end, frame.hand) : layHose(frame.observation, end);
+  return held?.kind === 'fitting' && held.item === hoseOf(end);
+}
+
+function laid(frame: Frame, end: HoseEnd): LaidHose {
+  return isCarried(frame, end) && frame.hand !== null
+    ? carryHose(end, frame.hand, frame.view.shelf)
+    : layHose(frame.observation, end, frame.view.shelf);
 }
 
 function carriedKey(frame: Frame): string {
@@ -56,17 +74,6 @@ function carriedKey(frame: Frame): string {
   if (held?.kind !== 'fitting' || endOf(held.item) === null || frame.hand === null) return '';
   return `${held.item} ${frame.hand.x.toFixed()} ${frame.hand.y.toFixed()}`;
 }
-
-/** Rail at the left edge where the truck's hoses come in. */
-export const stubs: Layer = {
-  name: 'stubs',
-  key: () => '',
-  paint(art) {
-    const { tokens } = art;
-    // It runs in from beyond the sheet, so that a wider host shows no gap.
-    art.box({ x: -820, y: 332, w: 832, h: 196 }, 6, { fill: tokens.steelDark, line: LINE.thing });
-  },
-};
 
 /** Words of the three truck hoses, above whatever hose lies under them. */
 export const stubWords: Layer = {
@@ -77,26 +84,43 @@ export const stubWords: Layer = {
       const { root } = HOSES[end];
       art.print(
         say(`drawing.stubs.${end}`),
-        { x: 30, y: root.y - 24 },
+        { x: root.x + 8, y: root.y - 24 },
         { size: SIZE.small, weight: '400', anchor: 'left' },
       );
     }
   },
 };
 
-/** The four hoses, the pump's last so that it lies on top. */
+/** Truck hoses first, so that the tools' lie on top. */
+const LAID_IN_ORDER = [
+  'engine-hose-end',
+  'canister-hose-end',
+  'air-hose-end',
+  'pump-hose-end',
+  'jar-hose-end',
+  'manometer-hose-end',
+  'smoke-hose-end',
+] as const satisfies readonly HoseEnd[];
+
+/** All hoses that can be seen. */
 export const hoses: Layer = {
   name: 'hoses',
-  key: (frame) => `${HOSE_ENDS.map((end) => sitesKey(frame, end)).join()} ${carriedKey(frame)}`,
+  key: (frame) =>
+    `${HOSE_ENDS.map((end) => sitesKey(frame, end)).join()} ${frame.view.shelf} ${carriedKey(frame)}`,
   paint(art, frame) {
-    for (const end of ['engine-hose-end', 'canister-hose-end', 'air-hose-end', 'pump-hose-end'] as const) {
+    for (const end of LAID_IN_ORDER) {
       const hose = laid(frame, end);
+      if (!hoseIsShown(frame.observation, end, frame.view.shelf) && !isCarried(frame, end)) continue;
       hoseLine(art, hose.curve, WIDTH[end], tint(art, end));
-      if (end !== 'pump-hose-end') {
-        art.box({ x: 8, y: HOSES[end].root.y - WIDTH[end] / 2 - 4, w: 12, h: WIDTH[end] + 8 }, 3, {
-          fill: art.tokens.steel,
-          line: LINE.part,
-        });
+      if (!hasCone(end)) {
+        art.box(
+          { x: HOSES[end].root.x - 6, y: HOSES[end].root.y - WIDTH[end] / 2 - 4, w: 12, h: WIDTH[end] + 8 },
+          3,
+          {
+            fill: art.tokens.steel,
+            line: LINE.part,
+          },
+        );
       }
       paintEnd(art, hose);
     }

@@ -14,10 +14,16 @@ export function leadColour(end: LeadEnd, tokens: Tokens): string {
     case 'plain-a':
     case 'plain-b':
       return tokens.leadBlack;
+    case 'lamp-clip':
+    case 'lamp-tip':
+      return tokens.clay;
+    case 'led-clip':
+    case 'led-tip':
+      return tokens.sage;
   }
 }
 
-/** A lead end from its tip to the back of its grip: a probe with a collar for the meter, a jaw clip for the others. */
+/** A lead end from its tip to the back of its grip: a probe with a collar for the meter and the testers, else a jaw clip. */
 export function paintClip(art: Art, end: LeadEnd, tip: Vec, grip: Vec): void {
   const { tokens } = art;
   const out = towards(tip, grip);
@@ -25,7 +31,7 @@ export function paintClip(art: Art, end: LeadEnd, tip: Vec, grip: Vec): void {
   const reach = distance(tip, grip);
   const p = (ahead: number, side: number): Vec => along(along(tip, out, ahead), across, side);
   const colour = leadColour(end, tokens);
-  const probe = end === 'meter-red' || end === 'meter-black';
+  const probe = end.startsWith('meter-') || end === 'lamp-tip' || end === 'led-tip';
   const front = reach - 20;
   const back = reach + 22;
   art.strokes([p(0, 0), p(front + 2, 0)], { line: probe ? 6 : 9 });
@@ -47,6 +53,7 @@ export function paintClip(art: Art, end: LeadEnd, tip: Vec, grip: Vec): void {
   ];
   art.outline(shape, { line: 5.4, colour: tokens.casingInner });
   art.outline(shape, { fill: colour, line: 2.6, colour: tokens.casingOuter });
+  if (end === 'lamp-tip' || end === 'led-tip') return;
   // Red is doubled by two light bands; black stays plain.
   if (colour === tokens.leadRed) {
     for (const ahead of [front + 16, front + 23]) {

@@ -71,3 +71,32 @@ export function chip(art: Art, centre: Vec, width: number, height: number): Box 
   art.box(box, height / 2, { fill: art.tokens.cream, line: 1.6 });
   return box;
 }
+
+/** A round button with a sign on it: one step less or more. */
+export function stepButton(art: Art, at: Vec, sign: '−' | '+'): void {
+  art.circle(at, 15, { fill: art.tokens.cream, line: LINE.part });
+  art.print(sign, at, { size: 20, weight: '700' });
+}
+
+/** A slide switch with a bar for on and a ring for off, IEC 60417-5007 and 5008. */
+export function rocker(art: Art, at: Vec, on: boolean): void {
+  const { tokens } = art;
+  art.box(boxAround(at, 44, 26), 13, { fill: on ? tokens.sage : tokens.cream, line: LINE.part });
+  const mark = { x: at.x + (on ? -10 : 10), y: at.y };
+  if (on)
+    art.strokes(
+      [
+        { x: mark.x, y: mark.y - 6 },
+        { x: mark.x, y: mark.y + 6 },
+      ],
+      { line: 2.4 },
+    );
+  else art.circle(mark, 5.5, { line: 2.2 });
+  art.circle({ x: at.x + (on ? 10 : -10), y: at.y }, 11, { fill: tokens.steel, line: LINE.part });
+}
+
+/** A place for a clip or a tip on a post. */
+export function post(art: Art, at: Vec): void {
+  art.circle(at, 8, { fill: art.tokens.cream, line: LINE.part });
+  art.circle(at, 2.6, { fill: art.tokens.ink });
+}

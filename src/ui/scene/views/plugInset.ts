@@ -1,20 +1,20 @@
 import { CAVITIES, type Cavity } from '../../../sim/devices/places.ts';
 import { say } from '../../../text/translate.ts';
+import { boxAround, type Vec } from '../../interaction/layout/geometry.ts';
 import {
   CAVITY_XS,
   CAVITY_Y,
   PLUG_INSET,
-  PLUG_LATCH,
   PLUG_TITLE,
-  POINTS,
   WIRE_LABEL_Y,
-} from '../../interaction/layout/benchPlan.ts';
-import { boxAround, type Vec } from '../../interaction/layout/geometry.ts';
+} from '../../interaction/layout/plugPlan.ts';
+import { POINTS } from '../../interaction/layout/points.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
 import { PLUG_WIRES, WIRE_COLOURS } from '../../theme/wireColours.ts';
 import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
 import { chip } from './parts.ts';
+import { paintMated, paintParted, paintWires } from './plugHalves.ts';
 
 function columnOf(cavity: Cavity): number {
   return CAVITY_XS[cavity - 1] ?? 0;
@@ -58,98 +58,23 @@ function paintPin(art: Art, cavity: Cavity, fitted: boolean): void {
   art.circle(head, 2.6, { fill: tokens.ink });
 }
 
-function paintTerminal(art: Art, at: Vec, half: 'harness' | 'unit'): void {
+/** The gap between two cavities that a tip can slip into: a hint, since nobody should aim at it. */
+function paintSlip(art: Art, at: Vec): void {
   const { tokens } = art;
-  if (half === 'harness') {
-    art.box(boxAround(at, 26, 26), 4, { fill: tokens.cream, line: LINE.part });
-    art.box(boxAround(at, 13, 13), 2, { fill: tokens.casingOuter });
-    return;
-  }
-  art.box(boxAround(at, 26, 26), 4, { fill: tokens.steelDark, line: LINE.part });
-  art.box(boxAround(at, 9, 18), 2, { fill: tokens.steelLight, line: LINE.part });
-}
-
-function paintParted(art: Art): void {
-  const { tokens } = art;
-  for (const half of ['harness', 'unit'] as const) {
-    const middle = POINTS[`${half}-2`];
-    const fill = half === 'harness' ? tokens.plum : tokens.steelDark;
-    const name = say(half === 'harness' ? 'drawing.harnessHalf' : 'drawing.unitHalf');
-    art.print(name, { x: middle.x, y: 283 }, { size: SIZE.small, weight: '400' });
-    art.box({ x: middle.x - 86, y: 296, w: 170, h: 52 }, 8, { fill, line: LINE.thing });
-    for (const cavity of CAVITIES) {
-      const at = POINTS[`${half}-${cavity}`];
-      paintTerminal(art, at, half);
-      art.print(`${cavity}`, { x: at.x - 20, y: 311 }, { size: SIZE.small, weight: '700' });
-    }
-  }
+  const hint = { line: LINE.hint, colour: tokens.ink } as const;
   for (const side of [-1, 1]) {
-    const tip = { x: PLUG_LATCH.x + side * 6, y: PLUG_LATCH.y };
-    const tail = { x: PLUG_LATCH.x + side * 28, y: PLUG_LATCH.y };
-    art.strokes([tail, tip], { line: LINE.part });
-    art.strokes([{ x: tip.x + side * 8, y: tip.y - 7 }, tip, { x: tip.x + side * 8, y: tip.y + 7 }], {
-      line: LINE.part,
-    });
-  }
-}
-
-/** Side view of the closed plug across the card: harness wires, harness half with its latch, unit half, unit wall. */
-function paintMated(art: Art): void {
-  const { tokens } = art;
-  const { x, y } = PLUG_LATCH;
-  const left = PLUG_INSET.x + 2;
-  const right = PLUG_INSET.x + PLUG_INSET.w;
-  for (const cavity of CAVITIES) {
-    const run = y + (cavity - 2) * 14;
-    const line = [
-      { x: left, y: run },
-      { x: x - 100, y: run },
-    ];
-    const look = PLUG_WIRES[cavity];
-    art.strokes(line, { line: 10, colour: tokens.casingOuter, cap: 'butt' });
-    art.strokes(line, { line: 7.6, colour: tokens.casingInner, cap: 'butt' });
-    art.strokes(line, { line: 5, colour: WIRE_COLOURS[look.base], cap: 'butt' });
-    if (look.stripe !== null) {
-      const from = { x: left + 8, y: run };
-      art.dashes(from, { x: x - 104, y: run }, 9, {
-        line: 2,
-        colour: WIRE_COLOURS[look.stripe],
-        cap: 'butt',
-      });
-    }
-  }
-  art.box({ x: x + 116, y: y - 40, w: right - x - 117, h: 80 }, 4, { fill: tokens.steel });
-  art.strokes(
-    [
-      { x: right, y: y - 40 },
-      { x: x + 116, y: y - 40 },
-      { x: x + 116, y: y + 40 },
-      { x: right, y: y + 40 },
-    ],
-    { line: LINE.thing },
-  );
-  art.box({ x: x - 4, y: y - 30, w: 122, h: 60 }, 6, { fill: tokens.steelDark, line: LINE.thing });
-  art.box({ x: x - 104, y: y - 25, w: 120, h: 50 }, 6, { fill: tokens.plum, line: LINE.thing });
-  art.box({ x: x - 34, y: y - 11, w: 68, h: 22 }, 6, { fill: tokens.cream, line: LINE.part });
-  for (const dx of [-22, -14, -6]) {
     art.strokes(
       [
-        { x: x + dx, y: y - 5 },
-        { x: x + dx, y: y + 5 },
+        { x: at.x + side * 9, y: at.y - 5 },
+        { x: at.x + side * 3, y: at.y },
+        { x: at.x + side * 9, y: at.y + 5 },
       ],
-      { line: LINE.part },
+      hint,
     );
   }
-  art.strokes(
-    [
-      { x: x + 18, y: y - 11 },
-      { x: x + 18, y: y + 11 },
-    ],
-    { line: LINE.part },
-  );
 }
 
-/** The plug drawn large: wire side above, and below it the closed plug from the side or both open faces. */
+/** The plug drawn large: wire side above; below it the harness's wires, and the closed plug from the side or both open faces. */
 export const plugInset: Layer = {
   name: 'plug',
   key: ({ observation, view }) =>
@@ -157,7 +82,9 @@ export const plugInset: Layer = {
   paint(art, { observation, view }) {
     const { tokens } = art;
     art.box(PLUG_INSET, 12, { fill: tokens.cream, line: LINE.part });
-    art.box({ x: 750, y: CAVITY_Y - 36, w: 304, h: 72 }, 10, { fill: tokens.steelDark, line: LINE.thing });
+    const block = { x: CAVITY_XS[0] - 48, y: CAVITY_Y - 36, w: CAVITY_XS[2] - CAVITY_XS[0] + 96, h: 72 };
+    art.box(block, 10, { fill: tokens.steelDark, line: LINE.thing });
+    for (const slip of ['slip-1-2', 'slip-2-3'] as const) paintSlip(art, POINTS[slip]);
     for (const cavity of CAVITIES) {
       const x = columnOf(cavity);
       paintCavity(art, cavity);
@@ -174,6 +101,7 @@ export const plugInset: Layer = {
         art.print(say(`functions.${cavity}`), { x, y: WIRE_LABEL_Y + 25 }, look);
       }
     }
+    paintWires(art);
     if (observation.plug.mated) paintMated(art);
     else paintParted(art);
     art.print(say('drawing.plugTitle'), PLUG_TITLE, {

@@ -1,42 +1,43 @@
 import { say } from '../../../text/translate.ts';
-import { BATTERY, CONTROLLER, FUSE_HOLDER, POINTS } from '../../interaction/layout/benchPlan.ts';
+import { BATTERY, CONTROLLER, FUSE_FITTED, FUSE_HOLDER } from '../../interaction/layout/benchPlan.ts';
 import { boxAround, type Vec } from '../../interaction/layout/geometry.ts';
+import { POINTS } from '../../interaction/layout/points.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
 import { PLUG_WIRES, type WireLook } from '../../theme/wireColours.ts';
 import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
-import { screw, stud, wire } from './parts.ts';
+import { post, screw, stud, wire } from './parts.ts';
 
 /** Wires run in straight harness lines with small bends: from the controller and the splice to the unit's plug. */
 const FEED_RUN: readonly Vec[] = [
-  { x: 472, y: 100 },
-  { x: 472, y: 172 },
-  { x: 632, y: 172 },
-  { x: 632, y: 356 },
-  { x: 596, y: 356 },
+  { x: 542, y: 100 },
+  { x: 542, y: 174 },
+  { x: 690, y: 174 },
+  { x: 690, y: 356 },
+  { x: 670, y: 356 },
 ];
 const SENSE_RUN: readonly Vec[] = [
-  { x: 560, y: 100 },
-  { x: 560, y: 160 },
-  { x: 644, y: 160 },
-  { x: 644, y: 376 },
-  { x: 596, y: 376 },
+  { x: 630, y: 100 },
+  { x: 630, y: 160 },
+  { x: 703, y: 160 },
+  { x: 703, y: 376 },
+  { x: 670, y: 376 },
 ];
 const GROUND_RUN: readonly Vec[] = [
-  { x: 246, y: 246 },
-  { x: 246, y: 226 },
-  { x: 330, y: 226 },
-  { x: 330, y: 250 },
-  { x: 620, y: 250 },
-  { x: 620, y: 366 },
-  { x: 596, y: 366 },
+  { x: 258, y: 246 },
+  { x: 258, y: 226 },
+  { x: 340, y: 226 },
+  { x: 340, y: 248 },
+  { x: 677, y: 248 },
+  { x: 677, y: 366 },
+  { x: 670, y: 366 },
 ];
 
 function paintBattery(art: Art): void {
   const { tokens } = art;
   for (const name of ['battery-negative', 'battery-positive'] as const) {
-    const post = boxAround({ x: POINTS[name].x, y: 94 }, 46, 28);
-    art.box(post, 5, { fill: tokens.steel, line: LINE.part });
+    const terminal = boxAround({ x: POINTS[name].x, y: 94 }, 42, 28);
+    art.box(terminal, 5, { fill: tokens.steel, line: LINE.part });
   }
   art.box(BATTERY, 8, { fill: tokens.clay, line: LINE.thing });
   art.strokes(
@@ -59,10 +60,10 @@ function paintFuseHolder(art: Art): void {
     art.box(boxAround({ x: POINTS[name].x, y: 96 }, 34, 26), 4, { fill: tokens.steel, line: LINE.part });
   }
   art.box(FUSE_HOLDER, 8, { fill: tokens.steelLight, line: LINE.thing });
-  for (const x of [282, 318]) {
-    art.box(boxAround({ x, y: 130 }, 8, 24), 2, { fill: tokens.casingOuter });
+  for (const dx of [-18, 18]) {
+    art.box(boxAround({ x: FUSE_FITTED.x + dx, y: FUSE_FITTED.y }, 8, 24), 2, { fill: tokens.casingOuter });
   }
-  art.print(say('drawing.fuse'), { x: 300, y: 157 }, { size: SIZE.small });
+  art.print(say('drawing.fuse'), { x: FUSE_FITTED.x, y: 157 }, { size: SIZE.small });
 }
 
 function paintController(art: Art): void {
@@ -72,13 +73,8 @@ function paintController(art: Art): void {
     line: LINE.part,
   });
   art.box(CONTROLLER, 8, { fill: tokens.steel, line: LINE.thing });
-  for (const [x, y] of [
-    [444, 38],
-    [588, 38],
-    [444, 88],
-    [588, 88],
-  ] as const) {
-    screw(art, { x, y }, 5);
+  for (const x of [CONTROLLER.x + 14, CONTROLLER.x + CONTROLLER.w - 14]) {
+    for (const y of [CONTROLLER.y + 14, CONTROLLER.y + CONTROLLER.h - 12]) screw(art, { x, y }, 5);
   }
   const middle = { x: CONTROLLER.x + CONTROLLER.w / 2, y: CONTROLLER.y + 39 };
   art.print(say('drawing.controller'), middle, { font: 'heading', size: SIZE.heading });
@@ -87,6 +83,16 @@ function paintController(art: Art): void {
 function letters(art: Art, look: WireLook, at: Vec): void {
   art.print(look.letters, at, { size: SIZE.small, anchor: 'left', weight: '700' });
 }
+
+const POSTS = [
+  'battery-negative',
+  'battery-positive',
+  'fuse-in',
+  'fuse-out',
+  'controller-feed',
+  'controller-sense',
+  'ground-splice',
+] as const;
 
 /** Battery, fuse holder, controller, chassis and the wires between controller, splice and plug. */
 export const power: Layer = {
@@ -99,18 +105,13 @@ export const power: Layer = {
     paintBattery(art);
     paintFuseHolder(art);
     paintController(art);
-    letters(art, PLUG_WIRES[1], { x: 484, y: 150 });
-    letters(art, PLUG_WIRES[3], { x: 572, y: 142 });
+    letters(art, PLUG_WIRES[1], { x: 554, y: 150 });
+    letters(art, PLUG_WIRES[3], { x: 642, y: 142 });
     stud(art, POINTS['chassis-stud']);
-    art.print(say('drawing.chassis'), { x: 246, y: 279 }, { size: SIZE.small });
+    art.print(say('drawing.chassis'), { x: 258, y: 279 }, { size: SIZE.small });
     art.box(boxAround(POINTS['ground-splice'], 40, 20), 5, { fill: art.tokens.steel, line: LINE.part });
     const splice = `${say('drawing.splice')} ${PLUG_WIRES[2].letters}`;
-    art.print(splice, { x: 357, y: 226 }, { size: SIZE.small, anchor: 'left' });
-    for (const [name, at] of Object.entries(POINTS)) {
-      if (/^(battery|fuse|controller|ground)/.test(name)) {
-        art.circle(at, 8, { fill: art.tokens.cream, line: LINE.part });
-        art.circle(at, 2.6, { fill: art.tokens.ink });
-      }
-    }
+    art.print(splice, { x: 367, y: 227 }, { size: SIZE.small, anchor: 'left' });
+    for (const name of POSTS) post(art, POINTS[name]);
   },
 };

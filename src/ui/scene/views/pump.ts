@@ -7,7 +7,7 @@ import {
   PUMP_TEE,
 } from '../../interaction/layout/benchPlan.ts';
 import { boxAround } from '../../interaction/layout/geometry.ts';
-import { pumpHandleAt } from '../../interaction/layout/hotspots.ts';
+import { pumpHandleAt } from '../../interaction/layout/spots/airSpots.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
@@ -83,8 +83,8 @@ export const pump: Layer = {
       fill: tokens.steel,
       line: LINE.part,
     });
-    art.box(boxAround(handle, 18, 58), 8, { fill: tokens.sage, line: LINE.thing });
+    art.box(boxAround(handle, 18, 46), 8, { fill: tokens.sage, line: LINE.thing });
     const word = { size: SIZE.small, weight: '400', anchor: 'middle' } as const;
-    art.print(say('drawing.release'), { x: PUMP_RELEASE.x, y: 705 }, word);
+    art.print(say('drawing.release'), { x: PUMP_RELEASE.x - 2, y: PUMP_TEE.y + 21 }, word);
   },
 };

@@ -1,11 +1,12 @@
 import type { Fitting } from '../../../sim/devices/places.ts';
 import { along, type Vec } from '../../interaction/layout/geometry.ts';
 import { isPort, placeFitting, placeSite } from '../../interaction/layout/hoses.ts';
-import { LINE } from '../../theme/type.ts';
+import { isTee } from '../../interaction/layout/shelf.ts';
+import { STOPPERS } from '../../interaction/layout/shelfPlan.ts';
+import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
 
-const STOPPERS = ['cap-a', 'cap-b', 'plug-a', 'plug-b'] as const;
 const LEFT: Vec = { x: -1, y: 0 };
 
 /** A soft cup that goes over a barb: `out` points away from the barb, `at` is the barb's tip. */
@@ -39,13 +40,19 @@ function paint(art: Art, fitting: Fitting, at: Vec, out: Vec, depth: number): vo
   else paintPlug(art, at, out);
 }
 
-/** Caps on barbs, plugs in hoses, the rest in the tray, one perhaps in the hand. */
+function paintLetter(art: Art, fitting: Fitting, at: Vec): void {
+  const letter = fitting.slice(-1).toUpperCase();
+  const low = fitting.startsWith('cap') ? 5 : 9;
+  art.print(letter, { x: at.x, y: at.y + low }, { size: SIZE.small, weight: '700' });
+}
+
+/** Caps on barbs, plugs in hoses, the rest on the shelf, one perhaps in the hand. */
 export const stoppers: Layer = {
   name: 'stoppers',
   key: ({ observation, view, hand }) => {
     const held =
       view.held?.kind === 'fitting' && hand !== null ? `${view.held.item} ${hand.x} ${hand.y}` : '';
-    return `${JSON.stringify(observation.sites)} ${held}`;
+    return `${JSON.stringify(observation.sites)} ${view.shelf} ${held}`;
   },
   paint(art, { observation, view, hand }) {
     for (const fitting of STOPPERS) {
@@ -53,13 +60,15 @@ export const stoppers: Layer = {
         paint(art, fitting, hand, LEFT, 14);
         continue;
       }
-      const { site, grip } = placeFitting(observation, fitting);
+      const { site, grip, shown } = placeFitting(observation, fitting, view.shelf);
+      if (!shown) continue;
       if (site === null) {
         paint(art, fitting, { x: grip.x, y: grip.y + 2 }, { x: 0, y: -1 }, 14);
+        paintLetter(art, fitting, grip);
         continue;
       }
-      const { mouth, direction } = placeSite(site);
-      paint(art, fitting, mouth, direction, isPort(site) ? 34 : 14);
+      const { mouth, direction } = placeSite(site, view.shelf);
+      paint(art, fitting, mouth, direction, isPort(site) ? 34 : isTee(site) ? 20 : 14);
     }
   },
 };

@@ -1,26 +1,14 @@
 import { SOLENOID_COMMANDS } from '../../../sim/devices/places.ts';
 import { say } from '../../../text/translate.ts';
-import {
-  JUMPER_FUSE_OFFSET,
-  JUMPER_HALF,
-  JUMPER_SWITCH_OFFSET,
-  PIN_TRAY,
-  READER,
-} from '../../interaction/layout/benchPlan.ts';
+import { JUMPER_FUSE_OFFSET, JUMPER_HALF, JUMPER_SWITCH_OFFSET } from '../../interaction/layout/benchPlan.ts';
 import { boxAround, type Vec } from '../../interaction/layout/geometry.ts';
-import { jumperBodyAt } from '../../interaction/layout/hotspots.ts';
+import { jumperInUse } from '../../interaction/layout/leadEnds.ts';
+import { PIN_TRAY, READER } from '../../interaction/layout/shelfPlan.ts';
+import { jumperBodyAt } from '../../interaction/layout/spots/shelfSpots.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
-import type { Layer } from '../Frame.ts';
-
-function paintSwitch(art: Art, at: Vec, on: boolean): void {
-  const { tokens } = art;
-  const slot = boxAround(at, 50, 26);
-  art.box(slot, 13, { fill: on ? tokens.sage : tokens.cream, line: LINE.part });
-  const word = { size: SIZE.small, weight: '700' } as const;
-  art.print(on ? 'I' : 'O', { x: at.x + (on ? -11 : 11), y: at.y }, word);
-  art.circle({ x: at.x + (on ? 12 : -12), y: at.y }, 12, { fill: tokens.steel, line: LINE.part });
-}
+import type { Frame, Layer } from '../Frame.ts';
+import { rocker } from './parts.ts';
 
 /** Glass fuse in a clear holder: the element is a line from cap to cap, or two stubs and soot. */
 function paintGlassFuse(art: Art, at: Vec, whole: boolean): void {
@@ -54,17 +42,24 @@ function paintGlassFuse(art: Art, at: Vec, whole: boolean): void {
   }
 }
 
-/** The jumper's body: switch and glass fuse, in the tray or on the mat. */
+function jumperShown({ observation, view }: Frame): boolean {
+  return view.shelf === 'leads' || jumperInUse(observation);
+}
+
+/** The jumper's body: switch and glass fuse, on the shelf or on the mat. */
 export const jumperBody: Layer = {
   name: 'jumper',
-  key: ({ observation }) => {
+  key: (frame) => {
+    const { observation } = frame;
     const at = jumperBodyAt(observation);
-    return `${at.x} ${at.y} ${observation.jumper.switchedOn} ${observation.jumper.fuse}`;
+    return `${jumperShown(frame)} ${at.x} ${at.y} ${observation.jumper.switchedOn} ${observation.jumper.fuse}`;
   },
-  paint(art, { observation }) {
+  paint(art, frame) {
+    if (!jumperShown(frame)) return;
+    const { observation } = frame;
     const at = jumperBodyAt(observation);
     art.box(boxAround(at, JUMPER_HALF * 2, 38), 10, { fill: art.tokens.clay, line: LINE.thing });
-    paintSwitch(art, { x: at.x + JUMPER_SWITCH_OFFSET, y: at.y }, observation.jumper.switchedOn);
+    rocker(art, { x: at.x + JUMPER_SWITCH_OFFSET, y: at.y }, observation.jumper.switchedOn);
     paintGlassFuse(art, { x: at.x + JUMPER_FUSE_OFFSET, y: at.y }, observation.jumper.fuse === 'whole');
   },
 };
@@ -77,18 +72,18 @@ function paintPin(art: Art, at: Vec): void {
   art.circle({ x: at.x, y: at.y - 5 }, 6.5, { fill: tokens.steelLight, line: LINE.part });
 }
 
-/** Pins left in the tray, and one in the hand. */
+/** Pins left on the shelf, and one in the hand. */
 export const pins: Layer = {
   name: 'pins',
   key: ({ observation, view, hand }) => {
     const held = view.held?.kind === 'pin' && hand !== null ? `${hand.x} ${hand.y}` : '';
-    return `${observation.plug.pins.join()} ${held}`;
+    return `${observation.plug.pins.join()} ${view.shelf} ${held}`;
   },
   paint(art, { observation, view, hand }) {
     const held = view.held?.kind === 'pin' && hand !== null;
     const left = observation.plug.pins.filter((fitted) => !fitted).length - (held ? 1 : 0);
-    for (let i = 0; i < left; i++) {
-      paintPin(art, { x: PIN_TRAY.x + 26 + i * 26, y: PIN_TRAY.y + 12 });
+    for (let i = 0; i < left && view.shelf === 'leads'; i++) {
+      paintPin(art, { x: PIN_TRAY.x + 22 + i * 26, y: PIN_TRAY.y + 12 });
     }
     if (held && hand !== null) paintPin(art, { x: hand.x, y: hand.y - 24 });
   },
@@ -101,42 +96,31 @@ export const reader: Layer = {
   paint(art, { observation }) {
     const { tokens } = art;
     const { awake, senseVolts, senseState, command } = observation.reader;
-    art.box(READER, 8, { fill: tokens.steelLight, line: LINE.part });
-    const window = { x: READER.x + 68, y: READER.y + 6, w: READER.w - 74, h: READER.h - 12 };
+    art.box(READER, 8, { fill: tokens.steel, line: LINE.part });
+    const window = { x: READER.x + 8, y: READER.y + 30, w: READER.w - 16, h: READER.h - 38 };
     art.box(window, 5, { fill: tokens.cream, line: LINE.hint });
-    art.print(say('drawing.reader'), { x: READER.x + 35, y: READER.y + 31 }, { size: SIZE.label });
+    art.print(say('drawing.reader'), { x: READER.x + READER.w / 2, y: READER.y + 16 }, { size: SIZE.label });
+    const left = window.x + 10;
     const line = { size: SIZE.small, anchor: 'left' } as const;
     if (!awake || senseVolts === null || senseState === null) {
-      art.print(
-        say('drawing.readerAsleep'),
-        { x: window.x + 10, y: window.y + 25 },
-        { ...line, weight: '400', colour: tokens.inkSoft },
-      );
+      const at = { x: left, y: window.y + window.h / 2 };
+      art.print(say('drawing.readerAsleep'), at, { ...line, weight: '400', colour: tokens.inkSoft });
       return;
     }
     const state = say(`drawing.readerStates.${senseState}`);
-    art.print(
-      say('drawing.readerSense', { volts: senseVolts.toFixed(2), state }),
-      { x: window.x + 10, y: window.y + 14 },
-      line,
-    );
-    art.print(
-      say('drawing.readerCommand'),
-      { x: window.x + 10, y: window.y + 37 },
-      { ...line, weight: '400' },
-    );
-    let x = window.x + 80;
+    const sense = say('drawing.readerSense', { volts: senseVolts.toFixed(2), state });
+    art.print(sense, { x: left, y: window.y + 19 }, line);
+    const middle = window.y + 53;
+    art.print(say('drawing.readerCommand'), { x: left, y: middle }, { ...line, weight: '400' });
+    let x = left + 70;
     for (const each of SOLENOID_COMMANDS) {
       const word = say(`solenoid.${each}`);
-      const width = 14 + word.length * 8;
-      if (each === command)
-        art.box({ x, y: window.y + 27, w: width, h: 21 }, 10, { fill: tokens.clay, line: LINE.hint });
-      art.print(
-        word,
-        { x: x + width / 2, y: window.y + 37 },
-        { size: SIZE.small, weight: each === command ? '700' : '400' },
-      );
-      x += width + 2;
+      const width = 12 + word.length * 8.5;
+      const now = each === command;
+      if (now) art.box({ x, y: middle - 12, w: width, h: 24 }, 10, { fill: tokens.clay, line: LINE.hint });
+      const look = { size: SIZE.small, weight: now ? '700' : '400' } as const;
+      art.print(word, { x: x + width / 2, y: middle }, look);
+      x += width;
     }
   },
 };

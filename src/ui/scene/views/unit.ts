@@ -1,22 +1,17 @@
-import { UNIT_PORTS, type UnitPort } from '../../../sim/devices/places.ts';
+import { UNIT_PORTS, type UnitPort, type WhichUnit } from '../../../sim/devices/places.ts';
 import { say } from '../../../text/translate.ts';
-import {
-  BARBS,
-  PLUG_INSET,
-  UNIT_BODY,
-  UNIT_CONNECTOR,
-  UNIT_LID,
-} from '../../interaction/layout/benchPlan.ts';
+import { BARBS, UNIT_BODY, UNIT_CONNECTOR, UNIT_LID } from '../../interaction/layout/benchPlan.ts';
 import { along, type Vec } from '../../interaction/layout/geometry.ts';
+import { PLUG_INSET } from '../../interaction/layout/plugPlan.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
 import { screw } from './parts.ts';
 
 const PORT_WORDS: Readonly<Record<UnitPort, { readonly at: Vec; readonly anchor: 'left' | 'middle' }>> = {
-  'air-port': { at: { x: 344, y: 369 }, anchor: 'left' },
-  'canister-port': { at: { x: 344, y: 437 }, anchor: 'left' },
-  'engine-port': { at: { x: 484, y: 434 }, anchor: 'middle' },
+  'air-port': { at: { x: 416, y: 369 }, anchor: 'left' },
+  'canister-port': { at: { x: 416, y: 437 }, anchor: 'left' },
+  'engine-port': { at: { x: 560, y: 434 }, anchor: 'middle' },
 };
 
 /** A barb from the body to its tip: a neck with two ridges and a chamfered mouth. */
@@ -53,10 +48,31 @@ function paintConnector(art: Art, mated: boolean): void {
   }
 }
 
+/** A tag tied to the lid: whose unit stands on the bench. */
+function paintTag(art: Art, which: WhichUnit): void {
+  const { tokens } = art;
+  const word = say(`drawing.unitTags.${which}`);
+  const [left, top, width, height] = [UNIT_BODY.x + 62, UNIT_BODY.y + 15, 124, 30];
+  const eye = { x: left + 12, y: top + height / 2 };
+  art.strokes([{ x: left - 2, y: UNIT_BODY.y - 12 }, { x: left - 4, y: UNIT_BODY.y + 4 }, eye], {
+    line: LINE.hint,
+  });
+  const shape = [
+    { x: left, y: eye.y },
+    { x: left + 10, y: top },
+    { x: left + width, y: top },
+    { x: left + width, y: top + height },
+    { x: left + 10, y: top + height },
+  ];
+  art.outline(shape, { fill: which === 'known-good' ? tokens.sage : tokens.cream, line: LINE.part });
+  art.circle(eye, 3.2, { fill: tokens.steel, line: LINE.hint });
+  art.print(word, { x: left + 68, y: eye.y }, { size: SIZE.small, weight: '700' });
+}
+
 /** The leak detection pump: two-part housing, flat screwed lid, three barbs, its connector. */
 export const unit: Layer = {
   name: 'unit',
-  key: ({ observation }) => `${observation.plug.mated}`,
+  key: ({ observation }) => `${observation.plug.mated} ${observation.unit}`,
   paint(art, { observation }) {
     const { tokens } = art;
     const hint = { line: 1.6, colour: tokens.inkSoft };
@@ -93,5 +109,6 @@ export const unit: Layer = {
       });
     }
     paintConnector(art, observation.plug.mated);
+    paintTag(art, observation.unit);
   },
 };

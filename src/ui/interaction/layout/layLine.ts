@@ -1,0 +1,82 @@
+import { cheapestWay, costOfLine, pulledStraight } from './cheapestWay.ts';
+import { CELL, cellAt, FORBIDDEN } from './costField.ts';
+import { type Curve, hanging, rounded, sampled } from './curve.ts';
+import { along, distance, towards, type Vec } from './geometry.ts';
+
+/** An end of a cord or hose and the way it leaves there. */
+export interface LineEnd {
+  readonly at: Vec;
+  readonly direction: Vec;
+}
+
+/** How far a line runs straight out of a jack, a clip or a barb before it may turn. */
+const STRAIGHT = 26;
+const BEND = 130;
+/** Width of a turn back. */
+const TURN = 44;
+
+/** Makes the ground under a laid line dearer, so that the next one lies beside it. */
+export function markLaid(field: Float64Array, curve: Curve): void {
+  for (const at of sampled(curve, 24)) {
+    for (const dx of [-CELL, 0, CELL]) {
+      for (const dy of [-CELL, 0, CELL]) {
+        const cell = cellAt({ x: at.x + dx, y: at.y + dy });
+        const extra = dx === 0 && dy === 0 ? 6 : 1.7;
+        const before = field[cell] ?? 1;
+        if (before < FORBIDDEN) field[cell] = Math.max(before, extra);
+      }
+    }
+  }
+}
+
+/** A turn back on itself gets a second corner, so that the cord bends round instead of folding. */
+function easedTurn(at: LineEnd, out: Vec, next: Vec): readonly Vec[] {
+  const ahead = towards(out, next);
+  const { x, y } = at.direction;
+  if (ahead.x * x + ahead.y * y > -0.2) return [out];
+  const side = ahead.x * -y + ahead.y * x < 0 ? -1 : 1;
+  return [out, along(out, { x: -y * side, y: x * side }, TURN)];
+}
+
+/** Corners of the cheapest way, without its two ends. */
+function between(field: Float64Array, from: Vec, to: Vec): readonly Vec[] {
+  return pulledStraight(field, cheapestWay(field, from, to)).slice(1, -1);
+}
+
+/** The middle of a long run hangs as far as the ground under it allows. */
+function sagging(field: Float64Array, points: readonly Vec[]): readonly Vec[] {
+  return points.flatMap((at, i) => {
+    const before = points[i - 1];
+    if (before === undefined) return [at];
+    const length = distance(before, at);
+    const level = Math.abs(at.x - before.x) / Math.max(length, 1);
+    if (length < 130 || level < 0.35) return [at];
+    const taut = costOfLine(field, before, at);
+    const middle = { x: (at.x + before.x) / 2, y: (at.y + before.y) / 2 };
+    for (const share of [0.14, 0.1, 0.06]) {
+      const low = { x: middle.x, y: middle.y + Math.min(46, length * share * level) };
+      const cost = costOfLine(field, before, low) + costOfLine(field, low, at);
+      if (cost <= taut * 1.12 + 12) return [low, at];
+    }
+    return [at];
+  });
+}
+
+/** Lays one line over the field, around whatever is dear to lie on. `straight` is the least run out of its ends. */
+export function layLine(
+  field: Float64Array,
+  root: LineEnd,
+  end: LineEnd,
+  straight: number = STRAIGHT,
+): Curve {
+  const gap = distance(root.at, end.at);
+  if (gap < 90) return hanging(root.at, root.direction, end.at, end.direction, 12 + gap * 0.4);
+  const out = along(root.at, root.direction, straight);
+  const back = along(end.at, end.direction, straight);
+  const scout = between(field, out, back);
+  const first = easedTurn(root, out, scout[0] ?? back);
+  const last = easedTurn(end, back, scout.at(-1) ?? out);
+  const turned = first.length + last.length > 2;
+  const way = turned ? between(field, first.at(-1) ?? out, last.at(-1) ?? back) : scout;
+  return rounded([root.at, ...sagging(field, [...first, ...way, ...[...last].reverse()]), end.at], BEND);
+}

@@ -1,0 +1,113 @@
+import type { Fitting, JarTee, LeadEnd, SmokeGas } from '../../../sim/devices/places.ts';
+import type { Box, Vec } from './geometry.ts';
+
+/** The tool shelf along the near edge: stoppers left, the reader right, and between them one open compartment. */
+export const SHELF_TABS = ['leads', 'air', 'smoke', 'hands'] as const;
+export type ShelfTab = (typeof SHELF_TABS)[number];
+
+export const SHELF: Box = { x: 14, y: 732, w: 1188, h: 124 };
+export const COMPARTMENT: Box = { x: 176, y: 732, w: 786, h: 88 };
+export const READER: Box = { x: 968, y: 738, w: 228, h: 112 };
+
+const TAB_W = 195;
+const tab = (place: number): Box => ({ x: 178 + place * (TAB_W + 1), y: 820, w: TAB_W, h: 36 });
+export const TAB_BOXES: Readonly<Record<ShelfTab, Box>> = {
+  leads: tab(0),
+  air: tab(1),
+  smoke: tab(2),
+  hands: tab(3),
+};
+
+type Stopper = Extract<Fitting, `${'cap' | 'plug'}-${string}`>;
+export const STOPPERS: readonly Stopper[] = ['cap-a', 'cap-b', 'cap-c', 'plug-a', 'plug-b', 'plug-c'];
+export const STOPPERS_AT_REST: Readonly<Record<Stopper, Vec>> = {
+  'cap-a': { x: 46, y: 758 },
+  'cap-b': { x: 94, y: 758 },
+  'cap-c': { x: 142, y: 758 },
+  'plug-a': { x: 46, y: 814 },
+  'plug-b': { x: 94, y: 814 },
+  'plug-c': { x: 142, y: 814 },
+};
+
+/** Leads and lamps. */
+const LEADS_Y = 764;
+export const PIN_TRAY: Box = { x: 186, y: 744, w: 96, h: 44 };
+export const JUMPER_ON_SHELF: Vec = { x: 555, y: LEADS_Y };
+
+/** A lead end at rest: its tip, the middle of its grip. */
+export interface RestingEnd {
+  readonly tip: Vec;
+  readonly grip: Vec;
+}
+
+const onShelf = (tip: number, grip: number): RestingEnd => ({
+  tip: { x: tip, y: LEADS_Y },
+  grip: { x: grip, y: LEADS_Y },
+});
+const onMat = (tip: number, grip: number, y: number): RestingEnd => ({
+  tip: { x: tip, y },
+  grip: { x: grip, y },
+});
+
+export const METER_ENDS_AT_REST: Readonly<Record<'meter-red' | 'meter-black', RestingEnd>> = {
+  'meter-black': onMat(606, 668, 500),
+  'meter-red': onMat(606, 668, 548),
+};
+
+/** Ends of the two-ended tools on the shelf, and where a free end lies while its partner is in use. */
+export const TOOL_ENDS_AT_REST: Readonly<
+  Record<
+    Exclude<LeadEnd, 'meter-red' | 'meter-black'>,
+    { readonly shelf: RestingEnd; readonly mat: RestingEnd }
+  >
+> = {
+  'plain-a': { shelf: onShelf(296, 326), mat: onMat(604, 644, 588) },
+  'plain-b': { shelf: onShelf(416, 386), mat: onMat(604, 644, 588) },
+  'jumper-supply': { shelf: onShelf(436, 463), mat: onMat(440, 470, 238) },
+  'jumper-far': { shelf: onShelf(674, 647), mat: onMat(672, 646, 238) },
+  'lamp-clip': { shelf: onShelf(692, 722), mat: onMat(604, 644, 628) },
+  'lamp-tip': { shelf: onShelf(820, 782), mat: onMat(604, 644, 628) },
+  'led-clip': { shelf: onShelf(832, 860), mat: onMat(604, 644, 668) },
+  'led-tip': { shelf: onShelf(958, 920), mat: onMat(604, 644, 668) },
+};
+
+/** Vacuum and water. */
+export const MANOMETER: Box = { x: 184, y: 738, w: 392, h: 76 };
+/** The inclined tube, from the well (0 inH2O) to its far end (30 inH2O). */
+export const TUBE_LOW: Vec = { x: 236, y: 800 };
+export const TUBE_HIGH: Vec = { x: 566, y: 772 };
+/** The reading lens: the water's edge and its scale, enlarged. */
+export const LENS: Box = { x: 266, y: 742, w: 150, h: 40 };
+/** Tube and lens together: what is read. */
+export const TUBE_READ: Box = { x: 234, y: 740, w: 322, h: 72 };
+export const REFILL: Vec = { x: 208, y: 762 };
+export const JAR: Box = { x: 612, y: 774, w: 132, h: 42 };
+export const JAR_TEES_PLAN: Readonly<Record<JarTee, Vec>> = {
+  'jar-tee-a': { x: 634, y: 752 },
+  'jar-tee-b': { x: 678, y: 752 },
+};
+export const BLEED: Vec = { x: 788, y: 798 };
+export const BLEED_LESS: Vec = { x: 838, y: 798 };
+export const BLEED_MORE: Vec = { x: 928, y: 798 };
+
+/** Smoke. */
+export const SMOKE_MACHINE: Box = { x: 184, y: 738, w: 392, h: 76 };
+export const GAS_BOXES: Readonly<Record<SmokeGas, Box>> = {
+  off: { x: 190, y: 742, w: 44, h: 34 },
+  inert: { x: 238, y: 742, w: 58, h: 34 },
+  'shop-air': { x: 300, y: 742, w: 82, h: 34 },
+};
+export const REGULATOR: Vec = { x: 286, y: 796 };
+export const REGULATOR_LESS: Vec = { x: 236, y: 796 };
+export const REGULATOR_MORE: Vec = { x: 336, y: 796 };
+export const SMOKE_GAUGE: Vec = { x: 440, y: 776 };
+export const SMOKE_GAUGE_RADIUS = 36;
+export const FLOW_TUBE: Box = { x: 500, y: 744, w: 26, h: 64 };
+
+/** Hands and eyes. */
+export const EYE: Box = { x: 216, y: 738, w: 96, h: 50 };
+export const EAR: Box = { x: 356, y: 738, w: 96, h: 50 };
+export const DRAG_GAUGE: Box = { x: 496, y: 738, w: 130, h: 50 };
+
+/** Where a hose of a closed compartment comes over the shelf's edge, and where what is on a hidden tee is taken off. */
+export const SHELF_EDGE_Y = 732;

@@ -1,0 +1,28 @@
+import { WIGGLE_PLACES, type WigglePlace } from '../../../../sim/devices/places.ts';
+import { BATTERY, TRUCK_PLACES, UNIT_LID } from '../benchPlan.ts';
+import { type Box, boxAround, centreOf } from '../geometry.ts';
+import type { PlacedHotspot } from '../hotspots.ts';
+import { LOOKED_AT, type LookedAt } from '../lookedAt.ts';
+import { spot } from './spot.ts';
+
+/** Where a hand takes hold of the harness to move it. */
+export const WIGGLE_BOXES: Readonly<Record<WigglePlace, Box>> = {
+  feed: boxAround({ x: 586, y: 174 }, 44, 34),
+  ground: boxAround({ x: 470, y: 247 }, 48, 34),
+  sense: boxAround({ x: 700, y: 214 }, 36, 48),
+  plug: boxAround({ x: 664, y: 365 }, 36, 58),
+};
+
+const LOOKED_AT_BOXES: Readonly<Record<LookedAt, Box>> = {
+  battery: boxAround({ x: centreOf(BATTERY).x, y: 164 }, 110, 36),
+  unit: boxAround(centreOf(UNIT_LID), 150, 38),
+  ...TRUCK_PLACES,
+};
+
+/** What an eye goes to, and where the harness is wiggled. */
+export function truckSpots(): readonly PlacedHotspot[] {
+  return [
+    ...LOOKED_AT.map((place) => spot(`place:${place}`, 'truck', LOOKED_AT_BOXES[place])),
+    ...WIGGLE_PLACES.map((place) => spot(`wiggle:${place}`, 'truck', WIGGLE_BOXES[place])),
+  ];
+}

@@ -1,0 +1,77 @@
+import type { SmokePlace } from '../../../sim/devices/places.ts';
+import type { Observation } from '../../../sim/world/Observation.ts';
+import { say } from '../../../text/translate.ts';
+import { HOSES } from '../../interaction/layout/benchPlan.ts';
+import { centreOf, type Vec } from '../../interaction/layout/geometry.ts';
+import { placeSite, siteIsOpen } from '../../interaction/layout/hoses.ts';
+import { SHELF_EDGE_Y, type ShelfTab } from '../../interaction/layout/shelfPlan.ts';
+import { SIZE } from '../../theme/type.ts';
+import type { Art } from '../Art.ts';
+import type { Layer } from '../Frame.ts';
+
+const PLACES: Readonly<Record<Exclude<SmokePlace, 'loose-end'>, Vec>> = {
+  'unit-body': { x: 616, y: 448 },
+  'unit-capsule': { x: 600, y: 268 },
+  'canister-port': { x: 388, y: 424 },
+  'air-port': { x: 388, y: 356 },
+  'engine-port': { x: 574, y: 478 },
+  'canister-hose': { x: 192, y: 428 },
+  'air-hose': { x: 192, y: 360 },
+  'engine-hose': { x: 210, y: 514 },
+  filter: { x: 80, y: 344 },
+  canister: { x: 82, y: 410 },
+  'filler-cap': { x: 30, y: 326 },
+  'tank-seal': { x: 28, y: 378 },
+  'purge-valve': { x: 30, y: 468 },
+  jar: { x: 700, y: SHELF_EDGE_Y },
+  pump: { x: 356, y: 684 },
+};
+
+const LOOSE_ENDS = ['canister-hose-end', 'air-hose-end', 'engine-hose-end', 'pump-hose-end'] as const;
+
+/** Where a place's smoke is drawn. A loose end's: the first hose end that lies open, else the smoke hose's own. */
+export function smokeAt(place: SmokePlace, seen: Observation, shelf: ShelfTab): Vec {
+  if (place !== 'loose-end') return PLACES[place];
+  const port = (['air-port', 'canister-port', 'engine-port'] as const).find(
+    (each) => seen.sites[each] === null,
+  );
+  if (port !== undefined) return placeSite(port, shelf).mouth;
+  const end = LOOSE_ENDS.find((each) => siteIsOpen(seen, each, shelf)) ?? 'smoke-hose-end';
+  return HOSES[end].mouth;
+}
+
+/** A curl of smoke, outlined, and the word beside it. */
+function paintPuff(art: Art, at: Vec): void {
+  const { tokens } = art;
+  const balls = [
+    { dx: 0, dy: -6, r: 8 },
+    { dx: 9, dy: -18, r: 10 },
+    { dx: -7, dy: -24, r: 11 },
+    { dx: 5, dy: -36, r: 13 },
+  ];
+  for (const { dx, dy, r } of balls) art.circle({ x: at.x + dx, y: at.y + dy }, r, { line: 4 });
+  for (const { dx, dy, r } of balls)
+    art.circle({ x: at.x + dx, y: at.y + dy }, r, { fill: tokens.steelLight });
+  const pill = { x: at.x + 20, y: at.y - 46, w: 66, h: 26 };
+  art.box(pill, 13, { fill: tokens.cream, line: 1.8 });
+  art.print(say('drawing.smokeSeen'), centreOf(pill), {
+    size: SIZE.small,
+    weight: '700',
+    colour: tokens.live,
+  });
+}
+
+/** Smoke wherever it is seen to come out. */
+export const smokePuffs: Layer = {
+  name: 'smoke',
+  key: ({ observation, view }) =>
+    observation.smoke.seenAt
+      .map((place) => {
+        const { x, y } = smokeAt(place, observation, view.shelf);
+        return `${place} ${x} ${y}`;
+      })
+      .join(),
+  paint(art, { observation, view }) {
+    for (const place of observation.smoke.seenAt) paintPuff(art, smokeAt(place, observation, view.shelf));
+  },
+};
