@@ -2,13 +2,14 @@ interface ChoiceProps<T extends string> {
   readonly label: string;
   readonly value: T;
   readonly options: readonly { readonly value: T; readonly label: string }[];
+  readonly disabled?: boolean;
   readonly onChoose: (value: T) => void;
 }
 
 /** One of a few: a radio group drawn as joined buttons. Arrow keys are the browser's own. */
-export function Choice<T extends string>({ label, value, options, onChoose }: ChoiceProps<T>) {
+export function Choice<T extends string>({ label, value, options, disabled, onChoose }: ChoiceProps<T>) {
   return (
-    <fieldset class="choice">
+    <fieldset class="choice" disabled={disabled ?? false}>
       <legend>{label}</legend>
       <div class="choice-row">
         {options.map((option) => (

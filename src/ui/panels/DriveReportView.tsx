@@ -3,9 +3,11 @@ import { describeCode } from '../../text/describeCode.ts';
 import { capital, fixed } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import { DashLamp } from './DashLamp.tsx';
+import { HoldBar } from './HoldBar.tsx';
 
 const COLUMNS = ['cycle', 'miles', 'monitor', 'strokes', 'trip', 'hold', 'codes', 'lamp'] as const;
 type Column = (typeof COLUMNS)[number];
+type Limits = NonNullable<DriveCycle['limits']>;
 
 interface DriveReportProps {
   readonly report: DriveReport;
@@ -14,6 +16,7 @@ interface DriveReportProps {
 
 /** The last drive, a row a cycle. On a narrow page each row becomes a block with its own labels. */
 export function DriveReportView({ report, totalMiles }: DriveReportProps) {
+  const limits = commonLimits(report);
   const mileCount = (miles: number): string => say('roadTest.mileCount', { count: Math.round(miles) });
   return (
     <section class="drive-report" aria-labelledby="drive-report-title">
@@ -31,13 +34,15 @@ export function DriveReportView({ report, totalMiles }: DriveReportProps) {
             {COLUMNS.map((column) => (
               <th key={column} scope="col">
                 {say(`roadTest.columns.${column}`)}
+                {limits !== null && column === 'trip' && <TripLimit limits={limits} />}
+                {limits !== null && column === 'hold' && <HoldLimit limits={limits} />}
               </th>
             ))}
           </tr>
         </thead>
         <tbody>
           {report.cycles.map((cycle, index) => (
-            <CycleRow key={index} cycle={cycle} number={index + 1} />
+            <CycleRow key={index} cycle={cycle} number={index + 1} ownLimits={limits === null} />
           ))}
         </tbody>
       </table>
@@ -46,7 +51,14 @@ export function DriveReportView({ report, totalMiles }: DriveReportProps) {
   );
 }
 
-function CycleRow({ cycle, number }: { readonly cycle: DriveCycle; readonly number: number }) {
+interface CycleRowProps {
+  readonly cycle: DriveCycle;
+  readonly number: number;
+  /** The cycles had different limits, so each row names its own. */
+  readonly ownLimits: boolean;
+}
+
+function CycleRow({ cycle, number, ownLimits }: CycleRowProps) {
   const ran = cycle.outcome === 'passed' || cycle.outcome === 'failed';
   const { limits } = cycle;
   const label = (column: Column): string => say(`roadTest.columns.${column}`);
@@ -62,22 +74,18 @@ function CycleRow({ cycle, number }: { readonly cycle: DriveCycle; readonly numb
       <td data-label={label('strokes')}>{ran ? fixed(cycle.strokes, 0) : say('roadTest.notReached')}</td>
       <td data-label={label('trip')}>
         {timeWords(cycle.tripSeconds, ran)}
-        {limits !== null && (
-          <span class="line-hint">{say('roadTest.within', { limit: fixed(limits.tripSeconds, 0) })}</span>
-        )}
+        {ownLimits && limits !== null && <TripLimit limits={limits} />}
       </td>
       <td data-label={label('hold')}>
-        {cycle.holdSeconds === null
-          ? say('roadTest.notReached')
-          : say('roadTest.seconds', { seconds: fixed(cycle.holdSeconds, 0) })}
-        {limits !== null && cycle.holdSeconds !== null && (
-          <span class="line-hint">
-            {say('roadTest.holdLimit', {
-              pass: fixed(limits.passSeconds, 0),
-              small: fixed(limits.smallSeconds, 0),
-            })}
-          </span>
-        )}
+        <span class="hold">
+          {cycle.holdSeconds === null
+            ? say('roadTest.notReached')
+            : say('roadTest.seconds', { seconds: fixed(cycle.holdSeconds, 0) })}
+          {cycle.holdSeconds !== null && limits !== null && (
+            <HoldBar seconds={cycle.holdSeconds} limits={limits} />
+          )}
+        </span>
+        {ownLimits && limits !== null && <HoldLimit limits={limits} />}
       </td>
       <td data-label={label('codes')}>
         {cycle.codes.length === 0
@@ -92,6 +100,32 @@ function CycleRow({ cycle, number }: { readonly cycle: DriveCycle; readonly numb
         <DashLamp lit={cycle.lamp} small /> {say(cycle.lamp ? 'roadTest.lampLit' : 'roadTest.lampDark')}
       </td>
     </tr>
+  );
+}
+
+/** The limits of the drive when every cycle that ran had the same; else null. */
+function commonLimits({ cycles }: DriveReport): Limits | null {
+  const all = cycles.flatMap(({ limits }) => limits ?? []);
+  const [first] = all;
+  if (first === undefined) return null;
+  const same = all.every(
+    (each) => each.passSeconds === first.passSeconds && each.tripSeconds === first.tripSeconds,
+  );
+  return same ? first : null;
+}
+
+function TripLimit({ limits }: { readonly limits: Limits }) {
+  return <span class="line-hint">{say('roadTest.within', { limit: fixed(limits.tripSeconds, 0) })}</span>;
+}
+
+function HoldLimit({ limits }: { readonly limits: Limits }) {
+  return (
+    <span class="line-hint">
+      {say('roadTest.holdLimit', {
+        pass: fixed(limits.passSeconds, 0),
+        small: fixed(limits.smallSeconds, 0),
+      })}
+    </span>
   );
 }
 

@@ -61,12 +61,13 @@ export function CodeLists({ reader }: { readonly reader: ReaderObservation }) {
             </h4>
             <ul>
               {codes.map(({ code }) => {
-                // A code may stand in two lists; its freeze data is told once.
-                const freeze = shown.has(code) ? [] : reader.freeze.filter((one) => one.code === code);
+                // A code may stand in two lists; its text and its freeze data are told once.
+                const again = shown.has(code);
+                const freeze = again ? [] : reader.freeze.filter((one) => one.code === code);
                 shown.add(code);
                 return (
                   <li key={code}>
-                    <b class="code">{code}</b> {describeCode(code)}
+                    <b class="code">{code}</b> {!again && describeCode(code)}
                     {freeze.map((one, index) => (
                       <details key={index}>
                         <summary>{say('reader.freeze', { code })}</summary>

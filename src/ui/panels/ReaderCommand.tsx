@@ -14,6 +14,7 @@ export function ReaderCommand({ desk }: { readonly desk: Desk }) {
       <Choice
         label={say('reader.ask')}
         value={reader.command}
+        disabled={!reader.awake}
         options={SOLENOID_COMMANDS.map((command) => ({ value: command, label: say(`solenoid.${command}`) }))}
         onChoose={(command) => desk.act({ kind: 'command-solenoid', command })}
       />
