@@ -6,6 +6,8 @@ import { positive } from './electricalLimits.ts';
 /** Share of the present voltage, and the least voltage it is taken of, whose charge is one grain. */
 const GRAIN_SHARE = 0.05;
 const LEAST_VOLTS = 1;
+/** A disagreement of more, volts, is a leap. */
+const LEAP_VOLTS = 0.25;
 
 /** A capacitor: charge q = C·v, i = dq/dt. A stage of weight w: i₁ = (C v₁ − q₀) / w. The state is the charge. */
 export class Capacitor extends StoringPart {
@@ -48,6 +50,15 @@ export class Capacitor extends StoringPart {
     const charge = this.storedBy(x);
     this.amps = (charge - this.base) / weight;
     this.stored = charge;
+  }
+
+  override leaps(x: Float64Array): boolean {
+    return Math.abs(this.disagreement(x)) > LEAP_VOLTS * this.capacitance;
+  }
+
+  /** A leap is no sign of a wrong way: the charge is where the voltage puts it. */
+  override awayFromSecond(): number {
+    return 0;
   }
 
   protected override storedBy(x: Float64Array): number {

@@ -25,6 +25,8 @@ const GAMMA = 1 - Math.sqrt(0.5);
 const REACH = (1 - GAMMA) / GAMMA;
 /** A step is not cut finer than this, seconds. */
 const SHORTEST_PIECE = 0.4e-6;
+/** Up to this length one backward Euler stage may stand in for a step in which a capacitor leaps, seconds. */
+const LONGEST_LEAP = 60e-6;
 /** A step rougher than this is cut into pieces: one that runs smoothly, and one on whose way a characteristic bends. */
 const TOO_ROUGH = 4;
 const TOO_ROUGH_AT_BEND = 0.25;
@@ -219,7 +221,30 @@ export class Circuit {
     const rough = this.judge(weight);
     if (mayBeTooRough && rough > (this.bent ? TOO_ROUGH_AT_BEND : TOO_ROUGH)) return false;
     this.rough = rough;
-    this.accept(h, weight);
+    if (!this.aPartLeaps()) {
+      this.accept(h, weight);
+      return true;
+    }
+    if (mayBeTooRough && h > LONGEST_LEAP) return false;
+    return this.byOneStage(h, ramp, mayBeTooRough);
+  }
+
+  private aPartLeaps(): boolean {
+    for (const part of this.storing) if (part.leaps(this.trial)) return true;
+    return false;
+  }
+
+  /**
+   * Backward Euler, where a small capacitor has been switched: its charge is there long before the step's end, but the
+   * second stage would start from far beyond it and draw a current that is not there.
+   */
+  private byOneStage(h: number, ramp: number, mayBeTooRough: boolean): boolean {
+    for (const part of this.storing) part.startAfresh();
+    if (!this.stage(ramp, h)) return false;
+    for (const part of this.storing) {
+      if (mayBeTooRough && part.awayFromSecond(this.trial) > TOO_ROUGH_AT_BEND) return false;
+    }
+    this.accept(h, h);
     return true;
   }
 

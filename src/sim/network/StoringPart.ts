@@ -11,8 +11,9 @@ export abstract class StoringPart extends Part {
   protected stored = 0;
   /** What the stage in hand starts from. */
   protected base = 0;
-  /** What the first stage found. */
+  /** What the first stage found, and the second. */
   private first = 0;
+  private second = 0;
 
   override get injects(): boolean {
     return true;
@@ -46,14 +47,30 @@ export abstract class StoringPart extends Part {
    */
   injectDisagreement(x: Float64Array, rhs: Float64Array, weight: number): void {
     const { base } = this;
-    this.base = this.storedBy(x) - base - (this.first - this.stored);
+    this.second = this.storedBy(x);
+    this.base = this.disagreement(x);
     this.inject(rhs, weight);
     this.base = base;
+  }
+
+  /** True when the stages disagree as they do about something that is over long before the step is: see `Circuit`. */
+  leaps(_x: Float64Array): boolean {
+    return false;
+  }
+
+  /** How far the stages disagree, in what is stored. */
+  protected disagreement(x: Float64Array): number {
+    return this.storedBy(x) - this.base - (this.first - this.stored);
   }
 
   /** A disagreement in grains. It grows with the square of the step where the part moves smoothly. */
   roughness(disagreement: Float64Array): number {
     return Math.abs(this.storedBy(disagreement)) / this.grain;
+  }
+
+  /** How far another way to the step's end comes out from where the second stage did, in grains. */
+  awayFromSecond(x: Float64Array): number {
+    return Math.abs(this.storedBy(x) - this.second) / this.grain;
   }
 
   override save(out: number[]): void {

@@ -11,7 +11,7 @@ const TELLING_TICKS: Tick = secondsToTicks(0.001);
 const GROW_LAMP_SHARE = 0.02;
 const CALM_LAMP_SHARE = 1e-6;
 /** How rough a step is aimed at (see `Circuit.roughness`), and by how much a step may be longer than the one before. */
-const AIM_ROUGHNESS = 0.8;
+const AIM_ROUGHNESS = 0.5;
 const MOST_GROWTH = 4;
 /** 20 ms: short against a fuse's warming, long against a coil's settling. */
 const LONGEST_TICKS: Tick = secondsToTicks(0.02);
@@ -32,7 +32,7 @@ export interface ElectricalStep {
 }
 
 /** Something electrical has changed: solve finely from here. */
-export function wakeElectrical(state: WorldState): void {
+export function wakeElectrical(state: Pick<WorldState, 'electrical'>): void {
   const { electrical } = state;
   electrical.calm = false;
   electrical.quiet = 0;
@@ -44,7 +44,7 @@ export function wakeElectrical(state: WorldState): void {
  * circuit's two stages agree about it, at most four times the last; no further than where the coil's current, going on as it
  * goes, sets the plunger off; none at all once nothing moves.
  */
-export function paceElectrical(state: WorldState, step: ElectricalStep): void {
+export function paceElectrical(state: Pick<WorldState, 'electrical'>, step: ElectricalStep): void {
   const { electrical } = state;
   const { ticks, coilAmps } = step;
   const change = coilAmps - electrical.lastCoilAmps;

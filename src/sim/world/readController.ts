@@ -50,15 +50,21 @@ export function measuredVolts(volts: number): number {
   return Math.floor(volts * 100 + 0.5) / 100;
 }
 
+/** Codes in the order of the list, each status by itself. */
 function codesIn(memory: ControllerMemory): ReaderObservation['codes'] {
   const held: Readonly<Record<CodeStatus, readonly TroubleCode[]>> = memory;
-  if (CODE_STATUSES.every((status) => held[status].length === 0)) return NO_CODES;
-  return TROUBLE_CODES.flatMap((code) =>
-    CODE_STATUSES.flatMap((status) => (held[status].includes(code) ? [{ code, status }] : [])),
-  );
+  const found: { readonly code: TroubleCode; readonly status: CodeStatus }[] = [];
+  for (const status of CODE_STATUSES) for (const code of held[status]) found.push({ code, status });
+  // Sorting keeps equals as they are, so statuses of one code stay in their order.
+  return found.length > 1 ? found.sort((a, b) => placeOf(a.code) - placeOf(b.code)) : found;
 }
 
-const NO_CODES: ReaderObservation['codes'] = [];
+const PLACES: ReadonlyMap<TroubleCode, number> = new Map(TROUBLE_CODES.map((code, i) => [code, i]));
+
+function placeOf(code: TroubleCode): number {
+  return PLACES.get(code) ?? PLACES.size;
+}
+
 const ASLEEP: ReaderObservation = {
   awake: false,
   senseVolts: null,
