@@ -75,6 +75,7 @@ export class World implements WorldPort {
     }
     if (bench.wiggle !== wiggle) startWiggle(rig, state.tick);
     if (jumperOn && !bench.jumperOn) state.jumperBrokeAt = state.tick;
+    if (action.kind === 'place-lead') state.touched = action.end;
     rig.sync();
     wakeElectrical(state);
     planAir(rig);

@@ -20,6 +20,8 @@ const FUSE_NAMES = Object.keys(PARTS_WITH) as FuseName[];
 
 /** An arc of less is not seen, amps. Common practice, no source. */
 const ARC_SEEN_AMPS = 0.01;
+/** A tip that takes up more than this on touching sparks, amps. Common practice, no source. */
+const TOUCH_SPARKS_AMPS = 5;
 /** An arc belongs to the contact that opened so long before, and two sparks so close are seen as one. */
 const ARC_TICKS: Tick = secondsToTicks(0.01);
 const ARC_BURNS_BY = 0.05;
@@ -30,6 +32,7 @@ const SILVER_MELTS_VOLTS = 0.37;
 export function watchElectrical(rig: Rig, tick: Tick): void {
   watchCoil(rig, tick);
   watchDriver(rig);
+  watchTouch(rig, tick);
   watchFuses(rig, tick);
   watchArc(rig, tick);
   watchSwitchContact(rig);
@@ -57,12 +60,26 @@ function watchFuses(rig: Rig, tick: Tick): void {
   }
 }
 
+/** A tip laid on a short sparks as it touches. */
+function watchTouch(rig: Rig, tick: Tick): void {
+  const { state } = rig;
+  if (state.touched === null) return;
+  if (Math.abs(rig.circuit.ampsThrough(state.touched)) > TOUCH_SPARKS_AMPS) spark(rig, tick);
+  state.touched = null;
+}
+
+/** Sparks close together are seen as one. */
+function spark(rig: Rig, tick: Tick): void {
+  const { happenings } = rig.state;
+  const seen = happenings.some((one) => one.kind === 'spark' && one.tick >= tick - ARC_TICKS);
+  if (!seen) rig.happen('spark', tick);
+}
+
 /** The spark over whatever opened the coil's circuit; in the jumper's own switch it burns the contacts. */
 function watchArc(rig: Rig, tick: Tick): void {
   const { state } = rig;
   if (rig.circuit.arcAmps < ARC_SEEN_AMPS) return;
-  const seen = state.happenings.some((one) => one.kind === 'spark' && one.tick >= tick - ARC_TICKS);
-  if (!seen) rig.happen('spark', tick);
+  spark(rig, tick);
   if (state.jumperBrokeAt === null || tick - state.jumperBrokeAt > ARC_TICKS) return;
   state.jumperBrokeAt = null;
   rig.damage('jumper-contacts-burnt', worseBy(state.bench, 'jumper-contacts-burnt', ARC_BURNS_BY));

@@ -111,10 +111,11 @@ describe('bench supply', () => {
 });
 
 describe('meter jacks', () => {
-  test('volts in the amps jack short the battery: spark or not, the 10 A fuse is gone, and new fuses cure it', () => {
+  test('volts in the amps jack short the battery: a spark, the 10 A fuse is gone, and new fuses cure it', () => {
     const bench = new WorldBench().meter('volts-dc').do({ kind: 'meter-jack', jack: 'amps' });
     bench.lead('meter-black', 'battery-negative').lead('meter-red', 'battery-positive').wait(1);
     expect(heard(bench, 'fuse-pop')).toBe(1);
+    expect(heard(bench, 'spark')).toBe(1);
     expect(bench.do({ kind: 'meter-jack', jack: 'volts' }).reading()).toBeGreaterThan(12.5);
     bench.do({ kind: 'lift-lead', end: 'meter-red' }, { kind: 'renew', item: 'meter-fuses' });
     bench.do({ kind: 'meter-jack', jack: 'amps' }).lead('meter-red', 'battery-positive').wait(1);
@@ -160,6 +161,24 @@ describe('ghost volts on the parted feed', () => {
     expect(ghost('volts-dc')).toBeLessThan(5.9);
     // 5.8 V × 3 / 36.
     expect(Math.abs(ghost('volts-low-z') - 0.483)).toBeLessThan(0.03);
+  });
+});
+
+describe('renewing one thing', () => {
+  test('leaves the rest as it is: the solenoid stays drawn, a melted jumper fuse stays melted', () => {
+    const bench = new WorldBench()
+      .lead('jumper-supply', 'battery-positive')
+      .lead('jumper-far', 'chassis-stud');
+    bench.do({ kind: 'switch-jumper', on: true }).wait(0.5);
+    bench.do({ kind: 'set-key', position: 'on' }, { kind: 'command-solenoid', command: 'on' }).wait(0.5);
+    const before = bench.world.inside().coilAmps;
+    bench.do({ kind: 'renew', item: 'meter-leads' }).wait(0.5);
+    expect(bench.world.inside().coilAmps).toBeCloseTo(before, 6);
+    expect(bench.clicks()).toBe(1);
+    expect(bench.world.observe().jumper.fuse).toBe('melted');
+    bench.do({ kind: 'renew', item: 'jumper' });
+    expect(bench.world.observe().jumper.fuse).toBe('whole');
+    expect(heard(bench.wait(0.5), 'fuse-pop')).toBe(2);
   });
 });
 
