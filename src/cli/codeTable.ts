@@ -1,5 +1,5 @@
 import type { TroubleCode } from '../sim/devices/controller/troubleCodes.ts';
-import type { ItemId } from '../sim/devices/items.ts';
+import { type ItemId, TOOL_ITEMS } from '../sim/devices/items.ts';
 import { severityValue } from '../sim/faults/applyFault.ts';
 import { FAULTS } from '../sim/faults/catalogue.ts';
 import type { FaultEntry } from '../sim/faults/Fault.ts';
@@ -35,8 +35,10 @@ export function codeTable(faults: readonly FaultEntry[] = FAULTS): CodeRow[] {
   return faults.flatMap((fault) => degreesOf(fault).map((degree) => codeRow(fault, degree)));
 }
 
-function degreesOf({ severity }: FaultEntry): readonly Degree[] {
-  return severity === null ? ['only'] : ['mild', 'middle', 'worst'];
+/** Tools stay at home: that their faults leave no mark on a drive is shown by the worst of each. */
+function degreesOf({ severity, item }: FaultEntry): readonly Degree[] {
+  if (severity === null) return ['only'];
+  return TOOL_ITEMS.includes(item) ? ['worst'] : ['mild', 'middle', 'worst'];
 }
 
 function codeRow(entry: FaultEntry, degree: Degree): CodeRow {
