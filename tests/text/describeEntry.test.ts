@@ -92,4 +92,69 @@ log`),
     expect(inHg).toBeGreaterThan(5);
     expect(words.value).toBe(`${inHg.toFixed(1)} inHg`);
   });
+
+  it('tells what the meter was set to besides its function', () => {
+    const words = entryOf(bench().does(`${ON_SENSE}\nrange 2\nextremes low\nwait 3 s\nlog`));
+    expect(words.conditions).toMatch(/^range .* held · lowest of the recording · key on/);
+  });
+
+  it('tells the lamp, with the meter beside it and alone', () => {
+    const lamp = 'lead lamp-clip to battery-negative\nlead lamp-tip to battery-positive\nwait 2 s\nlog';
+    expect(entryOf(bench().does(`accept\n${lamp}`))).toMatchObject({
+      what: 'Test lamp, battery negative to battery positive',
+      value: 'bright',
+    });
+    expect(entryOf(bench().does(`${ON_SENSE}\n${lamp}`)).conditions).toContain(
+      'test lamp, battery negative to battery positive, bright',
+    );
+  });
+
+  it('reads the water manometer where it stands', () => {
+    const words = entryOf(
+      bench().does(`accept
+take canister-hose off
+fit plug-a on canister-hose-end
+take air-hose off
+fit cap-a on air-port
+clamp air-port hand-tight
+fit jar-hose on canister-port
+clamp canister-port hand-tight
+fit manometer-hose on jar-tee-a
+fit pump-hose on jar-tee-b
+stroke full
+wait steady
+log`),
+    );
+    expect(words.what).toBe('Water manometer on jar, tee A');
+    expect(words.value).toMatch(/^[56]\.\d inH2O$/);
+  });
+
+  it('tells where smoke comes out', () => {
+    const words = entryOf(
+      bench().does('accept\nfit smoke-hose on jar-tee-a\nsmoke inert 3 kPa\nwait 20 s\nlog'),
+    );
+    expect(words.what).toBe('Smoke test');
+    expect(words.value).toMatch(/^smoke at /);
+  });
+
+  it('tells codes, findings and drives that wrote themselves down', () => {
+    const worked = bench()
+      .fault('winding-open')
+      .does('accept\nlook filter\ndrive 2\nkey on\nread codes\npart plug\ndrag 3');
+    const [look, drive, codes, drag] = worked.sitting.view().log.map((entry) => describeEntry(entry, true));
+    expect(look).toMatchObject({ what: 'Looked at the air filter', value: 'nothing wrong to be seen' });
+    expect(drive?.what).toMatch(/^Road test, 2 cycles, \d+ miles$/);
+    expect(drive?.value).toMatch(/circuit fault.*P2400/);
+    expect(codes?.value).toContain('P2400 stored');
+    expect(drag).toMatchObject({ what: 'Drag gauge in terminal 3', value: 'the terminal grips the gauge' });
+  });
+
+  it('says when it was measured on the known-good unit', () => {
+    const words = entryOf(
+      bench().does(
+        'accept\npart plug\ntake canister-hose off\ntake air-hose off\ntake engine-hose off\nswap known-good\nlog',
+      ),
+    );
+    expect(words.conditions).toMatch(/^on the known-good unit/);
+  });
 });

@@ -58,4 +58,48 @@ describe('safety', () => {
     const twice = `take canister-hose off\n${JUMPER}${clicks}fit plug-a on canister-hose-end\ntake plug-a off\n${clicks}`;
     expect(breaches(twice)).toHaveLength(2);
   });
+
+  it('finds a plain lead on the bench supply only while that is switched on', () => {
+    const wired = 'part plug\nlead plain-a to supply-positive\nlead plain-b to unit-1\n';
+    expect(breaches(wired)).toEqual([]);
+    expect(breaches(`${wired}supply on`)).toEqual(['serious unfused-source']);
+  });
+
+  it('finds the test lamp on the sense wire of the mated plug, and lets the parted feed be lit', () => {
+    const lamp = 'lead lamp-clip to battery-negative\nlead lamp-tip to ';
+    expect(breaches(`pin in 3\n${lamp}cavity-3-back`)).toEqual(['minor lamp-on-sense-mated']);
+    expect(breaches(`part plug\n${lamp}harness-1`)).toEqual([]);
+  });
+
+  it('finds a tip slipped across two cavities of the mated plug, once for each slip', () => {
+    expect(breaches('lead meter-red to slip-2-3')).toEqual(['minor slipped-probe']);
+    expect(breaches('lead meter-red to slip-2-3\nlift meter-red\nlead meter-red to slip-1-2')).toHaveLength(
+      2,
+    );
+    expect(breaches('part plug\nlead meter-red to slip-2-3')).toEqual([]);
+  });
+
+  it('finds too much smoke pressure on the canister side, not on the unit alone', () => {
+    const onHose = 'take canister-hose off\nfit smoke-hose on canister-hose-end\n';
+    expect(breaches(`${onHose}smoke inert 3 kPa\nwait 5 min`)).toEqual([]);
+    expect(breaches(`${onHose}smoke inert 6 kPa\nwait 5 min`)).toEqual([
+      'serious too-much-pressure-on-canister',
+    ]);
+    const alone =
+      'take canister-hose off\nfit plug-a on canister-hose-end\nfit cap-a on canister-port\nclamp canister-port hand-tight\ntake air-hose off\nfit smoke-hose on air-port\nclamp air-port hand-tight\n';
+    expect(breaches(`${alone}smoke inert 6 kPa\nwait 30 s`)).toEqual([]);
+  });
+
+  it('finds smoke blown with shop air', () => {
+    const onHose = 'take canister-hose off\nfit smoke-hose on canister-hose-end\n';
+    expect(breaches(`${onHose}smoke shop-air 2 kPa\nwait 5 s`)).toEqual(['serious smoke-with-shop-air']);
+  });
+
+  it('finds the canister drawn too far through the jar as well', () => {
+    const onJar =
+      'take canister-hose off\nfit jar-hose on canister-hose-end\nfit pump-hose on jar-tee-a\nfit cap-a on jar-tee-b\n';
+    expect(breaches(`${onJar}stroke full x50\nstroke full x50\nstroke full x50\nstroke full x50`)).toEqual([
+      'serious too-much-vacuum-on-canister',
+    ]);
+  });
 });

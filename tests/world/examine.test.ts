@@ -142,6 +142,37 @@ describe('the known-good unit', () => {
     expect(seenAt(world, 'unit')).toEqual(['crack']);
   });
 
+  it('keeps what was done to it, and the truck renewing its own does not mend it', () => {
+    const world = act(worldWith(), ...BARE, { kind: 'swap-unit', to: 'known-good' });
+    const hold = (): number => {
+      act(
+        world,
+        { kind: 'fit', item: 'cap-a', site: 'air-port' },
+        { kind: 'clamp', port: 'air-port', setting: 'hand-tight' },
+        { kind: 'fit', item: 'pump-hose', site: 'canister-port' },
+        { kind: 'clamp', port: 'canister-port', setting: 'hand-tight' },
+      );
+      for (let i = 0; i < 12; i++) {
+        act(world, { kind: 'stroke', depth: 1 });
+        world.advanceTo(world.tick + 10_000);
+      }
+      const drawn = world.observe().gauge.needleKPa;
+      world.advanceTo(world.tick + 20 * 20_000);
+      const held = world.observe().gauge.needleKPa;
+      act(world, { kind: 'take-off', item: 'cap-a' }, { kind: 'take-off', item: 'pump-hose' });
+      return drawn - held;
+    };
+    // Twelve full strokes go far above the rated 22 inHg: the capsule tears.
+    hold();
+    expect(hold()).toBeGreaterThan(10);
+    const acquired = (): string[] =>
+      (world.snapshot().state.bench.acquired ?? []).map(({ fault, unit }) => `${unit} ${fault}`);
+    expect(acquired()).toContain('known-good capsule-torn');
+    act(world, { kind: 'swap-unit', to: 'truck' }, { kind: 'renew', item: 'unit' });
+    act(world, { kind: 'swap-unit', to: 'known-good' });
+    expect(hold()).toBeGreaterThan(10);
+  });
+
   it('must be out of the way before the unit is renewed', () => {
     const world = act(worldWith(), ...BARE, { kind: 'swap-unit', to: 'known-good' });
     expect(world.apply({ kind: 'renew', item: 'unit' })).toEqual({
