@@ -1,10 +1,14 @@
 import { readFileSync } from 'node:fs';
-import { secondsToTicks } from '../../src/base/ticks.ts';
+import { secondsToTicks, type Tick } from '../../src/base/ticks.ts';
 import { parseActions } from '../../src/cli/parseActions.ts';
 import { runActions } from '../../src/cli/runActions.ts';
 import type { ScriptLine } from '../../src/cli/ScriptStep.ts';
+import type { Action } from '../../src/sim/world/Action.ts';
+import { createWorld } from '../../src/sim/world/World.ts';
+import type { WorldSpec } from '../../src/sim/world/WorldPort.ts';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import type { Scenario } from '../../src/training/scenario/Scenario.ts';
+import { replayActions } from '../../src/training/sitting/replayActions.ts';
 import { Sitting } from '../../src/training/sitting/Sitting.ts';
 import type { SittingRecord } from '../../src/training/sitting/SittingRecord.ts';
 
@@ -46,4 +50,29 @@ function play(scenario: Scenario, lines: readonly ScriptLine[], pauseSeconds: nu
     sitting.advanceTo(sitting.tick + pause);
   }
   return sitting;
+}
+
+export interface WorldActions {
+  readonly spec: WorldSpec;
+  readonly actions: readonly { readonly tick: Tick; readonly action: Action }[];
+}
+
+/** What of a sitting reaches its world. */
+export function worldActions({ scenario, record }: LongSitting): WorldActions {
+  const actions: { readonly tick: Tick; readonly action: Action }[] = [];
+  let used: WorldSpec | null = null;
+  const begin = (): Sitting =>
+    Sitting.begin(scenario, record.seed, (spec) => {
+      used = spec;
+      const world = createWorld(spec);
+      const apply = world.apply.bind(world);
+      world.apply = (action) => {
+        actions.push({ tick: world.tick, action });
+        return apply(action);
+      };
+      return world;
+    });
+  const done = replayActions(begin, scenario, record, {});
+  if (!done.ok || used === null) throw new Error(`the sitting does not replay: ${JSON.stringify(done)}`);
+  return { spec: used, actions };
 }

@@ -1,0 +1,179 @@
+import { Matrix, solve } from 'ml-matrix';
+import { createWorld } from '../../src/sim/world/World.ts';
+import { replayActions } from '../../src/training/sitting/replayActions.ts';
+import { Sitting } from '../../src/training/sitting/Sitting.ts';
+import { type BenchRow, benchTable, writeBetweenMarks } from './BenchTable.ts';
+import { CoilTransient, TRANSIENT_SECONDS } from './coilTransient.ts';
+import { type LongSitting, longSitting, SITTING_SECONDS, worldActions } from './longSitting.ts';
+import { bytesPerWorld, stepTogether } from './manyWorlds.ts';
+import { inTurns } from './measure.ts';
+import { ownSystems, solveFull, solveSparse } from './ownSystems.ts';
+
+const SITTINGS = ['ready-by-friday.full', 'all-hoses-new.full'];
+const GOAL_TIMES_REAL = 20_000;
+const GOAL_OVER_SPICE = 100;
+const GOAL_DIFFERENCE = 1e-3;
+const GOAL_OVER_ML_MATRIX = 10;
+const GOAL_KIB = 64;
+const TOGETHER = [1, 10, 100, 1000];
+
+const rows: BenchRow[] = [
+  ...(await sittings()),
+  ...(await transient()),
+  ...(await linear()),
+  memory(),
+  ...together(),
+];
+const table = benchTable(rows, new Date().toISOString().slice(0, 10));
+process.stdout.write(`${table}\n`);
+const into = process.argv.indexOf('--write');
+if (into >= 0) writeBetweenMarks(process.argv[into + 1] ?? '', table);
+
+/** A whole sitting replayed as the program does it, and its world alone. */
+async function sittings(): Promise<BenchRow[]> {
+  const all = SITTINGS.map(longSitting);
+  const taken = await inTurns(
+    all.flatMap((sitting) => {
+      const actions = worldActions(sitting);
+      return [
+        { times: 1, work: () => replay(sitting) },
+        { times: 1, work: () => replayWorld(sitting, actions) },
+      ];
+    }),
+    15,
+  );
+  return all.flatMap(({ name }, i) => {
+    const [whole, world] = [taken[2 * i] as number, taken[2 * i + 1] as number];
+    const times = (SITTING_SECONDS * 1000) / whole;
+    return [
+      {
+        what: `Replay of a 15-minute sitting (${name})`,
+        measured: `${whole.toFixed(0)} ms: ${thousands(times)} × real time`,
+        goal: `${thousands(GOAL_TIMES_REAL)} ×`,
+        kept: times >= GOAL_TIMES_REAL,
+      },
+      {
+        what: '… its world alone, without paperwork, strip and hash',
+        measured: `${world.toFixed(0)} ms: ${thousands((SITTING_SECONDS * 1000) / world)} ×`,
+        goal: '',
+        kept: null,
+      },
+    ];
+  });
+}
+
+function replay({ scenario, record }: LongSitting): void {
+  const done = replayActions(() => Sitting.begin(scenario, record.seed), scenario, record, {});
+  if (!done.ok) throw new Error(JSON.stringify(done.error));
+}
+
+function replayWorld({ record }: LongSitting, { spec, actions }: ReturnType<typeof worldActions>): void {
+  const world = createWorld(spec);
+  for (const { tick, action } of actions) {
+    world.advanceTo(tick);
+    world.apply(action);
+  }
+  world.advanceTo(record.endTick);
+}
+
+async function transient(): Promise<BenchRow[]> {
+  const coil = new CoilTransient();
+  coil.ours();
+  const { amps, volts } = coil.difference(await coil.theirs(50e-6));
+  const [ours, theirs, theirsFine] = (await inTurns(
+    [
+      { times: 200, work: () => coil.ours() },
+      { times: 1, work: () => coil.theirs(1e-3) },
+      { times: 1, work: () => coil.theirs(50e-6) },
+    ],
+    9,
+  )) as [number, number, number];
+  const worst = Math.max(amps, volts);
+  const ratio = theirs / ours;
+  return [
+    {
+      what: `Coil and sense line for ${TRANSIENT_SECONDS} s against ngspice in WebAssembly (its steps up to 1 ms)`,
+      measured: `${ours.toFixed(3)} ms against ${theirs.toFixed(0)} ms: ${ratio.toFixed(0)} times faster`,
+      goal: `${GOAL_OVER_SPICE} times`,
+      kept: ratio >= GOAL_OVER_SPICE,
+    },
+    {
+      what: '… with ngspice’s steps up to our tick of 50 µs',
+      measured: `${theirsFine.toFixed(0)} ms: ${(theirsFine / ours).toFixed(0)} times faster`,
+      goal: '',
+      kept: null,
+    },
+    {
+      what: '… largest difference of coil current and sense voltage between the two',
+      measured: `${(100 * worst).toFixed(3)} % in ${coil.steps} steps of ours`,
+      goal: `${100 * GOAL_DIFFERENCE} %`,
+      kept: worst <= GOAL_DIFFERENCE,
+    },
+  ];
+}
+
+async function linear(): Promise<BenchRow[]> {
+  const systems = ownSystems();
+  const x = new Float64Array(systems[0]?.rhs.length ?? 0);
+  const withReference = new Float64Array(x.length + 1);
+  const prepared = systems.map((system) => ({
+    system,
+    a: new Matrix(system.matrix.map((row) => [...row])),
+    b: Matrix.columnVector([...system.rhs]),
+  }));
+  const forAll = (work: (one: (typeof prepared)[number]) => unknown) => (): void => {
+    for (const one of prepared) work(one);
+  };
+  const [sparse, full, theirs] = (
+    await inTurns(
+      [
+        { times: 2000, work: forAll(({ system }) => solveSparse(system, withReference)) },
+        { times: 300, work: forAll(({ system }) => solveFull(system, x)) },
+        { times: 100, work: forAll(({ a, b }) => solve(a, b)) },
+      ],
+      9,
+    )
+  ).map((ms) => (1000 * ms) / systems.length) as [number, number, number];
+  return [
+    {
+      what: `Linear solve, ${x.length} unknowns, against ml-matrix on the bench’s own equations`,
+      measured: `${sparse.toFixed(2)} µs against ${theirs.toFixed(0)} µs: ${(theirs / sparse).toFixed(0)} times faster`,
+      goal: `${GOAL_OVER_ML_MATRIX} times`,
+      kept: theirs / sparse >= GOAL_OVER_ML_MATRIX,
+    },
+    {
+      what: '… our full matrix, which only ideal sources need',
+      measured: `${full.toFixed(1)} µs: ${(theirs / full).toFixed(1)} times faster`,
+      goal: '',
+      kept: null,
+    },
+  ];
+}
+
+function memory(): BenchRow {
+  const kib = bytesPerWorld() / 1024;
+  return {
+    what: 'Memory of a world, from 200 of them',
+    measured: `${kib.toFixed(0)} KiB`,
+    goal: `${GOAL_KIB} KiB`,
+    kept: kib <= GOAL_KIB,
+  };
+}
+
+function together(): BenchRow[] {
+  const taken = stepTogether(TOGETHER, 5);
+  const one = taken[0] as number;
+  return TOGETHER.map((count, i) => {
+    const each = taken[i] as number;
+    return {
+      what: `${count} ${count === 1 ? 'world' : 'worlds'} together, solenoid pulsed: one second of each`,
+      measured: `${each.toFixed(3)} ms a world${i === 0 ? '' : ` (${(each / one).toFixed(2)} of one alone)`}`,
+      goal: i === 0 ? '' : 'no dearer than alone',
+      kept: i === 0 ? null : each <= 1.1 * one,
+    };
+  });
+}
+
+function thousands(x: number): string {
+  return Math.round(x).toLocaleString('en-US');
+}
