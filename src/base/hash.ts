@@ -11,6 +11,17 @@ export function fnv1a32(text: string): number {
   return h >>> 0;
 }
 
+/**
+ * A 32-bit word from two, the same on every machine: multiplications and shifts with the constants of MurmurHash3's
+ * finaliser (public domain). Neighbouring numbers come out unrelated; for noise that is a function of a counter, not for integrity.
+ */
+export function mixWords(seed: number, count: number): number {
+  let word = seed ^ Math.imul(count, 0x9e3779b1);
+  word = Math.imul(word ^ (word >>> 16), 0x85ebca6b);
+  word = Math.imul(word ^ (word >>> 13), 0xc2b2ae35);
+  return (word ^ (word >>> 16)) >>> 0;
+}
+
 /** SHA-256 (FIPS 180-4) of a text's UTF-8 bytes, as 64 hexadecimal digits. */
 export function sha256Hex(text: string): string {
   return bytesToHex(sha256(utf8ToBytes(text)));
