@@ -1,6 +1,7 @@
 import { err, ok, type Result } from '../base/Result.ts';
 import type { ScriptLine, ScriptProblem } from './ScriptStep.ts';
-import { type LineFault, VERBS } from './verbs.ts';
+import type { LineFault } from './verbParts.ts';
+import { VERBS } from './verbs.ts';
 
 /** Longest action file, characters: some tens of thousands of lines. */
 const MAX_CHARS = 1024 * 1024;
