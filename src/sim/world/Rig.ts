@@ -153,7 +153,7 @@ export class Rig {
   }
 
   /** What is melted before anyone could hear it go is no news. */
-  private seeMelted(): void {
+  seeMelted(): void {
     const { seenMelted } = this.state;
     for (const name of Object.keys(seenMelted) as FuseName[]) {
       seenMelted[name] = this.circuit.fuses[name].melted;

@@ -47,8 +47,8 @@ export interface CycleFacts {
 const kept = new Map<string, CycleFacts>();
 
 /**
- * One drive cycle from the rig as it stands, on a copy of it. A cycle in which chance played no part comes out the same
- * from the same state, so its outcome is kept by that state and not computed again.
+ * One drive cycle from the rig as it stands, on a copy of it. The same state gives the same outcome, so an outcome is kept
+ * by its state and not computed again: for every cycle where chance played no part, and for that very cycle where it did.
  */
 export function driveCycle(
   rig: Rig,
@@ -59,16 +59,20 @@ export function driveCycle(
   const { ambientC, fuelLevel } = rig.spec;
   const mayRun = monitorMayRun({ ...met, ambientC, fuelLevel });
   const key = stateKey(rig, mayRun);
-  const known = remember ? kept.get(key) : undefined;
+  const keyOfCycle = `${cycle} ${key}`;
+  const known = remember ? (kept.get(key) ?? kept.get(keyOfCycle)) : undefined;
   if (known !== undefined) return known;
   const { facts, byChance } = runCycle(rig, cycle, mayRun);
-  if (byChance || !remember) return facts;
-  if (kept.size >= MOST_KEPT) kept.delete(kept.keys().next().value as string);
-  kept.set(key, facts);
+  if (remember) keep(byChance ? keyOfCycle : key, facts);
   return facts;
 }
 
-/** Everything a cycle's outcome hangs on besides chance. */
+function keep(key: string, facts: CycleFacts): void {
+  if (kept.size >= MOST_KEPT) kept.delete(kept.keys().next().value as string);
+  kept.set(key, facts);
+}
+
+/** Everything a cycle's outcome hangs on besides chance, which hangs on the seed and the cycle's number. */
 function stateKey(rig: Rig, mayRun: boolean): string {
   const { drives: _, ...spec } = rig.spec;
   const { miles: _miles, controller: _controller, ...bench } = startOfDrive(rig.state.bench);
@@ -91,7 +95,13 @@ function startOfDrive(bench: BenchState): BenchState {
     command: 'off',
     pulseHigh: false,
     driver: 'off',
+    plunger: 'rest',
+    plungerTravel: 0,
+    plungerHangs: false,
+    pulled: false,
+    terminalsApart: [false, false, false],
     vacuumSwitch: 'open',
+    switchMisses: false,
     contactClosed: false,
     vent: 'open',
     controller: freshMemory(),
@@ -113,7 +123,7 @@ function runCycle(rig: Rig, cycle: number, mayRun: boolean): { facts: CycleFacts
   state.watch.monitor = monitor;
   state.watch.mayRun = mayRun;
   planAir(road);
-  const acquired = state.bench.acquired.length;
+  const acquired = [...state.bench.acquired];
   const shakes = isLoose(road);
   let drawBeats = 0;
   while (isRunning(monitor.phase) && state.tick < LONGEST_TICKS) {
@@ -121,7 +131,7 @@ function runCycle(rig: Rig, cycle: number, mayRun: boolean): { facts: CycleFacts
     if (shakes && state.tick % BUMP_EVERY_TICKS === 0) bump(road);
     advanceRig(road, state.tick + BEAT_TICKS);
   }
-  const limits = monitorLimits(spec.fuelLevel);
+  const { tripSeconds, smallSeconds, passSeconds } = monitorLimits(spec.fuelLevel);
   const { bench, watch } = state;
   const freeze = bench.controller.freeze;
   const judged = monitor.phase === 'passed' || monitor.failure?.startsWith('P04') === true;
@@ -134,11 +144,13 @@ function runCycle(rig: Rig, cycle: number, mayRun: boolean): { facts: CycleFacts
     tripSeconds: monitor.tripSeconds,
     holdSeconds: monitor.holdSeconds,
     drawSeconds: monitor.tripSeconds ?? drawBeats * BEAT_SECONDS,
-    limits: started ? limits : null,
+    limits: started ? { tripSeconds, smallSeconds, passSeconds } : null,
     commandedOn: watch.commandedOn,
     switchChecked: started || monitor.failure === 'P2405' || monitor.failure === 'P2407',
     judged,
-    damage: bench.acquired.slice(acquired).map(({ fault, severity }) => ({ fault, severity })),
+    damage: bench.acquired
+      .filter((now) => !acquired.includes(now))
+      .map(({ fault, severity }) => ({ fault, severity })),
     fuseMelted: road.circuit.truckFuse.melted,
     faces: [...bench.faces],
   };

@@ -100,9 +100,11 @@ function bringBack(rig: Rig): void {
   const { bench, deadlines } = rig.state;
   bench.vacuumSwitch = 'open';
   bench.contactClosed = false;
+  bench.switchMisses = false;
   bench.vent = 'open';
   deadlines.capsule = NEVER;
   deadlines.bounce = NEVER;
   deadlines.bounceEnd = NEVER;
   rig.restAir();
+  rig.seeMelted();
 }
