@@ -33,7 +33,7 @@ export function stepAir(rig: Rig, tick: Tick): void {
  */
 export function planAir(rig: Rig): void {
   const { air, deadlines } = rig.state;
-  const due = Math.min(handleDeadline(rig), deadlines.plunger, deadlines.pulse) - air.tick;
+  const due = Math.min(handleDeadline(rig), deadlines.plunger, deadlines.pulse, deadlines.capsule) - air.tick;
   const longest = smokeMoves(rig.state) ? SMOKE_TICKS : LONGEST_TICKS;
   air.next =
     air.tick +
