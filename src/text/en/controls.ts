@@ -37,6 +37,7 @@ export const controls = {
     ledForward: '{{end}}, LED lit, tip positive',
     ledReverse: '{{end}}, LED lit, clip positive',
     ledDark: '{{end}}, LED dark',
+    noReading: 'no reading yet',
     displaySigns: '{{display}}, {{signs}}',
     signHold: 'holding',
     signRelative: 'zeroed',

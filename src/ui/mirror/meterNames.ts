@@ -5,6 +5,7 @@ import type { MeterKey } from '../interaction/layout/meterPlan.ts';
 /** A reading in words a speech engine says well. */
 export function spokenReading({ digits, unit }: MeterDisplay): string {
   if (digits.includes('OL')) return say('hand.overRange');
+  if (/^-+$/.test(digits)) return say('controls.noReading');
   return say('hand.reading', { digits, unit: unit === '' ? '' : say(`hand.unitSpoken.${unit}`) });
 }
 

@@ -1,3 +1,4 @@
+import { KEY_POSITIONS } from '../../sim/devices/places.ts';
 import type { MeterObservation, Observation } from '../../sim/world/Observation.ts';
 import { nameOf } from '../interaction/HotspotMeaning.ts';
 import type { Box } from '../interaction/layout/geometry.ts';
@@ -108,9 +109,15 @@ function groupOf(spot: PlacedHotspot): MirrorGroup {
 }
 
 function inOrder(a: PlacedHotspot, b: PlacedHotspot): number {
+  if (a.kind === 'key-position' && b.kind === 'key-position') return keyOrder(a) - keyOrder(b);
   const byKind = KIND_ORDER.indexOf(a.kind) - KIND_ORDER.indexOf(b.kind);
   if (byKind !== 0) return byKind;
   return Math.abs(a.y - b.y) > 20 ? a.y - b.y : a.x - b.x;
+}
+
+/** The key turns from off over on to running, wherever those words stand. */
+function keyOrder({ id }: PlacedHotspot): number {
+  return KEY_POSITIONS.findIndex((position) => id === `key-position:${position}`);
 }
 
 function stateOf(id: HotspotId, seen: Observation, shelf: ShelfTab): boolean | null {
