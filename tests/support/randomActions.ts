@@ -12,6 +12,7 @@ import {
   LEAD_POINTS,
   METER_FUNCTIONS,
   METER_JACKS,
+  SMOKE_GASES,
   SOLENOID_COMMANDS,
   UNIT_PORTS,
   UNITS,
@@ -78,6 +79,9 @@ function randomAction(random: Random): Action {
     () => ({ kind: 'drag-test', cavity: pick(random, CAVITIES) }),
     () => ({ kind: 'swap-unit', to: pick(random, UNITS) }),
     () => ({ kind: 'renew', item: pick(random, ITEMS) }),
+    () => ({ kind: 'set-bleed', openness: Math.floor(random.next() * 9) / 8 }),
+    () => ({ kind: 'refill-manometer' }),
+    () => ({ kind: 'set-smoke', gas: pick(random, SMOKE_GASES), pa: Math.floor(random.next() * 29) * 500 }),
     // Rarely, for a drive costs as much as minutes on the bench.
     () =>
       random.next() < 0.1
