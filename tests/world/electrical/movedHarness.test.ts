@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { Random } from '../../../src/base/Random.ts';
 import type { WigglePlace } from '../../../src/sim/devices/places.ts';
+import { restoreWorld } from '../../../src/sim/world/World.ts';
 import type { FaultChoice } from '../../../src/sim/world/WorldPort.ts';
 import { WorldBench } from '../../support/worldBench.ts';
 
@@ -104,6 +105,17 @@ describe('moving the harness', () => {
     expect(bench.world.apply({ kind: 'wiggle', at: 'plug' })).toEqual({ ok: false, error: 'already-so' });
     expect(bench.wait(0.9).world.observe().wiggling).toBe('sense');
     expect(bench.wait(0.2).world.observe().wiggling).toBe(null);
+  });
+
+  test('a snapshot taken with the hand on the harness goes on to the same last bit', () => {
+    const faults = [LOOSE_GROUND, { fault: 'terminal-1-spread', severity: 1 }];
+    const bench = groundWatched('snapshot', faults).wait(0.3).do({ kind: 'wiggle', at: 'plug' }).wait(0.437);
+    const spec = { seed: 'snapshot', faults, ambientC: 20, altitudeM: 0, fuelLevel: 0.5 };
+    const resumed = restoreWorld(spec, JSON.parse(JSON.stringify(bench.world.snapshot())));
+    expect(resumed.hash()).toBe(bench.world.hash());
+    bench.wait(3);
+    resumed.advanceTo(bench.world.tick);
+    expect(resumed.hash()).toBe(bench.world.hash());
   });
 
   test('how time is cut changes nothing, to the last bit', () => {
