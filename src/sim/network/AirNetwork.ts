@@ -1,7 +1,7 @@
 import { assert } from '../../base/assert.ts';
 import type { AirLayout, AirLevel } from './AirLayout.ts';
 import type { AirPart, AirPath, AirTrade } from './AirPart.ts';
-import { AirPlan } from './AirPlan.ts';
+import { type AirPlan, airPlan, plansOfShape } from './AirPlan.ts';
 import { AirScheme } from './AirScheme.ts';
 import { AirStage } from './AirStage.ts';
 import { AirState } from './AirState.ts';
@@ -28,7 +28,7 @@ interface Compiled {
   /** Everything a step depends on that is set from outside: the parts' settings, then the boundaries' pressures. */
   readonly given: Float64Array;
   readonly settings: readonly Float64Array[];
-  /** Plans by which paths are open. */
+  /** Plans by which paths are open, shared by all networks of this shape. */
   readonly plans: Map<string, AirPlan>;
 }
 
@@ -107,8 +107,8 @@ export class AirNetwork {
       });
     }
     const state = new AirState(this.initialPa, own, settings);
-    const plan = new AirPlan(layout);
-    const stage = new AirStage(layout, plan);
+    const plans = plansOfShape(layout);
+    const stage = new AirStage(layout, airPlan(plans, layout));
     let numbers = this.names.length;
     for (const { length } of settings) numbers += length;
     this.compiled = {
@@ -118,7 +118,7 @@ export class AirNetwork {
       scheme: new AirScheme(layout, state, stage),
       given: new Float64Array(numbers).fill(Number.NaN),
       settings,
-      plans: new Map(),
+      plans,
     };
     this.takeNotice();
     this.fill(0, own.length);
@@ -273,9 +273,9 @@ export class AirNetwork {
 
   /** Mass carried by each open path in the step worked out last, kg, with their parts. For what travels with the air. */
   eachCarried(tell: (path: AirPath, kg: number) => void): void {
-    const { plan } = this.ready.stage;
-    for (let i = 0; i < plan.paths.length; i++) {
-      tell(plan.paths[i] as AirPath, this.ready.scheme.carried[i] as number);
+    const { paths } = this.ready.stage;
+    for (let i = 0; i < paths.length; i++) {
+      tell(paths[i] as AirPath, this.ready.scheme.carried[i] as number);
     }
   }
 
@@ -352,10 +352,7 @@ export class AirNetwork {
     for (let node = 0; node < layout.rowOf.length; node++) {
       given[at++] = layout.rowOf[node] === -1 ? (state.p[node] as number) : 0;
     }
-    const key = layout.paths.map((path) => (path.closed ? '0' : '1')).join('');
-    const plan = plans.get(key) ?? new AirPlan(layout);
-    plans.set(key, plan);
-    stage.plan = plan;
+    stage.use(airPlan(plans, layout));
   }
 
   /** A step cut as finely as it takes. Seldom needed, and only for steps far longer than suggested. */

@@ -2,13 +2,44 @@ import { AirElimination } from './AirElimination.ts';
 import type { AirLayout } from './AirLayout.ts';
 import type { AirPath, AirTrade } from './AirPart.ts';
 
+const KEPT_SHAPES = 64;
+const KEPT_PLANS = 512;
+/** Plans by which paths are open, by shape of the network. */
+const known = new Map<string, Map<string, AirPlan>>();
+
+/**
+ * The plan of a network as its paths now stand. Networks of one shape share their plans, which saves time and memory and
+ * changes nothing: a plan depends on the shape and on which paths are open alone.
+ */
+export function airPlan(plans: Map<string, AirPlan>, layout: AirLayout): AirPlan {
+  let key = '';
+  for (const { closed } of layout.paths) key += closed ? '0' : '1';
+  const found = plans.get(key);
+  if (found !== undefined) return found;
+  if (plans.size >= KEPT_PLANS) plans.clear();
+  const plan = new AirPlan(layout);
+  plans.set(key, plan);
+  return plan;
+}
+
+/** The plans of all networks of this one's shape. */
+export function plansOfShape({ rowOf, paths, trades }: AirLayout): Map<string, AirPlan> {
+  const ends = paths.map(({ from, to }) => `${from}-${to}`).join();
+  const walls = trades.map(({ upper, lower }) => `${upper}-${lower}`).join();
+  const shape = `${rowOf.join()}/${ends}/${walls}`;
+  const plans = known.get(shape) ?? new Map<string, AirPlan>();
+  if (known.size >= KEPT_SHAPES) known.clear();
+  known.set(shape, plans);
+  return plans;
+}
+
 /**
  * The part of an air network that can carry air now: its open paths, sorted into islands that share no air, each with
- * its order of elimination. Made anew when a path opens or shuts; shut paths cost nothing.
+ * its order of elimination. Another is taken when a path opens or shuts; shut paths cost nothing.
  */
 export class AirPlan {
-  /** Open paths, island by island. */
-  readonly paths: readonly AirPath[];
+  /** Open paths, island by island: which of the layout's they are. */
+  readonly pathAt: Int32Array;
   readonly fromNode: Int32Array;
   readonly toNode: Int32Array;
   /** Rows of their ends, −1 for a boundary. */
@@ -19,7 +50,8 @@ export class AirPlan {
   readonly pathStart: Int32Array;
   readonly rows: Int32Array;
   readonly rowStart: Int32Array;
-  readonly trades: readonly AirTrade[];
+  /** Trades, island by island: which of the layout's they are. */
+  readonly tradeAt: Int32Array;
   readonly tradeStart: Int32Array;
   readonly elimination: readonly AirElimination[];
 
@@ -38,14 +70,16 @@ export class AirPlan {
     const ofPath = (path: AirPath): number => islandOf[Math.max(row(path.from), row(path.to))] as number;
     const ofTrade = (trade: AirTrade): number =>
       islandOf[Math.max(row(trade.upper), row(trade.lower))] as number;
-    this.paths = sortedBy(open, ofPath);
-    this.trades = sortedBy(layout.trades, ofTrade);
-    this.pathStart = starts(this.paths.map(ofPath), this.islands);
-    this.tradeStart = starts(this.trades.map(ofTrade), this.islands);
-    this.fromNode = Int32Array.from(this.paths, (path) => path.from);
-    this.toNode = Int32Array.from(this.paths, (path) => path.to);
-    this.fromRow = Int32Array.from(this.paths, (path) => row(path.from));
-    this.toRow = Int32Array.from(this.paths, (path) => row(path.to));
+    const paths = sortedBy(open, ofPath);
+    const trades = sortedBy(layout.trades, ofTrade);
+    this.pathAt = Int32Array.from(paths, (path) => layout.paths.indexOf(path));
+    this.tradeAt = Int32Array.from(trades, (trade) => layout.trades.indexOf(trade));
+    this.pathStart = starts(paths.map(ofPath), this.islands);
+    this.tradeStart = starts(trades.map(ofTrade), this.islands);
+    this.fromNode = Int32Array.from(paths, (path) => path.from);
+    this.toNode = Int32Array.from(paths, (path) => path.to);
+    this.fromRow = Int32Array.from(paths, (path) => row(path.from));
+    this.toRow = Int32Array.from(paths, (path) => row(path.to));
 
     this.elimination = Array.from({ length: this.islands }, (_, island) => {
       const rows = islandOf.flatMap((of, r) => (of === island ? [r] : []));

@@ -170,7 +170,7 @@ export class AirScheme {
     if (!this.solve(GAMMA * h)) return false;
     if (this.stageGap(h) > STAGE_GAP_PA) return false;
     const { carried } = this;
-    for (let i = 0; i < stage.plan.paths.length; i++) {
+    for (let i = 0; i < stage.paths.length; i++) {
       carried[i] = h * ((1 - GAMMA) * (this.firstFlow[i] as number) + GAMMA * (stage.pathFlow[i] as number));
     }
     this.judge(h);
@@ -193,7 +193,7 @@ export class AirScheme {
     stage.known.set(state.mass);
     stage.ownVolume.set(state.volumeNext);
     if (!this.solve(h)) return false;
-    for (let i = 0; i < stage.plan.paths.length; i++) carried[i] = h * (stage.pathFlow[i] as number);
+    for (let i = 0; i < stage.paths.length; i++) carried[i] = h * (stage.pathFlow[i] as number);
     this.error = Number.POSITIVE_INFINITY;
     this.bend = 0;
     return true;
@@ -261,7 +261,7 @@ export class AirScheme {
     const { slope } = this;
     const { plan } = this.stage;
     slope.fill(0);
-    for (let i = 0; i < plan.paths.length; i++) {
+    for (let i = 0; i < plan.pathAt.length; i++) {
       const a = plan.fromRow[i] as number;
       const b = plan.toRow[i] as number;
       if (a >= 0) slope[a] = (slope[a] as number) - (pathFlow[i] as number);

@@ -42,13 +42,18 @@ export class AirStage {
   readonly density: number;
   private capPa = 0;
 
+  plan: AirPlan;
+  /** Open paths and trades in the plan's order. */
+  readonly paths: AirPath[] = [];
+  private readonly trades: AirTrade[] = [];
+
   private readonly temperatureK: number;
   private readonly rowOf: Int32Array;
   private readonly nodeOf: Int32Array;
 
   constructor(
-    layout: AirLayout,
-    public plan: AirPlan,
+    private readonly layout: AirLayout,
+    plan: AirPlan,
   ) {
     const { temperatureK, rowOf, nodeOf, paths } = layout;
     const rows = nodeOf.length;
@@ -68,6 +73,18 @@ export class AirStage {
     this.pathFlow = new Float64Array(paths.length);
     this.slopeFrom = new Float64Array(paths.length);
     this.slopeTo = new Float64Array(paths.length);
+    this.plan = plan;
+    this.use(plan);
+  }
+
+  /** Goes on by another plan of the same layout. */
+  use(plan: AirPlan): void {
+    const { layout, paths, trades } = this;
+    this.plan = plan;
+    paths.length = plan.pathAt.length;
+    for (let i = 0; i < paths.length; i++) paths[i] = layout.paths[plan.pathAt[i] as number] as AirPath;
+    trades.length = plan.tradeAt.length;
+    for (let i = 0; i < trades.length; i++) trades[i] = layout.trades[plan.tradeAt[i] as number] as AirTrade;
   }
 
   /** Volume of a row with its moving walls, m³, at the pressures last tried. */
@@ -77,11 +94,11 @@ export class AirStage {
 
   /** Volumes and flows at the present `p` in every island, without solving. */
   settle(): void {
-    const { plan, volume } = this;
+    const { paths, trades, volume } = this;
     volume.set(this.ownVolume);
-    for (let t = 0; t < plan.trades.length; t++) this.shiftWall(plan.trades[t] as AirTrade);
+    for (let t = 0; t < trades.length; t++) this.shiftWall(trades[t] as AirTrade);
     const out = this.flowOut;
-    for (let i = 0; i < plan.paths.length; i++) {
+    for (let i = 0; i < paths.length; i++) {
       this.flowOf(i);
       this.pathFlow[i] = out.q;
     }
@@ -149,7 +166,7 @@ export class AirStage {
       volume[row] = this.ownVolume[row] as number;
     }
     for (let t = plan.tradeStart[island] as number; t < (plan.tradeStart[island + 1] as number); t++) {
-      this.assembleTrade(plan.trades[t] as AirTrade);
+      this.assembleTrade(this.trades[t] as AirTrade);
     }
     for (let i = first; i < end; i++) {
       const row = plan.rows[i] as number;
@@ -182,7 +199,7 @@ export class AirStage {
   /** Fills `flowOut` for an open path at the present pressures. */
   private flowOf(i: number): void {
     const { plan, p } = this;
-    (plan.paths[i] as AirPath).flow(
+    (this.paths[i] as AirPath).flow(
       p[plan.fromNode[i] as number] as number,
       p[plan.toNode[i] as number] as number,
       this.temperatureK,

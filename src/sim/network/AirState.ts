@@ -17,7 +17,7 @@ export class AirState {
   readonly inflow: Float64Array;
   private readonly clock = Float64Array.of(FIRST_STEP_S, 0);
   private readonly saved: readonly Float64Array[];
-  private readonly kept: readonly Float64Array[];
+  private kept: number[] = [];
 
   /** Pressures by node, own volumes by row; `settings` are the parts' own changing numbers. */
   constructor(pressures: readonly number[], volumes: readonly number[], settings: readonly Float64Array[]) {
@@ -37,7 +37,6 @@ export class AirState {
       this.clock,
       ...settings,
     ];
-    this.kept = this.saved.map((numbers) => numbers.slice());
   }
 
   /** Length that suits the next step, judged from the last, s. */
@@ -69,11 +68,11 @@ export class AirState {
 
   /** Remembers the present state, to come back to by `revert`. One at a time. */
   keep(): void {
-    for (let i = 0; i < this.saved.length; i++) this.kept[i]?.set(this.saved[i] as Float64Array);
+    this.kept = this.toNumbers();
   }
 
   revert(): void {
-    for (let i = 0; i < this.saved.length; i++) this.saved[i]?.set(this.kept[i] as Float64Array);
+    this.restore(this.kept);
   }
 
   toNumbers(): number[] {
