@@ -1,7 +1,6 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
-import { TICKS_PER_SECOND, type Tick } from '../base/ticks.ts';
+import type { Tick } from '../base/ticks.ts';
 import type { Settings } from '../platform/browser/settings.ts';
-import type { Observation } from '../sim/world/Observation.ts';
 import { capital } from '../text/format.ts';
 import { say } from '../text/translate.ts';
 import { BenchHand, type HandNews } from '../ui/interaction/BenchHand.ts';
@@ -16,11 +15,8 @@ import type { Scene, SceneView } from '../ui/scene/SceneView.ts';
 import { HappeningListener } from '../ui/sound/HappeningListener.ts';
 import type { Voices } from '../ui/sound/Voices.ts';
 import { BenchAnnouncer } from './BenchAnnouncer.ts';
+import { justNow } from './justNow.ts';
 import type { SittingDesk } from './SittingDesk.ts';
-
-/** More sitting time than this between two frames is a jump; of it so much is still heard. */
-const JUMP_TICKS: Tick = TICKS_PER_SECOND;
-const JUST_NOW_TICKS: Tick = TICKS_PER_SECOND / 4;
 
 /** Where the sheet lies in its host: CSS pixels a bench unit, and the sheet's corner. */
 export interface SheetFit {
@@ -86,7 +82,8 @@ export class Workbench implements BenchInput {
   frame(seconds: number): void {
     const { desk, settings } = this.parts;
     const seen = desk.now();
-    this.listener.hear(this.justNow(seen));
+    this.listener.hear(justNow(seen, this.lastTick));
+    this.lastTick = seen.tick;
     const sentence = this.announcer.hear(seen, seconds, settings.peek().announce);
     if (sentence !== null) this.spoken.value = sentence;
     this.scene?.draw(seen, this.view(), seconds);
@@ -164,14 +161,6 @@ export class Workbench implements BenchInput {
         return;
       }
     }
-  }
-
-  /** After a jump of the clock only what happened in its last moment is heard, not all of it at once. */
-  private justNow(seen: Observation): Observation {
-    const jumped = seen.tick - this.lastTick > JUMP_TICKS;
-    this.lastTick = seen.tick;
-    if (!jumped) return seen;
-    return { ...seen, happenings: seen.happenings.filter(({ tick }) => seen.tick - tick < JUST_NOW_TICKS) };
   }
 
   private view(): SceneView {

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { BenchAnnouncer } from '../../src/app/BenchAnnouncer.ts';
 import { changesTold, toldOf } from '../../src/app/benchChanges.ts';
+import { justNow } from '../../src/app/justNow.ts';
+import { secondsToTicks } from '../../src/base/ticks.ts';
 import type { Observation } from '../../src/sim/world/Observation.ts';
 import { WorldBench } from '../support/worldBench.ts';
 
@@ -8,6 +10,25 @@ const seen = new WorldBench().world.observe();
 const then = (change: Partial<Observation>): Observation => ({ ...seen, ...change });
 const told = (before: Observation, now: Observation): readonly string[] =>
   changesTold(toldOf(before), toldOf(now));
+
+describe('what is heard of a frame', () => {
+  const click = (id: number, tick: number) =>
+    ({ id, tick: tick as Observation['tick'], kind: 'click-on' }) as const;
+  const ids = ({ happenings }: Observation): readonly number[] => happenings.map(({ id }) => id);
+  const now = {
+    ...seen,
+    tick: secondsToTicks(20),
+    happenings: [click(1, secondsToTicks(12)), click(2, secondsToTicks(19.9))],
+  };
+
+  it('is all of it while time runs evenly', () => {
+    expect(ids(justNow(now, now.tick - secondsToTicks(0.25)))).toEqual([1, 2]);
+  });
+
+  it('and only its last moment after a jump', () => {
+    expect(ids(justNow(now, now.tick - secondsToTicks(10)))).toEqual([2]);
+  });
+});
 
 describe('what the bench tells by itself', () => {
   it('is nothing while nothing changes', () => {

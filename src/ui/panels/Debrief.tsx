@@ -4,6 +4,7 @@ import { clock, fixed, money } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { DebriefFacts, RuleOutcome } from '../../training/score/DebriefFacts.ts';
 import type { Desk } from './Desk.ts';
+import { DriveReportView } from './DriveReportView.tsx';
 import { LogTable } from './LogTable.tsx';
 import type { Shop } from './Shop.ts';
 import { TraceChart } from './TraceChart.tsx';
@@ -19,6 +20,7 @@ export function Debrief({
   readonly facts: DebriefFacts;
 }) {
   const { verdict, score } = facts;
+  const { lastDrive, miles } = desk.observation.value;
   return (
     <main class="debrief">
       <h1>{say('debrief.title')}</h1>
@@ -115,6 +117,11 @@ export function Debrief({
           {say('debrief.sum', { money: money(facts.cost.money), minutes: fixed(facts.cost.bookMinutes, 0) })}
         </p>
       </section>
+      {lastDrive !== null && (
+        <section class="sheet debrief-drive">
+          <DriveReportView report={lastDrive} totalMiles={miles} level="h2" />
+        </section>
+      )}
       <section class="sheet debrief-log">
         <h2>{say('debrief.log')}</h2>
         <LogTable desk={desk} cites={verdict.cites} />

@@ -12,15 +12,18 @@ type Limits = NonNullable<DriveCycle['limits']>;
 interface DriveReportProps {
   readonly report: DriveReport;
   readonly totalMiles: number;
+  /** Level of its heading. */
+  readonly level?: 'h2' | 'h3';
 }
 
 /** The last drive, a row a cycle. On a narrow page each row becomes a block with its own labels. */
-export function DriveReportView({ report, totalMiles }: DriveReportProps) {
+export function DriveReportView({ report, totalMiles, level }: DriveReportProps) {
+  const H = level ?? 'h3';
   const limits = commonLimits(report);
   const mileCount = (miles: number): string => say('roadTest.mileCount', { count: Math.round(miles) });
   return (
     <section class="drive-report" aria-labelledby="drive-report-title">
-      <h3 id="drive-report-title">{say('roadTest.report')}</h3>
+      <H id="drive-report-title">{say('roadTest.report')}</H>
       <p class="quiet" role="status">
         {say('roadTest.reportTotal', {
           cycles: say('roadTest.cycleCount', { count: report.cycles.length }),
