@@ -64,6 +64,19 @@ describe('looking', () => {
     expect(seenAt(act(worldWith(fault, severity), ...before), at)).toEqual(signs);
   });
 
+  it('finds a chafed wire also while it does not touch', () => {
+    for (const seed of ['a', 'b', 'c', 'd', 'e', 'f']) {
+      const world = createWorld({
+        seed,
+        faults: [{ fault: 'sense-to-ground', severity: 1, whenMoved: true }],
+        ambientC: 20,
+        altitudeM: 0,
+        fuelLevel: 0.5,
+      });
+      expect(seenAt(world, 'harness')).toEqual(['chafed']);
+    }
+  });
+
   it('finds nothing anywhere on a sound truck, and never a fault by its name', () => {
     const world = act(worldWith(), PART, HOSE_OFF, { kind: 'pull-fuse' });
     const places: readonly ExaminedPlace[] = [

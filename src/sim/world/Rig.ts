@@ -135,6 +135,13 @@ export class Rig {
     if (state.findings.length > KEPT_FINDINGS) state.findings.shift();
   }
 
+  /** The parameters with every face shown, also of what comes and goes as the harness moves. */
+  parametersToTheEye(): RigParameters {
+    const { bench } = this.state;
+    if (bench.faces.every((shows) => shows)) return this.parameters;
+    return rigParameters(this.spec.seed, this.spec.faults, { ...bench, faces: [] });
+  }
+
   /** Does lasting damage, once for each fault and item as it is fitted now. */
   damage(id: string, severity: number): void {
     const { bench } = this.state;

@@ -16,7 +16,7 @@ export interface ApplyContext {
   /** Melts and renewals of parts that live in the networks. */
   renewJumperFuse(): void;
   jumperFuseMelted(): boolean;
-  /** The rig's parameters as they stand, for what an eye or a hand finds. */
+  /** The rig's parameters for what an eye or a hand finds: a chafe is there to be seen while its contact is not. */
   readonly parameters: RigParameters;
   truckFuseMelted(): boolean;
   /** The number the meter reads now, in volts, ohms or amps; null before the first reading and over range. */
