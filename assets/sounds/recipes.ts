@@ -125,6 +125,19 @@ function barbCrack(): Int16Array {
   return finish(shape(sound, fadeEnd), 0.8);
 }
 
+/** A wall gives way under pressure: lower than a barb, with the hollow of the vessel behind it. */
+function shellCrack(): Int16Array {
+  const sound = silence(0.24);
+  mix(sound, 0, shape(highPass(noise(0.008, 103), 500), fadeOut(3)), 0.9);
+  strike(sound, 2, [
+    { hertz: 310, gain: 0.7, decayMs: 34 },
+    { hertz: 760, gain: 0.5, decayMs: 16 },
+    { hertz: 1890, gain: 0.3, decayMs: 6 },
+  ]);
+  mix(sound, 40, shape(lowPass(noise(0.16, 107), 1600), fadeOut(2)), 0.25);
+  return finish(shape(sound, fadeEnd), 0.75);
+}
+
 /** The manometer's water goes up the hose: a run of bubbles, each a short falling note, faster and higher to the end. */
 function gurgle(): Int16Array {
   const sound = silence(0.7);
@@ -170,6 +183,7 @@ export const RECIPES = {
   'fuse-pop': fusePop,
   relay,
   'barb-crack': barbCrack,
+  'shell-crack': shellCrack,
   gurgle,
   sizzle,
 } as const;

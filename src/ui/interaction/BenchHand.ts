@@ -6,6 +6,7 @@ import { gripAt, hotspotOf, pressAction, tabAt, targetAt, turnAction } from './H
 import { emptyHand, type HandEvent, type HandMeans, moveHand } from './handMachine.ts';
 import type { Vec } from './layout/geometry.ts';
 import type { HotspotId } from './layout/hotspots.ts';
+import { hiddenIn } from './layout/shelf.ts';
 import type { ShelfTab } from './layout/shelfPlan.ts';
 import { legalTargets } from './targets.ts';
 
@@ -48,11 +49,16 @@ export class BenchHand {
     this.send({ type: 'open-shelf', tab });
   }
 
-  /** Places the held thing can go now, as hotspots. */
+  /** Places the held thing can go now, as hotspots; for a place in a closed compartment, the tab that opens it. */
   targets(): readonly HotspotId[] {
     const grip = this.holding;
     if (grip === null) return [];
-    return legalTargets(grip, this.ports.observe()).flatMap((target) => hotspotOf(target, grip) ?? []);
+    const seen = this.ports.observe();
+    const spots = legalTargets(grip, seen).flatMap((target) => {
+      const tab = hiddenIn(target, seen, this.shelf);
+      return tab === null ? (hotspotOf(target, grip) ?? []) : (`shelf:${tab}` as const);
+    });
+    return [...new Set<HotspotId>(spots)];
   }
 
   /** A press on a hotspot: places what is held, or picks up, or works the control. */

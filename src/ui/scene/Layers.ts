@@ -27,6 +27,7 @@ import { truckFuse } from './views/truckFuse.ts';
 import { truckSide } from './views/truckSide.ts';
 import { unit } from './views/unit.ts';
 import { waterManometer } from './views/waterManometer.ts';
+import { wiggleMarks } from './views/wiggleMarks.ts';
 
 /** From the mat up. */
 function allLayers(): readonly Layer[] {
@@ -60,6 +61,7 @@ function allLayers(): readonly Layer[] {
     jumperBody,
     createLeads(),
     smokePuffs,
+    wiggleMarks,
     marks,
     senseInHand,
     createFindingCaptions(),

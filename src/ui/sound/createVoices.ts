@@ -122,8 +122,9 @@ function soundOf(kind: Exclude<HappeningKind, 'tone'>): SoundName | null {
     case 'relay':
       return kind;
     case 'barb-cracked':
-    case 'crack-heard':
       return 'barb-crack';
+    case 'crack-heard':
+      return 'shell-crack';
     case 'water-lost':
       return 'gurgle';
     case 'lead-burnt':

@@ -6,6 +6,7 @@ import gurgle from '../../../assets/sounds/gurgle.wav';
 import hiss from '../../../assets/sounds/hiss.wav';
 import pump from '../../../assets/sounds/pump.wav';
 import relay from '../../../assets/sounds/relay.wav';
+import shellCrack from '../../../assets/sounds/shell-crack.wav';
 import sizzle from '../../../assets/sounds/sizzle.wav';
 import spark from '../../../assets/sounds/spark.wav';
 import tone from '../../../assets/sounds/tone.wav';
@@ -21,6 +22,7 @@ export const SOUND_FILES = {
   'fuse-pop': fusePop,
   relay,
   'barb-crack': barbCrack,
+  'shell-crack': shellCrack,
   gurgle,
   sizzle,
 } as const;

@@ -8,5 +8,5 @@ export const FONTS = {
 /** Line weights in bench units: things you can hold, their parts, scales and hints. */
 export const LINE = { thing: 3, part: 2, hint: 1.2 } as const;
 
-/** Type sizes in bench units. Nothing on the bench is smaller than `small`. */
-export const SIZE = { small: 17, label: 18, heading: 20, large: 26 } as const;
+/** Type sizes in bench units. Words are never smaller than `small`, numbers on a scale and letters on a part than `scale`. */
+export const SIZE = { scale: 16, small: 17, label: 18, heading: 20, large: 26 } as const;

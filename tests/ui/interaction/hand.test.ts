@@ -11,7 +11,7 @@ let news: HandNews['kind'][];
 let hand: BenchHand;
 
 function at(id: HotspotId) {
-  const spot = placeHotspots(world.world.observe()).find((each) => each.id === id);
+  const spot = placeHotspots(world.world.observe(), hand.shelf).find((each) => each.id === id);
   if (spot === undefined) throw new Error(`no ${id}`);
   return centreOf(spot);
 }

@@ -3,6 +3,7 @@ import type { MeterObservation } from '../../../src/sim/world/Observation.ts';
 import { PumpDrag, quantiseHandle } from '../../../src/ui/interaction/PumpDrag.ts';
 import { ReadingVoice, withinOneCount } from '../../../src/ui/interaction/ReadingVoice.ts';
 import { shortcutOf } from '../../../src/ui/interaction/shortcuts.ts';
+import { startObservation } from '../layout/benchObservations.ts';
 
 describe('the pump handle under a drag', () => {
   it('moves in whole 64ths of the drawn stroke', () => {
@@ -35,8 +36,8 @@ describe('the pump handle under a drag', () => {
 function meter(digits: string, extra: Partial<MeterObservation> = {}): MeterObservation {
   const value = digits.includes('OL') || digits === '' ? null : Number(digits);
   return {
+    ...startObservation().meter,
     function: 'volts-dc',
-    tone: false,
     display: { digits, unit: 'V', value, bar: 0, settled: true },
     ...extra,
   };

@@ -11,7 +11,11 @@ import type { Observation } from '../../../src/sim/world/Observation.ts';
 import { inside, overlap, SHEET } from '../../../src/ui/interaction/layout/geometry.ts';
 import { type PlacedHotspot, placeHotspots } from '../../../src/ui/interaction/layout/hotspots.ts';
 import { FACES } from '../../../src/ui/interaction/layout/labels.ts';
+import { SHELF_TABS, type ShelfTab } from '../../../src/ui/interaction/layout/shelfPlan.ts';
 import { observation, startObservation, workingObservations } from './benchObservations.ts';
+
+/** 24 CSS pixels (WCAG 2.2, 2.5.8) where the sheet is drawn 893 pixels wide: a window of 1280 by 800. */
+const SMALLEST = (24 * SHEET.w) / 893;
 
 function collisions(hotspots: readonly PlacedHotspot[]): readonly string[] {
   const usable = hotspots.filter((each) => each.enabled);
@@ -29,20 +33,24 @@ function byId(hotspots: readonly PlacedHotspot[], id: PlacedHotspot['id']): Plac
 describe('hotspots of the bench', () => {
   for (const [name, seen] of workingObservations()) {
     it(`are usable, apart and on the sheet: ${name}`, () => {
-      const hotspots = placeHotspots(seen);
-      expect(new Set(hotspots.map((each) => each.id)).size).toBe(hotspots.length);
-      expect(collisions(hotspots)).toEqual([]);
-      for (const each of hotspots.filter((one) => one.enabled)) {
-        expect(Math.min(each.w, each.h), each.id).toBeGreaterThanOrEqual(34);
-        expect(inside(each, SHEET), each.id).toBe(true);
+      for (const shelf of SHELF_TABS) {
+        const hotspots = placeHotspots(seen, shelf);
+        expect(new Set(hotspots.map((each) => each.id)).size, shelf).toBe(hotspots.length);
+        expect(collisions(hotspots), shelf).toEqual([]);
+        for (const each of hotspots.filter((one) => one.enabled)) {
+          expect(Math.min(each.w, each.h), each.id).toBeGreaterThanOrEqual(SMALLEST);
+          expect(inside(each, SHEET), each.id).toBe(true);
+        }
       }
     });
   }
 
   it('have the same ids in the same order whatever lies where', () => {
-    const ids = placeHotspots(startObservation()).map((each) => each.id);
+    const ids = placeHotspots(startObservation(), 'leads').map((each) => each.id);
     for (const seen of workingObservations().values()) {
-      expect(placeHotspots(seen).map((each) => each.id)).toEqual(ids);
+      for (const shelf of SHELF_TABS) {
+        expect(placeHotspots(seen, shelf).map((each) => each.id)).toEqual(ids);
+      }
     }
   });
 
@@ -52,6 +60,7 @@ describe('hotspots of the bench', () => {
       const leads = { ...startObservation().leads, 'meter-red': point };
       const hotspots = placeHotspots(
         observation({ leads, plug: { mated: !needsPartedPlug(point), pins: [true, true, true] } }),
+        'leads',
       );
       const grip = byId(hotspots, 'end:meter-red');
       const target = byId(hotspots, `point:${point}`);
@@ -68,27 +77,32 @@ describe('hotspots of the bench', () => {
     }
   });
 
-  it('stay apart for any placing of the six lead ends', () => {
+  it('stay apart for any placing of the lead ends, whatever compartment is open', () => {
     const place = fc.option(fc.constantFrom(...LEAD_POINTS.filter((point) => !point.startsWith('meter-'))), {
       nil: null,
     });
-    const leadsOf = fc.tuple(place, place, place, place, place, place).map((points) => {
-      const entries = LEAD_ENDS.map((end, i): [LeadEnd, LeadPoint | null] => [end, points[i] ?? null]);
-      return Object.fromEntries(entries) as Record<LeadEnd, LeadPoint | null>;
-    });
+    const leadsOf = fc
+      .array(place, { minLength: LEAD_ENDS.length, maxLength: LEAD_ENDS.length })
+      .map((points) => {
+        const entries = LEAD_ENDS.map((end, i): [LeadEnd, LeadPoint | null] => [end, points[i] ?? null]);
+        return Object.fromEntries(entries) as Record<LeadEnd, LeadPoint | null>;
+      });
     fc.assert(
-      fc.property(leadsOf, fc.boolean(), (leads, mated) => {
+      fc.property(leadsOf, fc.boolean(), fc.constantFrom(...SHELF_TABS), (leads, mated, shelf) => {
         const parted = Object.values(leads).some((point) => point !== null && needsPartedPlug(point));
         const seen = observation({ leads, plug: { mated: mated && !parted, pins: [true, true, true] } });
-        expect(collisions(placeHotspots(seen))).toEqual([]);
+        expect(collisions(placeHotspots(seen, shelf))).toEqual([]);
       }),
       { numRuns: 300, seed: 14 },
     );
   });
 
   it('follow what moves: fuse, pump handle, jumper, hoses, caps', () => {
-    const at = (change: Partial<Observation>, id: PlacedHotspot['id']): PlacedHotspot =>
-      byId(placeHotspots(observation(change)), id);
+    const at = (
+      change: Partial<Observation>,
+      id: PlacedHotspot['id'],
+      shelf: ShelfTab = 'leads',
+    ): PlacedHotspot => byId(placeHotspots(observation(change), shelf), id);
     const start = startObservation();
     expect(at({ fuse: { fitted: false, element: 'whole' } }, 'fuse').y).toBeGreaterThan(at({}, 'fuse').y);
     const drawn = { handle: 1, moving: false, releaseOpen: false };

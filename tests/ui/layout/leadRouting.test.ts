@@ -27,7 +27,7 @@ function withLead(end: LeadEnd, point: LeadPoint): Observation {
 }
 
 function cords(seen: Observation): readonly Curve[] {
-  return [...layCords(seen, placeEnds(seen)).values()];
+  return [...layCords(seen, placeEnds(seen, 'leads')).values()];
 }
 
 function pointsOf(curves: readonly Curve[]): readonly Vec[] {
@@ -66,7 +66,7 @@ describe('leads on the bench', () => {
   it('leave the wire side of the plug upward', () => {
     for (const point of ['cavity-1-back', 'cavity-2-back', 'cavity-3-back'] as const) {
       const seen = withLead('meter-red', point);
-      const end = placeEnds(seen).get('meter-red');
+      const end = placeEnds(seen, 'leads').get('meter-red');
       expect(end).toBeDefined();
       if (end !== undefined) expect(cordEndOf(end).direction.y, point).toBeLessThan(-0.9);
     }
@@ -74,7 +74,7 @@ describe('leads on the bench', () => {
 
   it('run from their root to their clip without a gap', () => {
     for (const [name, seen] of workingObservations()) {
-      const ends = placeEnds(seen);
+      const ends = placeEnds(seen, 'leads');
       const laid = layCords(seen, ends);
       for (const cord of CORDS) {
         const curve = laid.get(cord);
@@ -99,7 +99,7 @@ describe('leads on the bench', () => {
       plug: { mated: true, pins: [true, true, true] },
       leads: { ...startObservation().leads, 'meter-red': 'cavity-3-back', 'meter-black': 'cavity-2-back' },
     });
-    const laid = layCords(seen, placeEnds(seen));
+    const laid = layCords(seen, placeEnds(seen, 'leads'));
     const [red, black] = [laid.get('meter-red'), laid.get('meter-black')].map((curve) =>
       curve === undefined ? [] : sampled(curve, 24),
     );

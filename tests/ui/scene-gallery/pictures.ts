@@ -1,7 +1,12 @@
 import type { Happening, Observation } from '../../../src/sim/world/Observation.ts';
 import type { SceneView } from '../../../src/ui/scene/SceneView.ts';
 import type { ThemeName } from '../../../src/ui/theme/tokens.ts';
-import { observation, startObservation, workingObservations } from '../layout/benchObservations.ts';
+import {
+  meterShowing,
+  observation,
+  startObservation,
+  workingObservations,
+} from '../layout/benchObservations.ts';
 
 /** One picture of the gallery: a state of the bench, what the hand does, the colours. */
 export interface Picture {
@@ -13,6 +18,7 @@ export interface Picture {
 const QUIET: SceneView = {
   held: null,
   pointer: null,
+  shelf: 'leads',
   ring: null,
   targets: [],
   showDigits: false,
@@ -40,7 +46,7 @@ export const PICTURES: Readonly<Record<string, Picture>> = {
   vacuum: {
     observation: {
       ...underVacuum,
-      reader: { awake: true, senseVolts: 0.02, senseState: 'closed', command: 'off', driver: 'off' },
+      reader: { ...start.reader, awake: true, senseVolts: 0.02, senseState: 'closed', driver: 'off' },
       clamps: { ...underVacuum.clamps, 'air-port': 'over-tight', 'engine-port': 'loose' },
     },
     view: { ...QUIET, showDigits: true, showFunctions: true, ring: 'pump-handle' },
@@ -69,12 +75,15 @@ export const PICTURES: Readonly<Record<string, Picture>> = {
         'jumper-supply': 'battery-positive',
         'jumper-far': 'cavity-1-back',
       },
-      meter: {
-        function: 'volts-dc',
-        display: { digits: '-12.61', unit: 'V', value: -12.61, bar: 0.2, settled: true },
-        tone: false,
+      meter: meterShowing('volts-dc', '-12.61', 'V'),
+      reader: {
+        ...start.reader,
+        awake: true,
+        senseVolts: 8.92,
+        senseState: 'open',
+        command: 'pulse',
+        driver: 'on',
       },
-      reader: { awake: true, senseVolts: 8.92, senseState: 'open', command: 'pulse', driver: 'on' },
     }),
     view: { ...QUIET, showFunctions: true, ring: 'lcd' },
     theme: 'paper',
@@ -98,11 +107,7 @@ export const PICTURES: Readonly<Record<string, Picture>> = {
     observation: {
       ...start,
       plug: { mated: true, pins: [false, true, true] },
-      meter: {
-        function: 'ohms',
-        display: { digits: 'OL', unit: 'MΩ', value: null, bar: 1, settled: true },
-        tone: false,
-      },
+      meter: meterShowing('ohms', 'OL', 'MΩ'),
     },
     view: {
       ...QUIET,
@@ -127,6 +132,97 @@ export const PICTURES: Readonly<Record<string, Picture>> = {
       targets: ['site:canister-port', 'site:air-port', 'site:engine-port', 'site:canister-hose-end'],
     },
     theme: 'paper',
+  },
+  trip: {
+    observation: working('trip point on the water manometer'),
+    view: { ...QUIET, shelf: 'air', showFunctions: true, ring: 'bleed-more' },
+    theme: 'paper',
+  },
+  air: { observation: start, view: { ...QUIET, shelf: 'air' }, theme: 'paper' },
+  'trip-shut': {
+    observation: working('trip point on the water manometer'),
+    view: { ...QUIET, shelf: 'leads' },
+    theme: 'paper',
+  },
+  'smoke-start': { observation: start, view: { ...QUIET, shelf: 'smoke' }, theme: 'paper' },
+  smoke: {
+    observation: { ...working('smoke in the canister hose'), happenings: heard('smoke-seen') },
+    view: { ...QUIET, shelf: 'smoke' },
+    theme: 'paper',
+  },
+  'smoke-engine': {
+    observation: working('smoke on the engine port'),
+    view: { ...QUIET, shelf: 'smoke' },
+    theme: 'paper',
+  },
+  lamps: {
+    observation: working('test lamp and LED tester on a parted plug'),
+    view: { ...QUIET, showFunctions: true },
+    theme: 'paper',
+  },
+  supply: {
+    observation: working('unit alone on the bench supply'),
+    view: { ...QUIET, showFunctions: true },
+    theme: 'paper',
+  },
+  all: {
+    observation: working('everything of the shelf on something'),
+    view: { ...QUIET, shelf: 'air' },
+    theme: 'paper',
+  },
+  eye: {
+    observation: {
+      ...start,
+      plug: { mated: false, pins: [false, false, false] },
+      findings: [
+        {
+          id: 1,
+          tick: start.tick,
+          how: 'look',
+          at: 'canister-hose',
+          cavity: null,
+          signs: ['split', 'charcoal'],
+        },
+      ],
+    },
+    view: {
+      ...QUIET,
+      shelf: 'hands',
+      held: { kind: 'sense', how: 'look' },
+      pointer: { x: 250, y: 460 },
+      targets: ['place:filter', 'place:tank', 'plug', 'wiggle:ground', 'place:unit', 'fitting:canister-hose'],
+    },
+    theme: 'paper',
+  },
+  marked: {
+    observation: {
+      ...start,
+      meter: meterShowing('volts-dc', '-12.61', 'V', {
+        heldRange: 1,
+        ranges: ['6 V', '60 V', '600 V'],
+        hold: true,
+        extremes: 'low',
+        relative: true,
+        batteryLow: true,
+      }),
+    },
+    view: QUIET,
+    theme: 'paper',
+  },
+  'trip-dark': {
+    observation: working('trip point on the water manometer'),
+    view: { ...QUIET, shelf: 'air', showFunctions: true },
+    theme: 'shop-floor',
+  },
+  'smoke-dark': {
+    observation: working('smoke in the canister hose'),
+    view: { ...QUIET, shelf: 'smoke' },
+    theme: 'shop-floor',
+  },
+  'lamps-contrast': {
+    observation: working('test lamp and LED tester on a parted plug'),
+    view: { ...QUIET, showFunctions: true },
+    theme: 'high-contrast',
   },
   dark: {
     observation: underVacuum,

@@ -98,11 +98,14 @@ describe('failing', () => {
 });
 
 describe('playing', () => {
-  it('has a sound of its own for every kind of happening', async () => {
+  it('has a sound of its own for every kind of happening that is heard', async () => {
     const { player, voices } = await readyVoices();
-    for (const kind of HAPPENING_KINDS) voices.play(kind);
-    expect(player.asked).toHaveLength(HAPPENING_KINDS.length);
-    expect(new Set(player.asked).size).toBe(HAPPENING_KINDS.length);
+    voices.play('smoke-seen');
+    expect(player.asked).toEqual([]);
+    const heard = HAPPENING_KINDS.filter((kind) => kind !== 'smoke-seen');
+    for (const kind of heard) voices.play(kind);
+    expect(player.asked).toHaveLength(heard.length);
+    expect(new Set(player.asked).size).toBe(heard.length);
   });
 
   it('plays the pump', async () => {

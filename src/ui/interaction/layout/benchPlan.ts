@@ -7,18 +7,18 @@ import type { Box, Vec } from './geometry.ts';
  */
 
 export const BATTERY: Box = { x: 20, y: 106, w: 142, h: 80 };
-export const SUPPLY: Box = { x: 178, y: 106, w: 156, h: 80 };
-export const SUPPLY_SWITCH: Vec = { x: 306, y: 158 };
-export const FUSE_HOLDER: Box = { x: 350, y: 106, w: 120, h: 64 };
-export const FUSE_FITTED: Vec = { x: 410, y: 130 };
-export const FUSE_LAID_OUT: Vec = { x: 400, y: 204 };
+export const SUPPLY: Box = { x: 184, y: 106, w: 156, h: 80 };
+export const SUPPLY_SWITCH: Vec = { x: 312, y: 158 };
+export const FUSE_HOLDER: Box = { x: 360, y: 106, w: 120, h: 64 };
+export const FUSE_FITTED: Vec = { x: 420, y: 130 };
+export const FUSE_LAID_OUT: Vec = { x: 410, y: 200 };
 export const CONTROLLER: Box = { x: 500, y: 22, w: 172, h: 78 };
 
-export const KEY_CENTRE: Vec = { x: 104, y: 272 };
+export const KEY_CENTRE: Vec = { x: 104, y: 266 };
 export const KEY_LABELS: Readonly<Record<KeyPosition, Vec>> = {
-  off: { x: 38, y: 256 },
-  on: { x: 104, y: 214 },
-  running: { x: 186, y: 256 },
+  off: { x: 38, y: 250 },
+  on: { x: 104, y: 208 },
+  running: { x: 186, y: 250 },
 };
 
 export const UNIT_LID: Box = { x: 412, y: 264, w: 222, h: 56 };
@@ -30,7 +30,7 @@ export const TRUCK_PANEL: Box = { x: -820, y: 318, w: 924, h: 208 };
 export const TRUCK_PLACES: Readonly<
   Record<'filter' | 'canister' | 'filler-cap' | 'tank' | 'purge-valve', Box>
 > = {
-  'filler-cap': { x: 4, y: 322, w: 44, h: 42 },
+  'filler-cap': { x: 4, y: 320, w: 44, h: 44 },
   tank: { x: 4, y: 370, w: 44, h: 84 },
   'purge-valve': { x: 4, y: 462, w: 44, h: 58 },
   filter: { x: 54, y: 342, w: 46, h: 52 },
@@ -105,9 +105,9 @@ export const HOSES: Readonly<Record<HoseEnd, HosePlan>> = {
     lies: RIGHT,
   },
   'smoke-hose-end': {
-    root: { x: 588, y: 752 },
+    root: { x: 674, y: 756 },
     rootDirection: UP,
-    mouth: { x: 664, y: 710 },
+    mouth: { x: 812, y: 762 },
     lies: RIGHT,
   },
 };

@@ -19,16 +19,16 @@ export const FACES: readonly Box[] = [LCD, boxAround(GAUGE_CENTRE, GAUGE_RADIUS 
 /** Boxes of the printed words that leads and clips keep clear of. */
 export const LABEL_BOXES: readonly Box[] = [
   ...CAVITIES.map((cavity) => boxAround({ x: CAVITY_XS[cavity - 1] ?? 0, y: WIRE_LABEL_Y + 11 }, 100, 50)),
-  { x: PLUG_TITLE.x, y: PLUG_TITLE.y - 10, w: 84, h: 70 },
+  { x: PLUG_TITLE.x, y: PLUG_TITLE.y - 10, w: 84, h: 64 },
   boxAround({ x: HARNESS_XS[1], y: HALF_TITLE_Y }, 110, 20),
   boxAround({ x: UNIT_XS[1], y: HALF_TITLE_Y }, 90, 20),
-  { x: 800, y: 278, w: 50, h: 100 }, // letters of the harness wires
+  { x: 788, y: 286, w: 54, h: 90 }, // letters of the harness wires
   { x: CONTROLLER.x + 12, y: CONTROLLER.y + 20, w: CONTROLLER.w - 24, h: 40 },
   { x: 552, y: 138, w: 54, h: 24 }, // PK/BK
   { x: 642, y: 130, w: 56, h: 24 }, // GY/BU
   { x: 364, y: 214, w: 86, h: 24 }, // splice
   { x: 224, y: 268, w: 68, h: 22 }, // chassis
-  { x: 378, y: 146, w: 64, h: 22 }, // fuse
+  { x: 398, y: 149, w: 44, h: 17 }, // fuse
   { x: SUPPLY.x + 8, y: SUPPLY.y + 24, w: 92, h: 50 }, // digits of the supply
   { x: UNIT_LID.x + 30, y: UNIT_LID.y + 14, w: 160, h: 30 }, // leak detection pump
   { x: 414, y: 356, w: 44, h: 26 }, // AIR
@@ -38,7 +38,7 @@ export const LABEL_BOXES: readonly Box[] = [
   { x: 114, y: 332, w: 84, h: 22 }, // air filter
   { x: 114, y: 400, w: 84, h: 22 }, // canister
   { x: 114, y: 464, w: 84, h: 22 }, // engine
-  { x: 84, y: 316, w: 40, h: 20 }, // key
+  { x: 144, y: 284, w: 40, h: 22 }, // key
   ...Object.values(TAB_BOXES),
 ];
 

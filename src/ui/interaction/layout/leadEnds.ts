@@ -27,7 +27,9 @@ export interface PlacedEnd extends RestingEnd {
 
 export const GRIP_SIZE = 38;
 /** How far the grip sits from the point it is on: far enough that both stay free to touch. */
-const REACHES = [52, 66, 92, 120, 150] as const;
+const REACHES = [56, 70, 92, 120, 150, 185, 220] as const;
+/** From an open terminal a clip stands close, so that its cord can turn before the meter's window. */
+const CLOSE_REACHES = [44, 58, 92, 120, 150, 185, 220] as const;
 /** Directions tried, as turns from straight up, clockwise positive, in steps of 22.5 degrees. */
 const TURNS = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6, 7, -7, 8] as const;
 
@@ -107,7 +109,7 @@ function tipOf(point: LeadPoint, placed: ReadonlyMap<LeadEnd, PlacedEnd>): Vec |
 
 function candidates(end: LeadEnd, point: LeadPoint, tip: Vec): readonly Vec[] {
   const lean = firstTurn(end, point);
-  return REACHES.flatMap((reach) =>
+  return (needsPartedPlug(point) ? CLOSE_REACHES : REACHES).flatMap((reach) =>
     TURNS.map((turn) => {
       const angle = ((lean + turn) * Math.PI) / 8;
       return { x: tip.x + reach * Math.sin(angle), y: tip.y - reach * Math.cos(angle) };
@@ -117,20 +119,22 @@ function candidates(end: LeadEnd, point: LeadPoint, tip: Vec): readonly Vec[] {
 
 function placeGrip(end: LeadEnd, point: LeadPoint, tip: Vec, taken: readonly Box[]): Vec {
   const all = candidates(end, point, tip);
-  const free = (grip: Vec, blocked: readonly Box[], soft: readonly Box[]): boolean => {
+  const free = (grip: Vec, blocked: readonly Box[], soft: readonly Box[], room: number): boolean => {
     const box = boxAround(grip, GRIP_SIZE);
-    const back = along(grip, towards(tip, grip), CORD_ROOM);
+    const back = along(grip, towards(tip, grip), room);
     if (!inside(box, SHEET) || !contains(grow(SHEET, -10), back)) return false;
     return (
       !blocked.some((other) => overlap(box, other)) &&
-      !soft.some((other) => overlap(box, other) || contains(other, back))
+      !soft.some((other) => overlap(box, other) || contains(other, back)) &&
+      !FACES.some((face) => contains(grow(face, 8), back))
     );
   };
   const hard = [...taken, ...FACES];
   return (
-    all.find((grip) => free(grip, hard, [...LABEL_BOXES, ...BODY_BOXES])) ??
-    all.find((grip) => free(grip, hard, LABEL_BOXES)) ??
-    all.find((grip) => free(grip, hard, [])) ??
+    all.find((grip) => free(grip, hard, [...LABEL_BOXES, ...BODY_BOXES], CORD_ROOM)) ??
+    all.find((grip) => free(grip, hard, LABEL_BOXES, CORD_ROOM)) ??
+    all.find((grip) => free(grip, hard, [], CORD_ROOM)) ??
+    all.find((grip) => free(grip, hard, [], 0)) ??
     tip
   );
 }

@@ -1,5 +1,7 @@
 import type { AirSite, Fitting, HoseEnd, JarTee } from '../../../sim/devices/places.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
+import type { Target } from '../Grip.ts';
+import { jumperInUse } from './leadEnds.ts';
 import { JAR_TEES_PLAN, type ShelfTab } from './shelfPlan.ts';
 
 /** The compartment a hose's tool stands in; null for the truck's own hoses and the hand pump, which lie open. */
@@ -23,6 +25,17 @@ export function isTee(site: AirSite): site is JarTee {
 export function tabOfSite(site: AirSite): ShelfTab | null {
   if (isTee(site)) return 'air';
   return site.endsWith('-hose-end') ? tabOfHose(site as HoseEnd) : null;
+}
+
+/** The closed compartment a place lies in, or null while it is in sight. */
+export function hiddenIn(target: Target, seen: Observation, shelf: ShelfTab): ShelfTab | null {
+  const tab =
+    target.kind === 'site'
+      ? tabOfSite(target.site)
+      : target.kind === 'place' && target.place === 'jumper' && !jumperInUse(seen)
+        ? 'leads'
+        : null;
+  return tab === shelf ? null : tab;
 }
 
 /** True when a compartment's tools are in use: its tab then says so while it is closed. */

@@ -21,18 +21,18 @@ export const TAB_BOXES: Readonly<Record<ShelfTab, Box>> = {
 type Stopper = Extract<Fitting, `${'cap' | 'plug'}-${string}`>;
 export const STOPPERS: readonly Stopper[] = ['cap-a', 'cap-b', 'cap-c', 'plug-a', 'plug-b', 'plug-c'];
 export const STOPPERS_AT_REST: Readonly<Record<Stopper, Vec>> = {
-  'cap-a': { x: 46, y: 758 },
-  'cap-b': { x: 94, y: 758 },
-  'cap-c': { x: 142, y: 758 },
-  'plug-a': { x: 46, y: 814 },
-  'plug-b': { x: 94, y: 814 },
-  'plug-c': { x: 142, y: 814 },
+  'cap-a': { x: 44, y: 758 },
+  'cap-b': { x: 92, y: 758 },
+  'cap-c': { x: 140, y: 758 },
+  'plug-a': { x: 42, y: 814 },
+  'plug-b': { x: 90, y: 814 },
+  'plug-c': { x: 138, y: 814 },
 };
 
 /** Leads and lamps. */
 const LEADS_Y = 764;
-export const PIN_TRAY: Box = { x: 186, y: 744, w: 96, h: 44 };
-export const JUMPER_ON_SHELF: Vec = { x: 555, y: LEADS_Y };
+export const PIN_TRAY: Box = { x: 194, y: 744, w: 98, h: 44 };
+export const JUMPER_ON_SHELF: Vec = { x: 559, y: LEADS_Y };
 
 /** A lead end at rest: its tip, the middle of its grip. */
 export interface RestingEnd {
@@ -61,25 +61,25 @@ export const TOOL_ENDS_AT_REST: Readonly<
     { readonly shelf: RestingEnd; readonly mat: RestingEnd }
   >
 > = {
-  'plain-a': { shelf: onShelf(296, 326), mat: onMat(604, 644, 588) },
-  'plain-b': { shelf: onShelf(416, 386), mat: onMat(604, 644, 588) },
-  'jumper-supply': { shelf: onShelf(436, 463), mat: onMat(440, 470, 238) },
-  'jumper-far': { shelf: onShelf(674, 647), mat: onMat(672, 646, 238) },
-  'lamp-clip': { shelf: onShelf(692, 722), mat: onMat(604, 644, 628) },
-  'lamp-tip': { shelf: onShelf(820, 782), mat: onMat(604, 644, 628) },
-  'led-clip': { shelf: onShelf(832, 860), mat: onMat(604, 644, 668) },
-  'led-tip': { shelf: onShelf(958, 920), mat: onMat(604, 644, 668) },
+  'plain-a': { shelf: onShelf(316, 343), mat: onMat(604, 644, 588) },
+  'plain-b': { shelf: onShelf(426, 399), mat: onMat(604, 644, 588) },
+  'jumper-supply': { shelf: onShelf(445, 470), mat: onMat(440, 470, 238) },
+  'jumper-far': { shelf: onShelf(673, 648), mat: onMat(672, 646, 238) },
+  'lamp-clip': { shelf: onShelf(692, 719), mat: onMat(604, 644, 628) },
+  'lamp-tip': { shelf: onShelf(814, 778), mat: onMat(604, 644, 628) },
+  'led-clip': { shelf: onShelf(832, 858), mat: onMat(604, 644, 668) },
+  'led-tip': { shelf: onShelf(954, 918), mat: onMat(604, 644, 668) },
 };
 
 /** Vacuum and water. */
-export const MANOMETER: Box = { x: 184, y: 738, w: 392, h: 76 };
+export const MANOMETER: Box = { x: 184, y: 737, w: 392, h: 79 };
 /** The inclined tube, from the well (0 inH2O) to its far end (30 inH2O). */
-export const TUBE_LOW: Vec = { x: 236, y: 800 };
-export const TUBE_HIGH: Vec = { x: 566, y: 772 };
+export const TUBE_LOW: Vec = { x: 236, y: 789 };
+export const TUBE_HIGH: Vec = { x: 566, y: 777 };
 /** The reading lens: the water's edge and its scale, enlarged. */
-export const LENS: Box = { x: 266, y: 742, w: 150, h: 40 };
+export const LENS: Box = { x: 254, y: 741, w: 170, h: 35 };
 /** Tube and lens together: what is read. */
-export const TUBE_READ: Box = { x: 234, y: 740, w: 322, h: 72 };
+export const TUBE_READ: Box = { x: 234, y: 740, w: 330, h: 74 };
 export const REFILL: Vec = { x: 208, y: 762 };
 export const JAR: Box = { x: 612, y: 774, w: 132, h: 42 };
 export const JAR_TEES_PLAN: Readonly<Record<JarTee, Vec>> = {
@@ -91,18 +91,18 @@ export const BLEED_LESS: Vec = { x: 838, y: 798 };
 export const BLEED_MORE: Vec = { x: 928, y: 798 };
 
 /** Smoke. */
-export const SMOKE_MACHINE: Box = { x: 184, y: 738, w: 392, h: 76 };
+export const SMOKE_MACHINE: Box = { x: 184, y: 738, w: 466, h: 76 };
 export const GAS_BOXES: Readonly<Record<SmokeGas, Box>> = {
-  off: { x: 190, y: 742, w: 44, h: 34 },
-  inert: { x: 238, y: 742, w: 58, h: 34 },
-  'shop-air': { x: 300, y: 742, w: 82, h: 34 },
+  off: { x: 192, y: 742, w: 50, h: 34 },
+  inert: { x: 248, y: 742, w: 64, h: 34 },
+  'shop-air': { x: 318, y: 742, w: 88, h: 34 },
 };
-export const REGULATOR: Vec = { x: 286, y: 796 };
-export const REGULATOR_LESS: Vec = { x: 236, y: 796 };
-export const REGULATOR_MORE: Vec = { x: 336, y: 796 };
-export const SMOKE_GAUGE: Vec = { x: 440, y: 776 };
+export const REGULATOR: Vec = { x: 356, y: 796 };
+export const REGULATOR_LESS: Vec = { x: 310, y: 796 };
+export const REGULATOR_MORE: Vec = { x: 402, y: 796 };
+export const SMOKE_GAUGE: Vec = { x: 488, y: 776 };
 export const SMOKE_GAUGE_RADIUS = 36;
-export const FLOW_TUBE: Box = { x: 500, y: 744, w: 26, h: 64 };
+export const FLOW_TUBE: Box = { x: 608, y: 744, w: 26, h: 64 };
 
 /** Hands and eyes. */
 export const EYE: Box = { x: 216, y: 738, w: 96, h: 50 };

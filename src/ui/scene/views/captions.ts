@@ -4,10 +4,11 @@ import { BARBS, FUSE_FITTED, UNIT_BODY } from '../../interaction/layout/benchPla
 import { along, centreOf, type Vec } from '../../interaction/layout/geometry.ts';
 import { JACKS, LCD, METER } from '../../interaction/layout/meterPlan.ts';
 import { type FixedPoint, POINTS } from '../../interaction/layout/points.ts';
-import { LENS, SMOKE_GAUGE } from '../../interaction/layout/shelfPlan.ts';
+import { LENS, type ShelfTab, SMOKE_GAUGE } from '../../interaction/layout/shelfPlan.ts';
 import { jumperBodyAt } from '../../interaction/layout/spots/shelfSpots.ts';
 import { SIZE } from '../../theme/type.ts';
 import type { Frame, Layer } from '../Frame.ts';
+import { smokeAt, smokeWord } from './smokePuffs.ts';
 
 const SHOWN_SECONDS = 1.2;
 
@@ -31,7 +32,22 @@ function burntLead({ leads, meter }: Observation): Vec {
   return along(JACKS[meter.jack], { x: 0, y: -1 }, 54);
 }
 
-function originOf(kind: HappeningKind, observation: Observation): Vec {
+/** At the first place it is seen at, over that puff's own word; at the machine when it has drifted off again. */
+function seenSmoke(observation: Observation, shelf: ShelfTab): Vec {
+  const [place] = observation.smoke.seenAt;
+  if (place === undefined) return { x: SMOKE_GAUGE.x, y: 714 };
+  return centreOf(smokeWord(smokeAt(place, observation, shelf)));
+}
+
+/** A fuse that popped: the jumper's can be seen; a meter in a current jack has one too; else it is the truck's. */
+function poppedFuse({ jumper, meter, leads }: Observation): Vec | null {
+  if (jumper.fuse === 'melted') return null;
+  if (meter.jack !== 'volts' && leads['meter-red'] !== null)
+    return along(JACKS[meter.jack], { x: 0, y: -1 }, 54);
+  return along(FUSE_FITTED, { x: 0, y: -1 }, 52);
+}
+
+function originOf(kind: HappeningKind, observation: Observation, shelf: ShelfTab): Vec {
   switch (kind) {
     case 'click-on':
     case 'click-off':
@@ -47,14 +63,13 @@ function originOf(kind: HappeningKind, observation: Observation): Vec {
     case 'water-lost':
       return { x: centreOf(LENS).x, y: 714 };
     case 'smoke-seen':
-      return { x: SMOKE_GAUGE.x, y: 714 };
+      return seenSmoke(observation, shelf);
     case 'crack-heard':
       return { x: UNIT_BODY.x + 90, y: UNIT_BODY.y + 130 };
     case 'lead-burnt':
       return burntLead(observation);
     case 'fuse-pop':
-      if (observation.jumper.fuse === 'whole') return { x: FUSE_FITTED.x, y: FUSE_FITTED.y - 52 };
-      return aboveJumper(observation);
+      return poppedFuse(observation) ?? aboveJumper(observation);
     case 'spark':
       return aboveJumper(observation);
   }
@@ -84,7 +99,7 @@ export function createCaptions(): Layer {
       if (!view.captions) return;
       const stacked = new Map<string, number>();
       for (const { kind } of shown.slice(-6)) {
-        const origin = originOf(kind, observation);
+        const origin = originOf(kind, observation, view.shelf);
         const place = `${origin.x} ${origin.y}`;
         const level = stacked.get(place) ?? 0;
         if (level >= 3) continue;

@@ -41,6 +41,10 @@ export const keySwitch: Layer = {
     art.strokes([along(KEY_CENTRE, way, -21), along(KEY_CENTRE, way, 25)], { line: 13 });
     art.strokes([along(KEY_CENTRE, way, -21), along(KEY_CENTRE, way, 25)], { line: 8, colour: tokens.clay });
     art.circle(along(KEY_CENTRE, way, 22), 2.4, { fill: tokens.ink });
-    art.print(say('drawing.key'), { x: KEY_CENTRE.x, y: KEY_CENTRE.y + 54 }, { size: SIZE.small });
+    art.print(
+      say('drawing.key'),
+      { x: KEY_CENTRE.x + 44, y: KEY_CENTRE.y + 28 },
+      { size: SIZE.small, anchor: 'left' },
+    );
   },
 };

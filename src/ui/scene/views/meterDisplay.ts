@@ -7,7 +7,7 @@ import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
 import { alternatingCurrent, diode, directCurrent, lowBattery, relative, sounding } from './meterSymbols.ts';
 
-const DIGITS_RIGHT = LCD.x + 186;
+const DIGITS_RIGHT = LCD.x + 178;
 const MARKS_Y = LCD.y + 18;
 
 /** What the window shows: marks, digits, unit, bar. */
@@ -23,13 +23,13 @@ export const meterDisplay: Layer = {
     const { tokens } = art;
     if (meter.function === 'off') return;
     const { display } = meter;
-    const digits = { font: 'segments', size: 46, weight: '700', anchor: 'right' } as const;
+    const digits = { font: 'segments', size: 45, weight: '700', anchor: 'right' } as const;
     const at = { x: DIGITS_RIGHT, y: LCD.y + 67 };
     art.print('8888', at, { ...digits, colour: tokens.lcdGhost });
     paintMarks(art, meter);
     if (display.digits === 'OL') paintOverload(art);
     else art.print(display.digits, at, { ...digits, colour: tokens.lcdInk });
-    const unit = { size: 22, weight: '700', colour: tokens.lcdInk, anchor: 'left' } as const;
+    const unit = { size: 21, weight: '700', colour: tokens.lcdInk, anchor: 'left' } as const;
     art.print(display.unit, { x: DIGITS_RIGHT + 8, y: LCD.y + 79 }, unit);
     paintBar(art, display.bar);
   },
@@ -46,11 +46,11 @@ function paintMarks(art: Art, meter: MeterObservation): void {
     { x: LCD.x + 11, y: MARKS_Y },
     { ...words, anchor: 'left', weight: heldRange === null ? '400' : '700' },
   );
-  paintKind(art, meter, LCD.x + 76, colour);
+  paintKind(art, meter, LCD.x + 66, colour);
   let right = LCD.x + LCD.w - 12;
   if (meter.batteryLow) {
     lowBattery(art, { x: right - 9, y: MARKS_Y }, colour);
-    right -= 30;
+    right -= 28;
   }
   if (meter.tone) {
     art.box(boxAround({ x: right - 8, y: MARKS_Y }, 18, 12), 2, { fill: colour });
@@ -58,7 +58,7 @@ function paintMarks(art: Art, meter: MeterObservation): void {
   }
   if (meter.relative) {
     relative(art, { x: right - 7, y: MARKS_Y }, colour);
-    right -= 22;
+    right -= 20;
   }
   if (meter.extremes !== 'off') {
     art.print(
@@ -66,7 +66,7 @@ function paintMarks(art: Art, meter: MeterObservation): void {
       { x: right, y: MARKS_Y },
       { ...words, anchor: 'right' },
     );
-    right -= 46;
+    right -= 38;
   }
   if (meter.hold)
     art.print(say('drawing.meterMarks.hold'), { x: right, y: MARKS_Y }, { ...words, anchor: 'right' });
@@ -102,7 +102,7 @@ function paintKind(art: Art, { function: which }: MeterObservation, x: number, c
 function paintOverload(art: Art): void {
   const look = {
     font: 'segments',
-    size: 46,
+    size: 45,
     weight: '700',
     anchor: 'right',
     colour: art.tokens.lcdInk,

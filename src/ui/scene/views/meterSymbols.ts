@@ -100,9 +100,9 @@ export function functionSymbol(art: Art, which: MeterFunction, at: Vec, colour: 
       directCurrent(art, right, 14, colour);
       return;
     case 'volts-low-z':
-      art.print('V', { x: left.x, y: at.y - 6 }, { ...letter, size: 16 });
+      art.print('V', { x: left.x, y: at.y - 6 }, { ...letter, size: SIZE.scale });
       directCurrent(art, { x: right.x, y: at.y - 6 }, 14, colour);
-      art.print(say('drawing.lowInput'), { x: at.x, y: at.y + 9 }, { ...letter, size: 15 });
+      art.print(say('drawing.lowInput'), { x: at.x, y: at.y + 9 }, { ...letter, size: SIZE.scale });
       return;
     case 'volts-ac':
       art.print('V', left, letter);

@@ -16,8 +16,8 @@ import { PLUG_WIRES, WIRE_COLOURS } from '../../theme/wireColours.ts';
 import type { Art } from '../Art.ts';
 
 const HARNESS_LEFT = HARNESS_XS[0] - 28;
-const TOP = 288;
-const LOW = 392;
+const TOP = 289;
+const LOW = 385;
 
 /** The harness's three wires from the inset's edge to the plug, each with its letters and a faint mark where a needle would go. */
 export function paintWires(art: Art): void {
@@ -47,7 +47,7 @@ export function paintWires(art: Art): void {
         { line: LINE.part, colour: tokens.inkSoft },
       );
     }
-    const words = { size: 15, weight: '700', anchor: 'left' } as const;
+    const words = { size: SIZE.scale, weight: '700', anchor: 'left' } as const;
     art.print(look.letters, { x: PIERCE_X + 18, y: y - 14 }, words);
   }
 }
@@ -83,11 +83,11 @@ export function paintParted(art: Art): void {
   art.print(say('drawing.unitHalf'), { x: UNIT_XS[1], y: HALF_TITLE_Y }, quiet);
   const harness = { x: HARNESS_LEFT, y: TOP, w: HARNESS_XS[2] - HARNESS_XS[0] + 56, h: LOW - TOP };
   art.box(harness, 8, { fill: tokens.plum, line: LINE.thing });
-  art.box({ x: UNIT_XS[0] - 28, y: 332, w: UNIT_XS[2] - UNIT_XS[0] + 54, h: 60 }, 8, {
+  art.box({ x: UNIT_XS[0] - 28, y: 326, w: UNIT_XS[2] - UNIT_XS[0] + 54, h: 59 }, 8, {
     fill: tokens.steelDark,
     line: LINE.thing,
   });
-  const number = { size: 15, weight: '700' } as const;
+  const number = { size: SIZE.scale, weight: '700' } as const;
   for (const cavity of CAVITIES) {
     const pin = POINTS[`harness-${cavity}`];
     const unit = POINTS[`unit-${cavity}`];
@@ -100,7 +100,7 @@ export function paintParted(art: Art): void {
   art.print(
     say('drawing.bareTip'),
     { x: end, y: POINTS['front-3'].y - 16 },
-    { ...quiet, size: 15, anchor: 'left' },
+    { ...quiet, size: SIZE.scale, anchor: 'left' },
   );
   paintArrows(art);
 }

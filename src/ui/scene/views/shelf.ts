@@ -13,13 +13,13 @@ import type { Layer } from '../Frame.ts';
 
 /** Words under the things of the first compartment, and the lines between them. */
 const LEAD_SLOTS = [
-  { key: 'pins', x: 234 },
-  { key: 'groundLead', x: 356 },
-  { key: 'jumper', x: 555 },
-  { key: 'testLamp', x: 756 },
-  { key: 'ledTester', x: 895 },
+  { key: 'pins', x: 243 },
+  { key: 'groundLead', x: 371 },
+  { key: 'jumper', x: 559 },
+  { key: 'testLamp', x: 752 },
+  { key: 'ledTester', x: 892 },
 ] as const;
-const LEAD_DIVIDERS = [286, 426, 684, 826] as const;
+const LEAD_DIVIDERS = [306, 436, 682, 823] as const;
 
 function paintTab(art: Art, tab: ShelfTab, open: boolean, inUse: boolean): void {
   const { tokens } = art;
@@ -60,8 +60,8 @@ export const shelf: Layer = {
     art.box(COMPARTMENT, 7, { fill: tokens.cream, line: LINE.part });
     for (const tab of SHELF_TABS) paintTab(art, tab, tab === view.shelf, tabInUse(tab, observation));
     const quiet = { size: SIZE.small, weight: '400', colour: tokens.inkSoft } as const;
-    art.print(say('drawing.caps'), { x: 94, y: 786 }, quiet);
-    art.print(say('drawing.plugs'), { x: 94, y: 843 }, quiet);
+    art.print(say('drawing.caps'), { x: 92, y: 786 }, quiet);
+    art.print(say('drawing.plugs'), { x: 92, y: 841 }, quiet);
     if (view.shelf !== 'leads') return;
     for (const x of LEAD_DIVIDERS) {
       const line = [

@@ -74,7 +74,7 @@ function paintGauge(art: Art, kPa: number): void {
     line: LINE.part,
     colour: tokens.live,
   });
-  const words = { size: 15, weight: '700' } as const;
+  const words = { size: SIZE.scale, weight: '700' } as const;
   art.print('0', { x: centre.x - radius + 8, y: centre.y + 11 }, words);
   art.print(`${FULL_KPA}`, { x: centre.x + radius - 9, y: centre.y + 11 }, words);
   art.print(say('drawing.kPa'), { x: centre.x, y: centre.y + 11 }, { ...words, weight: '400' });
@@ -123,9 +123,9 @@ export const smokeMachine: Layer = {
     const { gas, setKPa, gaugeKPa, flow } = observation.smoke;
     art.box(SMOKE_MACHINE, 8, { fill: tokens.steel, line: LINE.part });
     const pipe = [
-      { x: 576, y: 790 },
-      { x: 588, y: 790 },
-      { x: 588, y: 752 },
+      { x: 648, y: 790 },
+      { x: 674, y: 790 },
+      { x: 674, y: 756 },
     ];
     art.strokes(pipe, { line: 12 });
     art.strokes(pipe, { line: 8, colour: tokens.steelLight });
@@ -133,5 +133,9 @@ export const smokeMachine: Layer = {
     paintRegulator(art, setKPa);
     paintGauge(art, gaugeKPa);
     paintFlow(art, flow);
+    const quiet = { size: SIZE.small, weight: '400', anchor: 'left' } as const;
+    art.print(say('drawing.pressure'), { x: SMOKE_MACHINE.x + 14, y: REGULATOR.y }, quiet);
+    const limit = { x: SMOKE_GAUGE.x + 58, y: SMOKE_GAUGE.y - 14 };
+    art.print(say('drawing.smokeLimit'), limit, { ...quiet, wrap: 44 });
   },
 };

@@ -2,7 +2,7 @@ import type { SmokePlace } from '../../../sim/devices/places.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
 import { say } from '../../../text/translate.ts';
 import { HOSES } from '../../interaction/layout/benchPlan.ts';
-import { centreOf, type Vec } from '../../interaction/layout/geometry.ts';
+import { type Box, centreOf, SHEET, type Vec } from '../../interaction/layout/geometry.ts';
 import { placeSite, siteIsOpen } from '../../interaction/layout/hoses.ts';
 import { SHELF_EDGE_Y, type ShelfTab } from '../../interaction/layout/shelfPlan.ts';
 import { SIZE } from '../../theme/type.ts';
@@ -40,6 +40,11 @@ export function smokeAt(place: SmokePlace, seen: Observation, shelf: ShelfTab): 
   return HOSES[end].mouth;
 }
 
+/** Where the word beside a puff stands. */
+export function smokeWord(at: Vec): Box {
+  return { x: Math.min(SHEET.w - 76, at.x + 20), y: at.y - 46, w: 66, h: 26 };
+}
+
 /** A curl of smoke, outlined, and the word beside it. */
 function paintPuff(art: Art, at: Vec): void {
   const { tokens } = art;
@@ -52,7 +57,7 @@ function paintPuff(art: Art, at: Vec): void {
   for (const { dx, dy, r } of balls) art.circle({ x: at.x + dx, y: at.y + dy }, r, { line: 4 });
   for (const { dx, dy, r } of balls)
     art.circle({ x: at.x + dx, y: at.y + dy }, r, { fill: tokens.steelLight });
-  const pill = { x: at.x + 20, y: at.y - 46, w: 66, h: 26 };
+  const pill = smokeWord(at);
   art.box(pill, 13, { fill: tokens.cream, line: 1.8 });
   art.print(say('drawing.smokeSeen'), centreOf(pill), {
     size: SIZE.small,

@@ -42,8 +42,8 @@ function paint(art: Art, fitting: Fitting, at: Vec, out: Vec, depth: number): vo
 
 function paintLetter(art: Art, fitting: Fitting, at: Vec): void {
   const letter = fitting.slice(-1).toUpperCase();
-  const low = fitting.startsWith('cap') ? 5 : 9;
-  art.print(letter, { x: at.x, y: at.y + low }, { size: SIZE.small, weight: '700' });
+  const place = fitting.startsWith('cap') ? { x: at.x, y: at.y + 6 } : { x: at.x + 23, y: at.y + 6 };
+  art.print(letter, place, { size: SIZE.scale, weight: '700' });
 }
 
 /** Caps on barbs, plugs in hoses, the rest on the shelf, one perhaps in the hand. */

@@ -83,7 +83,7 @@ export const pins: Layer = {
     const held = view.held?.kind === 'pin' && hand !== null;
     const left = observation.plug.pins.filter((fitted) => !fitted).length - (held ? 1 : 0);
     for (let i = 0; i < left && view.shelf === 'leads'; i++) {
-      paintPin(art, { x: PIN_TRAY.x + 22 + i * 26, y: PIN_TRAY.y + 12 });
+      paintPin(art, { x: PIN_TRAY.x + 23 + i * 26, y: PIN_TRAY.y + 12 });
     }
     if (held && hand !== null) paintPin(art, { x: hand.x, y: hand.y - 24 });
   },

@@ -1,7 +1,7 @@
 import { say } from '../../../text/translate.ts';
 import { TRUCK_PANEL, TRUCK_PLACES } from '../../interaction/layout/benchPlan.ts';
 import { type Box, centreOf, type Vec } from '../../interaction/layout/geometry.ts';
-import { LINE } from '../../theme/type.ts';
+import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
 
@@ -47,7 +47,7 @@ function paintTank(art: Art, { x, y, w }: Box): void {
 }
 
 function paintCap(art: Art, box: Box): void {
-  const at = { x: centreOf(box).x, y: box.y + 14 };
+  const at = { x: centreOf(box).x, y: box.y + 28 };
   art.circle(at, 12, { fill: art.tokens.plum, line: LINE.part });
   art.strokes(
     [
@@ -76,8 +76,8 @@ export const truckSide: Layer = {
     const { filter, canister, tank } = TRUCK_PLACES;
     const middle = 26;
     pipe(art, [
-      { x: middle, y: 346 },
-      { x: middle, y: 380 },
+      { x: middle, y: 352 },
+      { x: middle, y: 382 },
     ]);
     pipe(art, [
       { x: tank.x + tank.w - 4, y: 398 },
@@ -101,8 +101,8 @@ export const truckSide: Layer = {
     paintTank(art, tank);
     paintCap(art, TRUCK_PLACES['filler-cap']);
     paintPurge(art, TRUCK_PLACES['purge-valve']);
-    const words = { size: 15, weight: '600' } as const;
-    art.print(say('drawing.truck.filler-cap'), { x: middle, y: 357 }, words);
+    const words = { size: SIZE.scale, weight: '600' } as const;
+    art.print(say('drawing.truck.filler-cap'), { x: middle, y: 328 }, words);
     art.print(say('drawing.truck.tank'), { x: middle, y: 442 }, words);
     art.print(say('drawing.truck.purge-valve'), { x: middle, y: 511 }, words);
   },

@@ -54,7 +54,7 @@ function paintTag(art: Art, which: WhichUnit): void {
   const word = say(`drawing.unitTags.${which}`);
   const [left, top, width, height] = [UNIT_BODY.x + 62, UNIT_BODY.y + 15, 124, 30];
   const eye = { x: left + 12, y: top + height / 2 };
-  art.strokes([{ x: left - 2, y: UNIT_BODY.y - 12 }, { x: left - 4, y: UNIT_BODY.y + 4 }, eye], {
+  art.strokes([{ x: left - 12, y: UNIT_BODY.y + 1 }, { x: left - 8, y: eye.y - 4 }, eye], {
     line: LINE.hint,
   });
   const shape = [

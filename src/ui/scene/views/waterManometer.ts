@@ -28,15 +28,15 @@ function paintBoard(art: Art): void {
   art.strokes(pipe, { line: 8, colour: tokens.steelLight });
   for (let inH2O = 0; inH2O <= FULL_INH2O; inH2O++) {
     const at = alongTube(inH2O);
-    const tall = inH2O % 5 === 0 ? 11 : 7;
-    art.strokes([at, { x: at.x, y: at.y + 4 + tall }], {
+    const tall = inH2O % 5 === 0 ? 8 : 5;
+    art.strokes([at, { x: at.x, y: at.y + 6 + tall }], {
       line: inH2O % 5 === 0 ? 2 : LINE.hint,
       cap: 'butt',
     });
     if (inH2O % 5 === 0 && inH2O > 0 && inH2O < FULL_INH2O)
-      art.print(`${inH2O}`, { x: at.x + 12, y: at.y + 14 }, { size: 15, weight: '700' });
+      art.print(`${inH2O}`, { x: at.x, y: at.y + 23 }, { size: SIZE.scale, weight: '700' });
   }
-  const title = { x: 490, y: 760 };
+  const title = { x: 500, y: 757 };
   art.print(say('drawing.manometer'), title, { size: SIZE.small });
 }
 
@@ -73,7 +73,7 @@ function paintLens(art: Art, inH2O: number | null): void {
   for (let n = nearest - 7; n <= nearest + 7; n++) {
     const x = edge + (n - inH2O * 10) * tenth;
     if (n < 0 || x < LENS.x + 5 || x > LENS.x + LENS.w - 5) continue;
-    const tall = n % 10 === 0 ? 12 : n % 5 === 0 ? 9 : 5;
+    const tall = n % 5 === 0 ? 8 : 5;
     const mark = [
       { x, y: inner.y },
       { x, y: inner.y - tall },
@@ -83,8 +83,8 @@ function paintLens(art: Art, inH2O: number | null): void {
     if (n % 5 === 0 && room)
       art.print(
         n % 10 === 0 ? `${n / 10}` : (n / 10).toFixed(1),
-        { x, y: LENS.y + 10 },
-        { size: 15, weight: '700' },
+        { x, y: LENS.y + 9 },
+        { size: SIZE.scale, weight: '700' },
       );
   }
   art.strokes(
