@@ -96,6 +96,27 @@ describe('a sound truck', () => {
   });
 });
 
+test('no sound truck gets a code: any tolerances, fuel level, altitude and temperature that the monitor runs at', () => {
+  for (let n = 0; n < 24; n++) {
+    const fuelLevel = [0.15, 0.3, 0.5, 0.7, 0.85][n % 5] as number;
+    const altitudeM = [0, 1500, 3000][n % 3] as number;
+    const ambientC = [4, 20, 35, 12][n % 4] as number;
+    const rig = new Rig({ seed: `sound truck ${n}`, faults: [], ambientC, altitudeM, fuelLevel });
+    const facts = driveCycle(rig, 1, { soaked: true, cruised: true });
+    expect(facts, `truck ${n}`).toMatchObject({
+      outcome: 'passed',
+      freeze: [],
+      damage: [],
+      fuseMelted: false,
+    });
+    // With room to spare: a fifth above the least strokes a litre, under half the trip limit, twice the passing hold.
+    const litres = (1 - fuelLevel) * 75 + 2.6;
+    expect(facts.strokes / litres).toBeGreaterThan(1.15);
+    expect((facts.tripSeconds ?? 999) / (facts.limits?.tripSeconds ?? 1)).toBeLessThan(0.5);
+    expect((facts.holdSeconds ?? 0) / (facts.limits?.passSeconds ?? 999)).toBeGreaterThan(2);
+  }
+});
+
 describe('what keeps the truck in the shop', () => {
   const onTruck: readonly [string, (bench: WorldBench) => void][] = [
     ['a pin in a cavity', (b) => b.pin(2)],
