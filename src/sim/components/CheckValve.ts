@@ -25,7 +25,7 @@ const LEAK = 2;
  */
 export class CheckValve implements AirPath {
   readonly kind = 'path';
-  readonly settings = new Float64Array(3);
+  readonly settings = [Number.NaN, Number.NaN, Number.NaN];
   private readonly liftPa: number;
   private readonly criticalRatio: number;
 

@@ -24,7 +24,7 @@ const TRAVEL = 3;
  */
 export class Diaphragm implements AirTrade {
   readonly kind = 'trade';
-  readonly settings = new Float64Array(4);
+  readonly settings = [Number.NaN, Number.NaN, Number.NaN, Number.NaN];
 
   constructor(
     readonly upper: number,

@@ -7,7 +7,7 @@ import type { AirPath, FlowSlope } from '../network/AirPart.ts';
  */
 export class LaminarLeak implements AirPath {
   readonly kind = 'path';
-  readonly settings = new Float64Array(1);
+  readonly settings = [Number.NaN];
 
   constructor(
     readonly from: number,

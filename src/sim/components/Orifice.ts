@@ -23,7 +23,7 @@ const OPENNESS = 1;
 /** A restriction that air may pass either way: a bore, a leak, a valve seat, an open port. Law: see `restrictionFlow`. */
 export class Orifice implements AirPath {
   readonly kind = 'path';
-  readonly settings = new Float64Array(2);
+  readonly settings = [Number.NaN, Number.NaN];
   private readonly dischargeCoefficient: number;
   private readonly criticalRatio: number;
 

@@ -27,7 +27,7 @@ interface Compiled {
   readonly scheme: AirScheme;
   /** Everything a step depends on that is set from outside: the parts' settings, then the boundaries' pressures. */
   readonly given: Float64Array;
-  readonly settings: readonly Float64Array[];
+  readonly settings: readonly (readonly number[])[];
   /** Plans by which paths are open, shared by all networks of this shape. */
   readonly plans: Map<string, AirPlan>;
 }
@@ -196,7 +196,7 @@ export class AirNetwork {
     const { given, settings, state, layout } = this.ready;
     let at = 0;
     for (let s = 0; s < settings.length; s++) {
-      const numbers = settings[s] as Float64Array;
+      const numbers = settings[s] as readonly number[];
       for (let i = 0; i < numbers.length; i++) if (numbers[i] !== given[at++]) return true;
     }
     for (let node = 0; node < layout.rowOf.length; node++) {

@@ -26,8 +26,8 @@ export interface AirPath {
   readonly kind: 'path';
   readonly from: number;
   readonly to: number;
-  /** Numbers that may change in time (openness and the like); saved with the network's state. */
-  readonly settings: Float64Array;
+  /** Numbers that may change in time (openness and the like); saved with the network's state. As many as there ever are. */
+  readonly settings: number[];
   /** True while its settings let no air through at any pressure. */
   readonly closed: boolean;
   /** Pressures absolute in Pa, above zero; temperature in K. */
@@ -38,7 +38,7 @@ export interface AirTrade {
   readonly kind: 'trade';
   readonly upper: number;
   readonly lower: number;
-  readonly settings: Float64Array;
+  readonly settings: number[];
   /** The largest volume that may be taken from `upper`, m³. */
   readonly fullShiftM3: number;
   /** dp is the pressure of `lower` less that of `upper`, Pa. */

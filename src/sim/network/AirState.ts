@@ -16,11 +16,11 @@ export class AirState {
   /** By node: mass a boundary has given, kg. */
   readonly inflow: Float64Array;
   private readonly clock = Float64Array.of(FIRST_STEP_S, 0);
-  private readonly saved: readonly Float64Array[];
+  private readonly saved: readonly (Float64Array | number[])[];
   private kept: number[] = [];
 
   /** Pressures by node, own volumes by row; `settings` are the parts' own changing numbers. */
-  constructor(pressures: readonly number[], volumes: readonly number[], settings: readonly Float64Array[]) {
+  constructor(pressures: readonly number[], volumes: readonly number[], settings: readonly number[][]) {
     this.p = Float64Array.from(pressures);
     this.volumeNow = Float64Array.from(volumes);
     this.volumeNext = Float64Array.from(volumes);
