@@ -3,21 +3,26 @@ import { ITEMS } from '../../sim/devices/items.ts';
 import {
   AIR_SITES,
   CLAMP_SETTINGS,
+  EXAMINED_PLACES,
   FITTINGS,
   KEY_POSITIONS,
   LEAD_ENDS,
   LEAD_POINTS,
   METER_FUNCTIONS,
+  METER_JACKS,
   SOLENOID_COMMANDS,
   UNIT_PORTS,
+  UNITS,
 } from '../../sim/devices/places.ts';
+import { SIGNS } from '../../sim/world/Observation.ts';
 
 /**
  * When a walkthrough step is done: a closed vocabulary of things an eye, an ear or an instrument could tell.
  * Every key that is given must hold at one and the same moment. Counts (`clicks`, `vacuum-cycles`, `logged`, `held`)
- * start when the step becomes the current one. The keys are those of the file.
+ * start when the step becomes the current one; so do `found`, `codes-read` and `driven`. The keys are those of the file.
  */
 const inHg = z.number().min(0).max(30);
+const inH2O = z.number().min(0).max(30);
 const band = z
   .strictObject({ above: z.number().optional(), below: z.number().optional() })
   .refine((value) => value.above !== undefined || value.below !== undefined, {
@@ -82,6 +87,21 @@ export const doneConditionSchema = z
         times: z.number().int().min(1).max(8).optional(),
       })
       .optional(),
+    /** Which unit stands on the bench. */
+    unit: z.enum(UNITS).optional(),
+    jack: z.enum(METER_JACKS).optional(),
+    supply: z.enum(['on', 'off']).optional(),
+    lamp: z.enum(['lit', 'dark']).optional(),
+    'manometer-above-inh2o': inH2O.optional(),
+    'manometer-below-inh2o': inH2O.optional(),
+    /** Smoke comes out at all of these places now. */
+    'smoke-at': z.array(z.enum(SMOKE_PLACES)).min(1).max(6).optional(),
+    /** An eye, an ear or a hand went there, and found this (left out: found anything). */
+    found: z.strictObject({ at: z.enum(EXAMINED_PLACES), sign: z.enum(SIGNS).optional() }).optional(),
+    /** The codes were read through the reader. */
+    'codes-read': z.literal(true).optional(),
+    /** Drive cycles on the road. */
+    driven: z.number().int().min(1).max(20).optional(),
     verdict: z.literal('given').optional(),
     renewed: z.enum(ITEMS).optional(),
   })
