@@ -14,8 +14,9 @@ export function HoldBar({ seconds, limits }: HoldBarProps) {
   const x = (time: number): number => Math.min(1, time / (limits.passSeconds * BEYOND)) * (WIDTH - 2) + 1;
   return (
     <svg class="hold-bar" width={WIDTH} height={16} viewBox={`0 0 ${WIDTH} 16`} aria-hidden="true">
+      <path d={`M1 8 H${WIDTH - 1}`} />
       <path class="held" d={`M1 8 H${x(seconds)}`} />
-      <path d={`M1 8 H${WIDTH - 1} M${x(limits.smallSeconds)} 3 V13 M${x(limits.passSeconds)} 0 V16`} />
+      <path d={`M${x(limits.smallSeconds)} 2 V14 M${x(limits.passSeconds)} 0 V16`} />
     </svg>
   );
 }

@@ -22,7 +22,7 @@ export function ServiceCodes() {
   return (
     <>
       <p>{say('serviceMonitor.codesLead')}</p>
-      <dl class="code-table">
+      <dl class="terms code-terms">
         {CODES.map((code) => (
           <div key={code}>
             <dt class="code">{code}</dt>

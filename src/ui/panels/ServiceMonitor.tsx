@@ -1,5 +1,4 @@
 import { say } from '../../text/translate.ts';
-import { Lines } from './Lines.tsx';
 import { MONITOR_TABLE } from './monitorTable.ts';
 
 const PHASES = ['check', 'draw', 'hold', 'vent'] as const;
@@ -12,12 +11,14 @@ export function ServiceMonitor() {
       <h3>{say('serviceMonitor.enable')}</h3>
       <p>{say('serviceMonitor.enableText')}</p>
       <h3>{say('serviceMonitor.phases')}</h3>
-      <Lines
-        lines={PHASES.map((id) => ({
-          name: say(`serviceMonitor.phaseLines.${id}.name`),
-          value: say(`serviceMonitor.phaseLines.${id}.value`),
-        }))}
-      />
+      <dl class="terms">
+        {PHASES.map((id) => (
+          <div key={id}>
+            <dt>{say(`serviceMonitor.phaseLines.${id}.name`)}</dt>
+            <dd>{say(`serviceMonitor.phaseLines.${id}.value`)}</dd>
+          </div>
+        ))}
+      </dl>
       <h3>{say('serviceMonitor.limits')}</h3>
       <table class="ruled limits">
         <thead>
