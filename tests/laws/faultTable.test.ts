@@ -41,8 +41,18 @@ test('every verb of an action file is documented', async () => {
   for (const verb of Object.keys(VERBS)) expect(verbs, verb).toMatch(new RegExp(`\`${verb}[ \`]`));
 });
 
+test('every key of a walkthrough condition is documented', async () => {
+  const { doneConditionSchema } = await import('../../src/training/scenario/DoneCondition.ts');
+  const section = README.slice(
+    README.indexOf('## Steps of a walkthrough'),
+    README.indexOf('## Files of actions'),
+  );
+  for (const key of Object.keys(doneConditionSchema.shape)) expect(section, key).toContain(`\`${key}: `);
+});
+
 test('every place, thing and item that an action file may name is listed', async () => {
   const places = await import('../../src/sim/devices/places.ts');
+  const { SIGNS } = await import('../../src/sim/world/Observation.ts');
   const { ITEMS } = await import('../../src/sim/devices/items.ts');
   const words = new Set(README.match(/[a-z0-9-]+/g));
   for (const list of [
@@ -56,6 +66,8 @@ test('every place, thing and item that an action file may name is listed', async
     places.WIGGLE_PLACES,
     places.SMOKE_GASES,
     places.UNITS,
+    places.SMOKE_PLACES,
+    SIGNS,
     ITEMS,
   ])
     for (const word of list) expect(words, word).toContain(word);

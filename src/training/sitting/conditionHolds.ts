@@ -1,10 +1,10 @@
 import { unreachable } from '../../base/assert.ts';
 import type { Tick } from '../../base/ticks.ts';
-import { paToInHg } from '../../base/units.ts';
+import { paToInH2O, paToInHg } from '../../base/units.ts';
 import type { LeadEnd } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { DoneCondition } from '../scenario/DoneCondition.ts';
-import type { LogEntry } from './LogEntry.ts';
+import type { EntrySubject, LogEntry } from './LogEntry.ts';
 import type { SittingPhase } from './SittingView.ts';
 
 /** What a condition is judged on. Counts run from the moment the step became the current one. */
@@ -78,6 +78,26 @@ function partHolds(key: keyof DoneCondition, done: DoneCondition, facts: StepFac
       return facts.heldSeconds >= (done['held-seconds'] ?? 0);
     case 'logged':
       return loggedHolds(done.logged, facts);
+    case 'unit':
+      return seen.unit === done.unit;
+    case 'jack':
+      return seen.meter.jack === done.jack;
+    case 'supply':
+      return seen.supply.on === (done.supply === 'on');
+    case 'lamp':
+      return seen.testLamp.glow >= LIT_FROM === (done.lamp === 'lit');
+    case 'manometer-above-inh2o':
+      return (waterColumn(seen) ?? Number.NEGATIVE_INFINITY) >= (done['manometer-above-inh2o'] ?? 0);
+    case 'manometer-below-inh2o':
+      return (waterColumn(seen) ?? Number.POSITIVE_INFINITY) <= (done['manometer-below-inh2o'] ?? 0);
+    case 'smoke-at':
+      return (done['smoke-at'] ?? []).every((place) => seen.smoke.seenAt.includes(place));
+    case 'found':
+      return foundHolds(done.found, facts);
+    case 'codes-read':
+      return entriesOf('codes', facts).length > 0;
+    case 'driven':
+      return cyclesDriven(facts) >= (done.driven ?? 0);
     case 'verdict':
       return facts.phase === 'repair' || facts.phase === 'closed';
     case 'renewed':
@@ -94,10 +114,35 @@ function within(value: number | null, band: DoneCondition['meter-volts']): boole
   );
 }
 
+/** Brightness from which a lamp is called lit: as dim as an eye still sees. Common practice, no source. */
+const LIT_FROM = 0.02;
+
+function waterColumn({ manometer }: Observation): number | null {
+  return manometer.kPa === null ? null : paToInH2O(manometer.kPa * 1000);
+}
+
+/** Entries that wrote themselves down since the step became the one to do. */
+function entriesOf(about: EntrySubject, { log, since }: StepFacts): readonly LogEntry[] {
+  return log.filter((entry) => entry.about === about && entry.tick >= since);
+}
+
+function foundHolds(wanted: DoneCondition['found'], facts: StepFacts): boolean {
+  if (wanted === undefined) return false;
+  return entriesOf('finding', facts).some(({ seen }) => {
+    const finding = seen.findings.at(-1);
+    if (finding?.at !== wanted.at) return false;
+    return wanted.sign === undefined || finding.signs.includes(wanted.sign);
+  });
+}
+
+function cyclesDriven(facts: StepFacts): number {
+  return entriesOf('drive', facts).reduce((sum, { seen }) => sum + (seen.lastDrive?.cycles.length ?? 0), 0);
+}
+
 function loggedHolds(wanted: DoneCondition['logged'], facts: StepFacts): boolean {
   if (wanted === undefined) return false;
-  const fitting = facts.log.filter(({ tick, seen, heard }) => {
-    if (tick < facts.since) return false;
+  const fitting = facts.log.filter(({ tick, about, seen, heard }) => {
+    if (about !== 'reading' || tick < facts.since) return false;
     if (wanted.function !== undefined && seen.meter.function !== wanted.function) return false;
     if (wanted.red !== undefined && seen.leads['meter-red'] !== wanted.red) return false;
     if (wanted.black !== undefined && seen.leads['meter-black'] !== wanted.black) return false;
