@@ -25,11 +25,8 @@ export const serviceTools = {
         hint: '3 kΩ on the low-impedance function, for ghost voltages',
       },
       leads: { name: 'Leads', value: '0.1 Ω each' },
-      current: {
-        name: 'Current',
-        value: 'mA jack 1 Ω, fuse 600 mA; 10 A jack 0.01 Ω, fuse 10 A',
-        hint: 'in series, never across a source',
-      },
+      milliamps: { name: 'mA jack', value: '1 Ω, fuse 600 mA', hint: 'in series, never across a source' },
+      amps: { name: '10 A jack', value: '0.01 Ω, fuse 10 A' },
       tone: { name: 'Continuity tone', value: 'below 20 Ω' },
     },
     accuracy: 'Accuracy, ± (% of reading + counts)',

@@ -1,9 +1,9 @@
-import type { ComponentChildren } from 'preact';
+import { keepUnits } from './keepUnits.ts';
 
 /** One name with its value. */
 export interface Line {
   readonly name: string;
-  readonly value: ComponentChildren;
+  readonly value: string;
   /** A word under the name. */
   readonly hint?: string;
 }
@@ -16,9 +16,9 @@ export function Lines({ lines }: { readonly lines: readonly Line[] }) {
         <div key={name}>
           <dt>
             {name}
-            {hint !== undefined && <span class="line-hint">{hint}</span>}
+            {hint !== undefined && <span class="line-hint">{keepUnits(hint)}</span>}
           </dt>
-          <dd>{value}</dd>
+          <dd>{keepUnits(value)}</dd>
         </div>
       ))}
     </dl>

@@ -1,6 +1,7 @@
 import { CAVITIES } from '../../sim/devices/places.ts';
 import { say } from '../../text/translate.ts';
 import { CircuitDiagram } from './CircuitDiagram.tsx';
+import { keepUnits } from './keepUnits.ts';
 import { Lines } from './Lines.tsx';
 
 const VALUES = ['supply', 'driver', 'bias', 'coil', 'pull', 'sense'] as const;
@@ -28,7 +29,7 @@ export function ServiceCircuit() {
               <td>{say(`service.pins.${cavity}.function`)}</td>
               <td>
                 <b>{say(`service.pins.${cavity}.wire`)}</b>
-                <span class="line-hint">{say(`service.pins.${cavity}.size`)}</span>
+                <span class="line-hint">{keepUnits(say(`service.pins.${cavity}.size`))}</span>
               </td>
             </tr>
           ))}

@@ -1,4 +1,5 @@
 import { say } from '../../text/translate.ts';
+import { keepUnits } from './keepUnits.ts';
 
 const TEST_GROUPS = [
   { group: 'tools', tests: ['meter', 'pump'] },
@@ -20,10 +21,10 @@ export function ServiceTests() {
               <summary>
                 <span class="test-title">{say(`serviceTests.tests.${test}.title`)}</span>
                 <span class="test-good">
-                  <b>{say('serviceTests.good')}</b> {say(`serviceTests.tests.${test}.good`)}
+                  <b>{say('serviceTests.good')}</b> {keepUnits(say(`serviceTests.tests.${test}.good`))}
                 </span>
               </summary>
-              <p>{say(`serviceTests.tests.${test}.how`)}</p>
+              <p>{keepUnits(say(`serviceTests.tests.${test}.how`))}</p>
               <p class="quiet">
                 {say('serviceTests.proves')}: {say(`serviceTests.tests.${test}.proves`)}
               </p>

@@ -1,4 +1,5 @@
 import { has, say, type TextKey } from '../../text/translate.ts';
+import { keepUnits } from './keepUnits.ts';
 import { type Line, Lines } from './Lines.tsx';
 
 const CAUTIONS = [
@@ -15,7 +16,7 @@ const CAUTIONS = [
 ] as const;
 
 const SHEETS = [
-  { sheet: 'meter', area: 'meterLines', lines: ['display', 'input', 'leads', 'current', 'tone'] },
+  { sheet: 'meter', area: 'meterLines', lines: ['display', 'input', 'leads', 'milliamps', 'amps', 'tone'] },
   {
     sheet: 'accuracy',
     area: 'accuracyLines',
@@ -32,7 +33,7 @@ export function ServiceTools() {
       <h3>{say('serviceTools.cautions')}</h3>
       <ul class="cautions">
         {CAUTIONS.map((id) => (
-          <li key={id}>{say(`serviceTools.cautionLines.${id}`)}</li>
+          <li key={id}>{keepUnits(say(`serviceTools.cautionLines.${id}`))}</li>
         ))}
       </ul>
       {SHEETS.map(({ sheet, area, lines }) => (
