@@ -27,9 +27,9 @@ export interface LongSitting {
  */
 export function longSitting(name: string): LongSitting {
   const id = name.split('.')[0] ?? '';
-  const at = (path: string): string => readFileSync(new URL(path, import.meta.url), 'utf8');
-  const scenario = loadScenario(at(`../../scenarios/${id}.yaml`), `${id}.yaml`);
-  const lines = parseActions(at(`../golden/actions/${name}.txt`));
+  const at = (path: string): string => readFileSync(path, 'utf8');
+  const scenario = loadScenario(at(`scenarios/${id}.yaml`), `${id}.yaml`);
+  const lines = parseActions(at(`tests/golden/actions/${name}.txt`));
   if (!scenario.ok || !lines.ok) throw new Error(JSON.stringify([scenario, lines]));
   const played = (pauseSeconds: number): Sitting => play(scenario.value, lines.value, pauseSeconds);
   // Pauses change how long "until steady" takes, so the right pause is found by trying.

@@ -1,4 +1,5 @@
 import { assert } from '../../base/assert.ts';
+import { copyPlain } from '../../base/copyPlain.ts';
 import { canonicalJson, sha256Hex } from '../../base/hash.ts';
 import type { Result } from '../../base/Result.ts';
 import type { Tick } from '../../base/ticks.ts';
@@ -18,11 +19,6 @@ import { insideRig, observeRig, type SteadySight, steadySight } from './observe.
 import { Rig } from './Rig.ts';
 import type { WorldPort, WorldSpec } from './WorldPort.ts';
 import { NEVER, type WorldState } from './WorldState.ts';
-
-/** A deep copy of plain JSON state. */
-function copyPlain<T>(state: T): T {
-  return JSON.parse(JSON.stringify(state)) as T;
-}
 
 /** Plain JSON from which a world goes on to the same last bit. */
 export interface WorldSnapshot {
