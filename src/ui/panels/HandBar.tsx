@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import type { Desk } from './Desk.ts';
 
@@ -17,10 +18,14 @@ const STROKES = [
 /** Under the bench: what the bench last had to say, the pump by single strokes, and time. */
 export function HandBar({ desk, held, onShortcuts }: HandBarProps) {
   const caption = desk.caption.value;
+  // What is held is said until the bench has something newer to say: an eye stays in the hand, and finds things.
+  const since = useRef({ held, id: caption.id });
+  if (since.current.held !== held) since.current = { held, id: caption.id };
+  const news = held === null || caption.id !== since.current.id;
   return (
     <div class="hand-bar">
-      <p class={`caption caption-${held === null ? caption.tone : 'held'}`} role="status" aria-atomic="true">
-        <span key={caption.id}>{held ?? caption.sentence}</span>
+      <p class={`caption caption-${news ? caption.tone : 'held'}`} role="status" aria-atomic="true">
+        <span key={caption.id}>{news ? caption.sentence : held}</span>
       </p>
       <fieldset class="strokes">
         <legend class="visually-hidden">{say('groups.pump')}</legend>
