@@ -32,7 +32,11 @@ export interface CodeRow {
 
 /** The whole table: every fault of the catalogue at each of its degrees, on a half-full truck at 20 °C by the sea. */
 export function codeTable(faults: readonly FaultEntry[] = FAULTS): CodeRow[] {
-  return faults.flatMap((fault) => degreesOf(fault).map((degree) => codeRow(fault, degree)));
+  return [...codeRows(faults)];
+}
+
+export function* codeRows(faults: readonly FaultEntry[]): Generator<CodeRow> {
+  for (const fault of faults) for (const degree of degreesOf(fault)) yield codeRow(fault, degree);
 }
 
 /** Tools stay at home: that their faults leave no mark on a drive is shown by the worst of each. */

@@ -14,8 +14,8 @@ export const USAGE = `known-good: practise proving a part bad.
       does a file of actions on a scenario; prints what was seen, then the debrief; keeps the record
   known-good grade RECORD… [--json] [--scenarios DIR]
       sits records again and says whether the score they claim holds
-  known-good codes [--json]
-      drives a truck with every fault of the catalogue and prints the codes that come of it
+  known-good codes [FAULT…] [--json]
+      drives a truck with each fault of the catalogue, or those named, and prints the codes that come of it
 
 Exit: 0 all well, 1 a claim does not hold or a job cannot be graded, 2 a file or a command is wrong.
 How to write scenarios and actions: scenarios/README.md`;

@@ -58,20 +58,25 @@ function course({ outcome, strokes, tripSeconds, holdSeconds }: CodeLine['course
   return `${how}: ${strokes} strokes, ${trip}${hold}`;
 }
 
+const heading = (drives: number): string[] => [
+  `Codes after ${drives} drives on a half-full truck at 20 °C. In brackets: seen, but not on two trips in a row.`,
+  '',
+  columns('fault', 'severity', 'codes', 'lamp after', 'monitor'),
+];
+
+const line = (row: CodeLine): string =>
+  columns(
+    row.fault,
+    degree(row),
+    codesOf(row),
+    row.lampMiles === null ? 'stays out' : `${row.lampMiles} miles`,
+    row.courses.map(course).join('; '),
+  );
+
 export const cliCodes = {
-  takesNoFiles: (word: string) => `"codes" takes no files; remove "${word}".`,
-  table: (rows: readonly CodeLine[], drives: number): string[] => [
-    `Codes after ${drives} drives on a half-full truck at 20 °C. In brackets: seen, but not on two trips in a row.`,
-    '',
-    columns('fault', 'severity', 'codes', 'lamp after', 'monitor'),
-    ...rows.map((row) =>
-      columns(
-        row.fault,
-        degree(row),
-        codesOf(row),
-        row.lampMiles === null ? 'stays out' : `${row.lampMiles} miles`,
-        row.courses.map(course).join('; '),
-      ),
-    ),
-  ],
+  noSuchFault: (word: string) =>
+    `"${word}" is no fault of the catalogue. Give names as in scenario files, or none for all.`,
+  heading,
+  line,
+  table: (rows: readonly CodeLine[], drives: number): string[] => [...heading(drives), ...rows.map(line)],
 };

@@ -7,14 +7,33 @@ import { cliCodes } from '../../src/text/cliCodes.ts';
 
 const some = (...ids: string[]) => codeTable(ids.map((id) => faultById(id) as FaultEntry));
 
-test('the command takes no files', () => {
-  const said: string[] = [];
+function run(files: readonly string[], json = false) {
+  const out: string[] = [];
+  const err: string[] = [];
   const exit = codes(
-    { files: ['truck.yaml'], json: false, options: {} },
-    { out: (line) => said.push(line), err: (line) => said.push(line) },
+    { files, json, options: {} },
+    { out: (text) => out.push(text), err: (text) => err.push(text) },
   );
-  expect(exit).toBe(2);
-  expect(said).toEqual(['"codes" takes no files; remove "truck.yaml".']);
+  return { exit, out, err };
+}
+
+test('a name that is not in the catalogue is told', () => {
+  expect(run(['feed-open', 'feed-opened'])).toEqual({
+    exit: 2,
+    out: [],
+    err: ['"feed-opened" is no fault of the catalogue. Give names as in scenario files, or none for all.'],
+  });
+});
+
+test('faults that are named are the only ones in the table', () => {
+  const { exit, out } = run(['feed-to-battery', 'feed-open']);
+  expect(exit).toBe(0);
+  expect(out.slice(3).map((text) => text.split(' ')[0])).toEqual(['feed-open', 'feed-to-battery']);
+  const json = JSON.parse(run(['feed-open'], true).out.join('\n'));
+  expect(json).toMatchObject({
+    drives: DRIVES,
+    rows: [{ fault: 'feed-open', item: 'feed-wire', stored: ['P2400'] }],
+  });
 });
 
 test('a fault with one degree is one row, a fault with a range three, a tool’s its worst', () => {

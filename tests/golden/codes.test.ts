@@ -73,7 +73,7 @@ describe('what each family must give', () => {
     // Held too short.
     ['capsule-torn', 'middle', 'P0456'],
     ['capsule-torn', 'worst', 'P0442'],
-    ['differential-collapsed', 'mild', 'P0456'],
+    ['differential-collapsed', 'middle', 'P0456'],
     // Something else pulls vacuum; no reset after venting.
     ['purge-valve-passing', 'worst', 'P0441'],
     ['vent-stuck-shut', 'only', 'P0446'],
