@@ -68,7 +68,9 @@ export function manometerIsSteady(rig: Rig): boolean {
 }
 
 function hasStoodStill(past: readonly number[], now: number, withinPa: number): boolean {
-  return past.length === KEPT && past.every((was) => Math.abs(now - was) < withinPa);
+  if (past.length < KEPT) return false;
+  for (const was of past) if (!(Math.abs(now - was) < withinPa)) return false;
+  return true;
 }
 
 /** What the smoke machine shows: pressure of its hose in pascal above the room, and the share of its flow ball. */

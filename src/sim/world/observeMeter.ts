@@ -2,7 +2,7 @@ import { displayOf } from '../devices/meter/display.ts';
 import { DARK } from '../devices/meter/LcdReading.ts';
 import { toneSounds } from '../devices/meter/MeterState.ts';
 import { batteryIsFlat, batteryIsLow } from '../devices/meter/meterBattery.ts';
-import { rangeName, rangesOf } from '../devices/meter/ranges.ts';
+import { rangeNames } from '../devices/meter/ranges.ts';
 import type { MeterObservation } from './Observation.ts';
 import type { Rig } from './Rig.ts';
 
@@ -15,7 +15,7 @@ export function observeMeter({ state, parameters }: Rig): MeterObservation {
     function: bench.meterFunction,
     jack: bench.meterJack,
     heldRange: bench.meterRange,
-    ranges: rangesOf(bench.meterFunction).map(rangeName),
+    ranges: rangeNames(bench.meterFunction),
     hold: bench.meterHold,
     extremes: bench.meterExtremes,
     relative: bench.meterRelative,

@@ -33,8 +33,7 @@ export function readController(rig: Rig): ReaderObservation {
     senseState: senseStateOf(senseVolts),
     command: bench.command,
     driver: bench.driver,
-    codes: codesIn(bench.controller),
-    freeze: [...bench.controller.freeze],
+    ...heldBy(bench.controller),
     monitor: {
       phase: watch.monitor?.phase ?? result?.phase ?? 'waiting',
       seconds: result?.seconds ?? 0,
@@ -48,6 +47,18 @@ export function readController(rig: Rig): ReaderObservation {
 /** The controller's converter has steps of 0.01 V. */
 export function measuredVolts(volts: number): number {
   return Math.floor(volts * 100 + 0.5) / 100;
+}
+
+type Held = Pick<ReaderObservation, 'codes' | 'freeze'>;
+/** What a memory holds, written out once: a memory that changes is another one (see the memory's transitions). */
+const written = new WeakMap<ControllerMemory, Held>();
+
+function heldBy(memory: ControllerMemory): Held {
+  const before = written.get(memory);
+  if (before !== undefined) return before;
+  const held: Held = { codes: codesIn(memory), freeze: [...memory.freeze] };
+  written.set(memory, held);
+  return held;
 }
 
 /** Codes in the order of the list, each status by itself. */

@@ -21,7 +21,26 @@ export function displayOf(
   const reading = live ? state.shown : state[extremes];
   if (reading === null) return { ...DARK, digits: '----', unit: range.unit };
   const settled = live ? isSettled(state) : extremesSettled(state);
-  return written(reading, ranges[reading.range] ?? range, state.zero, settled);
+  return remembered(reading, ranges[reading.range] ?? range, state.zero, settled);
+}
+
+interface Written {
+  readonly range: MeterRange;
+  readonly zero: number | null;
+  readonly lcd: LcdReading;
+}
+
+/** The last writing of a reading: it stands on the display for a quarter of a second and is looked at more often. */
+const lastWriting = new WeakMap<Reading, Written>();
+
+function remembered(reading: Reading, range: MeterRange, zero: number | null, settled: boolean): LcdReading {
+  const last = lastWriting.get(reading);
+  if (last !== undefined && last.range === range && last.zero === zero && last.lcd.settled === settled) {
+    return last.lcd;
+  }
+  const lcd = written(reading, range, zero, settled);
+  lastWriting.set(reading, { range, zero, lcd });
+  return lcd;
 }
 
 function written(reading: Reading, range: MeterRange, zero: number | null, settled: boolean): LcdReading {

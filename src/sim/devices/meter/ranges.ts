@@ -130,7 +130,16 @@ export function rangesOf(meterFunction: MeterFunction): readonly MeterRange[] {
   return RANGES[meterFunction];
 }
 
-/** A range as the trade writes it: '600 mV', '6 V'. */
+/** The ranges of a function as the trade writes them: '600 mV', '6 V'. */
+export function rangeNames(meterFunction: MeterFunction): readonly string[] {
+  return NAMES.get(meterFunction) ?? [];
+}
+
+/** One range likewise. */
 export function rangeName({ fullScale, scale, unit }: MeterRange): string {
   return `${Math.floor(fullScale / scale + 0.5)} ${unit}`;
 }
+
+const NAMES: ReadonlyMap<string, readonly string[]> = new Map(
+  Object.entries(RANGES).map(([meterFunction, ranges]) => [meterFunction, ranges.map(rangeName)]),
+);
