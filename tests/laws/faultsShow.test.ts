@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { FAULTS } from '../../src/sim/faults/catalogue.ts';
-import { differences, STANDARD_TESTS, type Told } from '../support/standardTests.ts';
+import { differences, type Told } from '../support/standard/parts.ts';
+import { STANDARD_TESTS } from '../support/standardTests.ts';
 import { WorldBench } from '../support/worldBench.ts';
 
 /**
