@@ -18,8 +18,6 @@ export const cupboard = {
     swapBack: "Put the truck's unit back",
     swapNeeds: 'Part the plug and take everything off the barbs first.',
     swapped: 'On the bench now: {{unit}}.',
-    parts: 'Parts for the truck',
-    tools: 'Tools of the bench',
     free: 'no charge',
   },
 } as const;

@@ -54,10 +54,8 @@ export const roadTest = {
     lampLit: 'lit',
     lampDark: 'dark',
     limitsNote: 'Limits scale with the vapour space above the fuel.',
-    none: 'No drive yet.',
   },
   dash: {
-    label: 'Dash lamp',
     lit: 'Dash lamp lit',
     dark: 'Dash lamp dark',
     keyOff: 'Dash lamp dark, key off',

@@ -1,7 +1,6 @@
 /** Service data of the demonstration rig: circuit and plug. Tests, monitor and tools stand in files of their own. */
 export const service = {
   service: {
-    title: 'Service data',
     invented:
       'Service data of the invented Truck 14. Do not use on any real vehicle: on a real truck its own service information comes first.',
     pagesLabel: 'Pages of the service data',
@@ -18,7 +17,6 @@ export const service = {
       2: { function: 'ground, over the splice to the chassis stud', wire: 'BN', size: '1.5 m, 0.5 mm²' },
       3: { function: 'switch sense, to the controller', wire: 'GY/BU', size: '3.5 m, 0.35 mm²' },
     },
-    letters: 'Wire letters',
     letterLine:
       'PK pink · BK black · BN brown · GY grey · BU blue. The first colour is the wire, the second its stripe.',
     values: 'Values of the circuit',
@@ -74,7 +72,6 @@ export const service = {
       fuse: 'F 10 A',
       controller: 'controller',
       driver: 'driver',
-      pullup: 'pull-up',
       coil: 'coil',
       switch: 'switch',
       unit: 'unit',

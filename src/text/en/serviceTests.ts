@@ -4,7 +4,6 @@ export const serviceTests = {
     lead: 'Test unhurriedly, two or three times, joints hand tight. Prove the tools first.',
     good: 'Good',
     proves: 'Proves',
-    how: 'How',
     groups: { tools: 'The tools first', electric: 'Electrical', vacuum: 'Vacuum', whole: 'Whole system' },
     tests: {
       meter: {

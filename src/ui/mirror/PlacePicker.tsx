@@ -31,6 +31,8 @@ export function PlacePicker({ input, grip }: { readonly input: BenchInput; reado
     list.current?.querySelector(`#place-${at.value}`)?.scrollIntoView({ block: 'nearest' });
   }, [at.value]);
   const choose = (offer: Offer | undefined): void => {
+    // An eye stays in the hand: the next letters are a new word.
+    typed.current = { text: '', atMs: 0 };
     if (offer !== undefined) input.hand.place(offer.target);
   };
   const onKeyDown = (event: KeyboardEvent): void => {

@@ -57,7 +57,7 @@ export type ShelfThing =
 export function shelfName(name: ShelfThing, seen: Observation): string {
   const { manometer, smoke } = seen;
   const bleed = { percent: fixed(seen.bleed * 100, 0) };
-  const set = { inches: inches(smoke.setKPa) };
+  const set = { kPa: fixed(smoke.setKPa, 1), inches: inches(smoke.setKPa) };
   switch (name.kind) {
     case 'supply-switch':
       return supplyName(seen.supply);
@@ -78,6 +78,7 @@ export function shelfName(name: ShelfThing, seen: Observation): string {
       return say('controls.smokeMore', set);
     case 'smoke-gauge':
       return say('controls.smokeGauge', {
+        kPa: fixed(smoke.gaugeKPa, 1),
         inches: inches(smoke.gaugeKPa),
         percent: fixed(smoke.flow * 100, 0),
       });

@@ -77,7 +77,9 @@ describe('the controls over the bench', () => {
     expect(controlName('meter-jack:volts', now)).toBe('Volts and ohms jack, red lead in it');
     expect(controlName('supply-switch', now)).toMatch(/^Bench supply, on, 12\.\d volts, 0\.00 amps$/);
     expect(controlName('bleed-more', now)).toBe('Needle bleed, 10 % open. Open it a little');
-    expect(controlName('smoke-less', now)).toBe('Smoke regulator, set to 10.0 inches of water. Less');
+    expect(controlName('smoke-less', now)).toBe(
+      'Smoke regulator, set to 2.5 kPa, 10.0 inches of water. Less',
+    );
     expect(controlName('manometer', seen)).toBe('Water manometer, 0.0 inches of water');
     expect(controlName('shelf:smoke', now)).toBe('Smoke, in use');
     expect(controlName('shelf:smoke', seen)).toBe('Smoke');

@@ -239,6 +239,7 @@ function galleryLog(seen: Observation): readonly LogEntry[] {
 
 const CARD: ScenarioCard = {
   id: 'gallery',
+  contentHash: '',
   title: 'Every hose is new',
   summary: '',
   mode: 'practice',
