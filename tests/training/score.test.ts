@@ -84,6 +84,24 @@ describe('the repair', () => {
       'key off\nlift meter-red\nlift meter-black\npin out 3\ntake pump-hose off\ntake cap-a off\ntake plug-a off\nfit canister-hose on canister-port\nclamp canister-port hand-tight\nfit air-hose on air-port\nclamp air-port hand-tight\nfit engine-hose on engine-port\nclamp engine-port hand-tight\n';
     expect(points(repaired(`${RETEST}${back}`), 'repair')).toBe(20);
   });
+  it('of a hose is proven by the monitor run to a pass on the road', () => {
+    const hose = (after: string) =>
+      bench()
+        .fault('canister-hose-split', 1)
+        .does(
+          `accept\nlook canister-hose\nverdict canister-hose cites 1\nrenew canister-hose\nfit canister-hose on canister-port\nclamp canister-port hand-tight\n${after}\nclose`,
+        );
+    expect(points(hose(''), 'repair')).toBe(0);
+    expect(points(hose('drive 4'), 'repair')).toBe(20);
+  });
+  it('of a hose is not proven by a drive on which the monitor failed', () => {
+    const loose = bench()
+      .fault('canister-hose-split', 1)
+      .does(
+        'accept\nlook canister-hose\nverdict canister-hose cites 1\nrenew canister-hose\ndrive 4\nfit canister-hose on canister-port\nclamp canister-port hand-tight\nclose',
+      );
+    expect(points(loose, 'repair')).toBe(0);
+  });
   it('is worth nothing after a wrong verdict, even when the true part is found later', () => {
     const late = bench()
       .fault('switch-stuck-open')
