@@ -3,8 +3,9 @@ import type { AirStage } from './AirStage.ts';
 import type { AirState } from './AirState.ts';
 
 const GAMMA = 1 - Math.sqrt(0.5);
-/** Beyond this difference between its stages the second-order step is replaced by backward Euler. */
+/** Beyond this difference between its stages, and more of it far from ambient, backward Euler replaces the second-order step. */
 const STAGE_GAP_PA = 500;
+const STAGE_GAP_SHARE = 0.05;
 /** An island in which every pressure stands this still is left as it is. */
 const CALM_PA_PER_S = 2e-4;
 
@@ -101,8 +102,11 @@ export class AirScheme {
     return any;
   }
 
-  /** Works out one step of h seconds towards `state.volumeNext`. False when no pressures were found. */
-  foresee(h: number): boolean {
+  /**
+   * Works out one step of h seconds towards `state.volumeNext`. False when no pressures were found, or none but by a
+   * backward Euler step so long that a `choosy` caller, who can take a shorter one, does not want it.
+   */
+  foresee(h: number, choosy = false): boolean {
     this.iterations = 0;
     this.error = 0;
     this.bend = 0;
@@ -113,7 +117,7 @@ export class AirScheme {
       return true;
     }
     const fits = this.secondOrder(h) && (h > FINE_ENOUGH_S || this.error <= 1);
-    if (!fits && !this.backwardEuler(h)) return false;
+    if (!fits && ((choosy && h > FINE_ENOUGH_S) || !this.backwardEuler(h))) return false;
     this.endPressure.set(this.stage.p);
     return true;
   }
@@ -130,7 +134,7 @@ export class AirScheme {
         this.receive(plan.toNode[i] as number, plan.toRow[i] as number, kg);
       }
     }
-    state.finishStep(this.endPressure, h, h * this.growth);
+    state.finishStep(this.endPressure, h, h * Math.min(this.growth, state.growthCap));
   }
 
   /** By what factor the next step may be longer than the one worked out, or a second try at it must be shorter. */
@@ -168,7 +172,7 @@ export class AirScheme {
     stage.ownVolume.set(state.volumeNext);
     this.reachAhead();
     if (!this.solve(GAMMA * h)) return false;
-    if (this.stageGap(h) > STAGE_GAP_PA) return false;
+    if (this.stageGap(h) > 1) return false;
     const { carried } = this;
     for (let i = 0; i < stage.paths.length; i++) {
       carried[i] = h * ((1 - GAMMA) * (this.firstFlow[i] as number) + GAMMA * (stage.pathFlow[i] as number));
@@ -204,13 +208,12 @@ export class AirScheme {
     const { state, stage, slope, layout } = this;
     this.mixSlopes(h * ERROR_START, h * ERROR_MIDDLE, h * ERROR_LAST);
     stage.massesToPressures(slope);
-    const ambient = layout.ambient < 0 ? 0 : (state.p[layout.ambient] as number);
     for (let row = 0; row < slope.length; row++) {
       const node = layout.nodeOf[row] as number;
       const end = stage.p[node] as number;
       const start = state.p[node] as number;
       if (end === start) continue;
-      const distance = layout.ambient < 0 ? 0 : Math.abs(end - ambient);
+      const distance = this.distance(node);
       const error = Math.abs(slope[row] as number) / (ERROR_PA + ERROR_SHARE * distance);
       const straight = start + GAMMA * (end - start);
       const miss = BEND_OF_STAGE * Math.abs((this.firstPressure[node] as number) - straight);
@@ -219,21 +222,30 @@ export class AirScheme {
     }
   }
 
+  /** How far a node's pressure at the step's end is from ambient, Pa. */
+  private distance(node: number): number {
+    const { ambient } = this.layout;
+    if (ambient < 0) return 0;
+    return Math.abs((this.stage.p[node] as number) - (this.state.p[ambient] as number));
+  }
+
   private solve(weight: number): boolean {
     const solved = this.stage.solve(weight);
     this.iterations += this.stage.iterations;
     return solved;
   }
 
-  /** How far, in Pa, the second stage's flows would have moved a volume from where the first stage's would. */
+  /** How far the second stage's flows would have moved a volume from where the first stage's would, as a multiple of what is allowed. */
   private stageGap(h: number): number {
-    const { stage, slope } = this;
+    const { stage, slope, layout } = this;
     this.mixSlopes(0, -1, 1);
     let gap = 0;
     for (let row = 0; row < slope.length; row++) {
-      gap = Math.max(gap, Math.abs(slope[row] as number) / stage.volumeOf(row));
+      const pa = (GAMMA * h * Math.abs(slope[row] as number)) / (stage.density * stage.volumeOf(row));
+      const distance = this.distance(layout.nodeOf[row] as number);
+      gap = Math.max(gap, pa / (STAGE_GAP_PA + STAGE_GAP_SHARE * distance));
     }
-    return (gap * GAMMA * h) / stage.density;
+    return gap;
   }
 
   /** Fills `slope` with a sum of the flows at the start, of the first stage and of the second, into each live row. */

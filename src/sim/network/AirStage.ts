@@ -4,9 +4,37 @@ import type { AirPlan } from './AirPlan.ts';
 import { AIR_GAS_CONSTANT } from './airGas.ts';
 
 /** Newton's last correction, taken together with the linear flows, may be this large. */
-const PRESSURE_TOLERANCE_PA = 1e-2;
-const MAX_ITERATIONS = 25;
+const PRESSURE_TOLERANCE_PA = 0.1;
+const MAX_ITERATIONS = 14;
 const MAX_HALVINGS = 10;
+
+/** What is written anew in every solve and not looked at after it: shared by all stages of one size. */
+interface Scratch {
+  readonly residual: Float64Array;
+  readonly delta: Float64Array;
+  readonly before: Float64Array;
+  readonly jacobian: Float64Array;
+  readonly slopeFrom: Float64Array;
+  readonly slopeTo: Float64Array;
+}
+
+const scratches = new Map<string, Scratch>();
+
+function scratchOf(rows: number, paths: number): Scratch {
+  const size = `${rows}/${paths}`;
+  const found = scratches.get(size);
+  if (found !== undefined) return found;
+  const scratch: Scratch = {
+    residual: new Float64Array(rows),
+    delta: new Float64Array(rows),
+    before: new Float64Array(rows),
+    jacobian: new Float64Array(rows * rows),
+    slopeFrom: new Float64Array(paths),
+    slopeTo: new Float64Array(paths),
+  };
+  scratches.set(size, scratch);
+  return scratch;
+}
 
 /**
  * One implicit stage of the air network: finds pressures p so that every volume holds
@@ -64,15 +92,16 @@ export class AirStage {
     this.p = new Float64Array(rowOf.length);
     this.known = new Float64Array(rows);
     this.ownVolume = new Float64Array(rows);
-    this.delta = new Float64Array(rows);
     this.volume = new Float64Array(rows);
-    this.residual = new Float64Array(rows);
-    this.before = new Float64Array(rows);
-    this.jacobian = new Float64Array(rows * rows);
+    const scratch = scratchOf(rows, paths.length);
+    this.delta = scratch.delta;
+    this.residual = scratch.residual;
+    this.before = scratch.before;
+    this.jacobian = scratch.jacobian;
+    this.slopeFrom = scratch.slopeFrom;
+    this.slopeTo = scratch.slopeTo;
     this.live = new Uint8Array(rows);
     this.pathFlow = new Float64Array(paths.length);
-    this.slopeFrom = new Float64Array(paths.length);
-    this.slopeTo = new Float64Array(paths.length);
     this.plan = plan;
     this.use(plan);
   }
@@ -113,7 +142,7 @@ export class AirStage {
     return true;
   }
 
-  /** Divides masses by row, in kg, through the last factored matrix: what pressures they amount to, Pa. */
+  /** Divides masses by row, in kg, through the matrix that `solve` has just factored: what pressures they amount to, Pa. */
   massesToPressures(masses: Float64Array): void {
     for (let island = 0; island < this.plan.islands; island++) {
       if (this.live[island] === 1) this.plan.elimination[island]?.solve(this.jacobian, masses);

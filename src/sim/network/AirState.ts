@@ -15,7 +15,7 @@ export class AirState {
   readonly sweepRate: Float64Array;
   /** By node: mass a boundary has given, kg. */
   readonly inflow: Float64Array;
-  private readonly clock = Float64Array.of(FIRST_STEP_S, 0);
+  private readonly clock = Float64Array.of(FIRST_STEP_S, 0, Number.MAX_VALUE);
   private readonly saved: readonly (Float64Array | number[])[];
   private kept: number[] = [];
 
@@ -47,6 +47,15 @@ export class AirState {
   /** Largest |dp/dt| of the last step, Pa/s. */
   get maxRate(): number {
     return this.clock[1] as number;
+  }
+
+  /** By what factor a step may be longer than the last: less where the last had to be tried more than once. */
+  get growthCap(): number {
+    return this.clock[2] as number;
+  }
+
+  set growthCap(factor: number) {
+    this.clock[2] = factor;
   }
 
   /** Something changed at once: the next steps begin short. */

@@ -10,6 +10,8 @@ const PAST_LEVEL_PA = 2;
 /** Aimed at where a level is in the way, Pa past it. */
 const AIM_PAST_PA = 1;
 const MOST_TRIES = 60;
+/** After a step that had to be tried again, the next is not longer than this much of it. */
+const AFTER_REFUSAL = 2.5;
 
 /** Grid and end of the steps a caller can take, and how it moves its pistons for a step of so many quanta. */
 export interface StepWish {
@@ -32,16 +34,19 @@ export function airStep(layout: AirLayout, state: AirState, scheme: AirScheme, w
     return longest;
   }
   const fine = Math.max(Math.floor(FINE_ENOUGH_S / quantumS), 1);
+  state.growthCap = Number.MAX_VALUE;
   let quanta = Math.min(Math.max(Math.floor(state.nextStep / quantumS), 1), longest);
   for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
     const h = quanta * quantumS;
     wish.moveWalls(quanta);
-    if (!scheme.foresee(h)) {
+    if (!scheme.foresee(h, true)) {
       if (quanta === 1) return 1;
       quanta = Math.max(Math.floor(quanta / 4), 1);
+      state.growthCap = AFTER_REFUSAL;
       continue;
     }
     if ((scheme.error > 1 || scheme.bend > 1) && quanta > fine) {
+      state.growthCap = AFTER_REFUSAL;
       quanta = Math.max(Math.min(Math.floor(quanta * Math.min(scheme.growth, 0.5)), quanta - 1), fine);
       continue;
     }
