@@ -37,13 +37,13 @@ export const TRUCK_PLACES: Readonly<
   canister: { x: 54, y: 402, w: 46, h: 66 },
 };
 
-export const GAUGE_CENTRE: Vec = { x: 96, y: 616 };
+export const GAUGE_CENTRE: Vec = { x: 96, y: 622 };
 export const GAUGE_RADIUS = 80;
-export const PUMP_TEE: Vec = { x: 204, y: 704 };
-export const PUMP_RELEASE: Vec = { x: 248, y: 684 };
-export const PUMP_BODY: Box = { x: 276, y: 682, w: 152, h: 44 };
+export const PUMP_TEE: Vec = { x: 204, y: 710 };
+export const PUMP_RELEASE: Vec = { x: 248, y: 690 };
+export const PUMP_BODY: Box = { x: 276, y: 688, w: 152, h: 44 };
 /** Centre of the T-handle pushed in, and how far it comes out at full travel. */
-export const PUMP_HANDLE_IN: Vec = { x: 448, y: 704 };
+export const PUMP_HANDLE_IN: Vec = { x: 448, y: 710 };
 export const PUMP_TRAVEL = 104;
 
 /** Tip of each barb and the way it points. */
@@ -87,27 +87,27 @@ export const HOSES: Readonly<Record<HoseEnd, HosePlan>> = {
     lies: RIGHT,
   },
   'pump-hose-end': {
-    root: { x: 204, y: 688 },
+    root: { x: 204, y: 694 },
     rootDirection: UP,
-    mouth: { x: 344, y: 638 },
+    mouth: { x: 344, y: 644 },
     lies: RIGHT,
   },
   'jar-hose-end': {
-    root: { x: 716, y: 760 },
+    root: { x: 716, y: 776 },
     rootDirection: UP,
-    mouth: { x: 842, y: 758 },
+    mouth: { x: 842, y: 774 },
     lies: RIGHT,
   },
   'manometer-hose-end': {
-    root: { x: 588, y: 752 },
+    root: { x: 588, y: 768 },
     rootDirection: UP,
-    mouth: { x: 664, y: 710 },
+    mouth: { x: 664, y: 726 },
     lies: RIGHT,
   },
   'smoke-hose-end': {
-    root: { x: 674, y: 756 },
+    root: { x: 674, y: 772 },
     rootDirection: UP,
-    mouth: { x: 812, y: 762 },
+    mouth: { x: 812, y: 778 },
     lies: RIGHT,
   },
 };

@@ -14,7 +14,7 @@ export interface Box {
 }
 
 /** The virtual sheet everything on the bench is placed on; it is scaled to fit its host. */
-export const SHEET: Box = { x: 0, y: 0, w: 1216, h: 864 };
+export const SHEET: Box = { x: 0, y: 0, w: 1216, h: 880 };
 
 export function boxAround(centre: Vec, w: number, h: number = w): Box {
   return { x: centre.x - w / 2, y: centre.y - h / 2, w, h };

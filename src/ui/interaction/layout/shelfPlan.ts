@@ -5,12 +5,12 @@ import type { Box, Vec } from './geometry.ts';
 export const SHELF_TABS = ['leads', 'air', 'smoke', 'hands'] as const;
 export type ShelfTab = (typeof SHELF_TABS)[number];
 
-export const SHELF: Box = { x: 14, y: 732, w: 1188, h: 124 };
-export const COMPARTMENT: Box = { x: 176, y: 732, w: 786, h: 88 };
-export const READER: Box = { x: 968, y: 738, w: 228, h: 112 };
+export const SHELF: Box = { x: 14, y: 748, w: 1188, h: 124 };
+export const COMPARTMENT: Box = { x: 176, y: 748, w: 786, h: 88 };
+export const READER: Box = { x: 968, y: 754, w: 228, h: 112 };
 
 const TAB_W = 195;
-const tab = (place: number): Box => ({ x: 178 + place * (TAB_W + 1), y: 820, w: TAB_W, h: 36 });
+const tab = (place: number): Box => ({ x: 178 + place * (TAB_W + 1), y: 836, w: TAB_W, h: 36 });
 export const TAB_BOXES: Readonly<Record<ShelfTab, Box>> = {
   leads: tab(0),
   air: tab(1),
@@ -21,17 +21,17 @@ export const TAB_BOXES: Readonly<Record<ShelfTab, Box>> = {
 type Stopper = Extract<Fitting, `${'cap' | 'plug'}-${string}`>;
 export const STOPPERS: readonly Stopper[] = ['cap-a', 'cap-b', 'cap-c', 'plug-a', 'plug-b', 'plug-c'];
 export const STOPPERS_AT_REST: Readonly<Record<Stopper, Vec>> = {
-  'cap-a': { x: 44, y: 758 },
-  'cap-b': { x: 92, y: 758 },
-  'cap-c': { x: 140, y: 758 },
-  'plug-a': { x: 42, y: 814 },
-  'plug-b': { x: 90, y: 814 },
-  'plug-c': { x: 138, y: 814 },
+  'cap-a': { x: 44, y: 774 },
+  'cap-b': { x: 92, y: 774 },
+  'cap-c': { x: 140, y: 774 },
+  'plug-a': { x: 42, y: 830 },
+  'plug-b': { x: 90, y: 830 },
+  'plug-c': { x: 138, y: 830 },
 };
 
 /** Leads and lamps. */
-const LEADS_Y = 764;
-export const PIN_TRAY: Box = { x: 194, y: 744, w: 98, h: 44 };
+const LEADS_Y = 780;
+export const PIN_TRAY: Box = { x: 194, y: 760, w: 98, h: 44 };
 export const JUMPER_ON_SHELF: Vec = { x: 559, y: LEADS_Y };
 
 /** A lead end at rest: its tip, the middle of its grip. */
@@ -72,42 +72,42 @@ export const TOOL_ENDS_AT_REST: Readonly<
 };
 
 /** Vacuum and water. */
-export const MANOMETER: Box = { x: 184, y: 737, w: 392, h: 79 };
+export const MANOMETER: Box = { x: 184, y: 753, w: 392, h: 79 };
 /** The inclined tube, from the well (0 inH2O) to its far end (30 inH2O). */
-export const TUBE_LOW: Vec = { x: 236, y: 789 };
-export const TUBE_HIGH: Vec = { x: 566, y: 777 };
+export const TUBE_LOW: Vec = { x: 236, y: 805 };
+export const TUBE_HIGH: Vec = { x: 566, y: 793 };
 /** The reading lens: the water's edge and its scale, enlarged. */
-export const LENS: Box = { x: 254, y: 741, w: 170, h: 35 };
+export const LENS: Box = { x: 254, y: 757, w: 170, h: 35 };
 /** Tube and lens together: what is read. */
-export const TUBE_READ: Box = { x: 234, y: 740, w: 330, h: 74 };
-export const REFILL: Vec = { x: 208, y: 762 };
-export const JAR: Box = { x: 612, y: 774, w: 132, h: 42 };
+export const TUBE_READ: Box = { x: 240, y: 756, w: 324, h: 74 };
+export const REFILL: Vec = { x: 213, y: 775 };
+export const JAR: Box = { x: 612, y: 790, w: 132, h: 42 };
 export const JAR_TEES_PLAN: Readonly<Record<JarTee, Vec>> = {
-  'jar-tee-a': { x: 634, y: 752 },
-  'jar-tee-b': { x: 678, y: 752 },
+  'jar-tee-a': { x: 634, y: 768 },
+  'jar-tee-b': { x: 678, y: 768 },
 };
-export const BLEED: Vec = { x: 788, y: 798 };
-export const BLEED_LESS: Vec = { x: 838, y: 798 };
-export const BLEED_MORE: Vec = { x: 928, y: 798 };
+export const BLEED: Vec = { x: 788, y: 814 };
+export const BLEED_LESS: Vec = { x: 838, y: 814 };
+export const BLEED_MORE: Vec = { x: 928, y: 814 };
 
 /** Smoke. */
-export const SMOKE_MACHINE: Box = { x: 184, y: 738, w: 466, h: 76 };
+export const SMOKE_MACHINE: Box = { x: 184, y: 754, w: 466, h: 76 };
 export const GAS_BOXES: Readonly<Record<SmokeGas, Box>> = {
-  off: { x: 192, y: 742, w: 50, h: 34 },
-  inert: { x: 248, y: 742, w: 64, h: 34 },
-  'shop-air': { x: 318, y: 742, w: 88, h: 34 },
+  off: { x: 192, y: 758, w: 50, h: 34 },
+  inert: { x: 248, y: 758, w: 64, h: 34 },
+  'shop-air': { x: 318, y: 758, w: 88, h: 34 },
 };
-export const REGULATOR: Vec = { x: 356, y: 796 };
-export const REGULATOR_LESS: Vec = { x: 310, y: 796 };
-export const REGULATOR_MORE: Vec = { x: 402, y: 796 };
-export const SMOKE_GAUGE: Vec = { x: 488, y: 776 };
+export const REGULATOR: Vec = { x: 356, y: 812 };
+export const REGULATOR_LESS: Vec = { x: 310, y: 812 };
+export const REGULATOR_MORE: Vec = { x: 402, y: 812 };
+export const SMOKE_GAUGE: Vec = { x: 488, y: 792 };
 export const SMOKE_GAUGE_RADIUS = 36;
-export const FLOW_TUBE: Box = { x: 608, y: 744, w: 26, h: 64 };
+export const FLOW_TUBE: Box = { x: 608, y: 760, w: 26, h: 64 };
 
 /** Hands and eyes. */
-export const EYE: Box = { x: 216, y: 738, w: 96, h: 50 };
-export const EAR: Box = { x: 356, y: 738, w: 96, h: 50 };
-export const DRAG_GAUGE: Box = { x: 496, y: 738, w: 130, h: 50 };
+export const EYE: Box = { x: 216, y: 754, w: 96, h: 50 };
+export const EAR: Box = { x: 356, y: 754, w: 96, h: 50 };
+export const DRAG_GAUGE: Box = { x: 496, y: 754, w: 130, h: 50 };
 
 /** Where a hose of a closed compartment comes over the shelf's edge, and where what is on a hidden tee is taken off. */
-export const SHELF_EDGE_Y = 732;
+export const SHELF_EDGE_Y = 748;

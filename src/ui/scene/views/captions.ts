@@ -4,7 +4,7 @@ import { BARBS, FUSE_FITTED, UNIT_BODY } from '../../interaction/layout/benchPla
 import { along, centreOf, type Vec } from '../../interaction/layout/geometry.ts';
 import { JACKS, LCD, METER } from '../../interaction/layout/meterPlan.ts';
 import { type FixedPoint, POINTS } from '../../interaction/layout/points.ts';
-import { LENS, type ShelfTab, SMOKE_GAUGE } from '../../interaction/layout/shelfPlan.ts';
+import { LENS, SHELF_EDGE_Y, type ShelfTab, SMOKE_GAUGE } from '../../interaction/layout/shelfPlan.ts';
 import { jumperBodyAt } from '../../interaction/layout/spots/shelfSpots.ts';
 import { SIZE } from '../../theme/type.ts';
 import type { Frame, Layer } from '../Frame.ts';
@@ -35,7 +35,7 @@ function burntLead({ leads, meter }: Observation): Vec {
 /** At the first place it is seen at, over that puff's own word; at the machine when it has drifted off again. */
 function seenSmoke(observation: Observation, shelf: ShelfTab): Vec {
   const [place] = observation.smoke.seenAt;
-  if (place === undefined) return { x: SMOKE_GAUGE.x, y: 714 };
+  if (place === undefined) return { x: SMOKE_GAUGE.x, y: SHELF_EDGE_Y - 18 };
   return centreOf(smokeWord(smokeAt(place, observation, shelf)));
 }
 
@@ -61,7 +61,7 @@ function originOf(kind: HappeningKind, observation: Observation, shelf: ShelfTab
     case 'barb-cracked':
       return along(BARBS['air-port'].clamp, { x: 0, y: 1 }, 34);
     case 'water-lost':
-      return { x: centreOf(LENS).x, y: 714 };
+      return { x: centreOf(LENS).x, y: SHELF_EDGE_Y - 18 };
     case 'smoke-seen':
       return seenSmoke(observation, shelf);
     case 'crack-heard':

@@ -53,8 +53,12 @@ export const meterBody: Layer = {
     art.box(LCD, 6, { fill: tokens.lcd, line: LINE.part });
     const quiet = { size: SIZE.small, weight: '400', colour: tokens.inkSoft, anchor: 'left' } as const;
     const left = METER.x + 18;
-    art.print(`${say('drawing.meterLimit')} · ${say('drawing.meterInput')}`, { x: left, y: 560 }, quiet);
-    art.print(say('drawing.meterWarning'), { x: left, y: 583 }, quiet);
+    art.print(
+      `${say('drawing.meterLimit')} · ${say('drawing.meterInput')}`,
+      { x: left, y: METER.y + 102 },
+      quiet,
+    );
+    art.print(say('drawing.meterWarning'), { x: left, y: METER.y + 125 }, quiet);
   },
 };
 

@@ -7,7 +7,7 @@ import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
 import { alternatingCurrent, diode, directCurrent, lowBattery, relative, sounding } from './meterSymbols.ts';
 
-const DIGITS_RIGHT = LCD.x + 178;
+const DIGITS_RIGHT = LCD.x + 181;
 const MARKS_Y = LCD.y + 18;
 
 /** What the window shows: marks, digits, unit, bar. */
@@ -23,7 +23,7 @@ export const meterDisplay: Layer = {
     const { tokens } = art;
     if (meter.function === 'off') return;
     const { display } = meter;
-    const digits = { font: 'segments', size: 45, weight: '700', anchor: 'right' } as const;
+    const digits = { font: 'segments', size: 42, weight: '700', anchor: 'right' } as const;
     const at = { x: DIGITS_RIGHT, y: LCD.y + 67 };
     art.print('8888', at, { ...digits, colour: tokens.lcdGhost });
     paintMarks(art, meter);
@@ -46,7 +46,7 @@ function paintMarks(art: Art, meter: MeterObservation): void {
     { x: LCD.x + 11, y: MARKS_Y },
     { ...words, anchor: 'left', weight: heldRange === null ? '400' : '700' },
   );
-  paintKind(art, meter, LCD.x + 66, colour);
+  paintKind(art, meter, LCD.x + 27 + range.length * 9, colour);
   let right = LCD.x + LCD.w - 12;
   if (meter.batteryLow) {
     lowBattery(art, { x: right - 9, y: MARKS_Y }, colour);
@@ -102,7 +102,7 @@ function paintKind(art: Art, { function: which }: MeterObservation, x: number, c
 function paintOverload(art: Art): void {
   const look = {
     font: 'segments',
-    size: 45,
+    size: 42,
     weight: '700',
     anchor: 'right',
     colour: art.tokens.lcdInk,

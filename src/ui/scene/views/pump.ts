@@ -85,6 +85,6 @@ export const pump: Layer = {
     });
     art.box(boxAround(handle, 18, 46), 8, { fill: tokens.sage, line: LINE.thing });
     const word = { size: SIZE.scale, weight: '400', anchor: 'middle' } as const;
-    art.print(say('drawing.release'), { x: PUMP_RELEASE.x - 2, y: PUMP_TEE.y + 18 }, word);
+    art.print(say('drawing.release'), { x: PUMP_RELEASE.x - 2, y: PUMP_TEE.y + 21 }, word);
   },
 };

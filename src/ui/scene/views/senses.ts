@@ -1,6 +1,6 @@
 import { say } from '../../../text/translate.ts';
 import { centreOf, type Vec } from '../../interaction/layout/geometry.ts';
-import { DRAG_GAUGE, EAR, EYE } from '../../interaction/layout/shelfPlan.ts';
+import { COMPARTMENT, DRAG_GAUGE, EAR, EYE } from '../../interaction/layout/shelfPlan.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
@@ -111,10 +111,14 @@ export const senses: Layer = {
     if (!taken('look')) paintEye(art, centreOf(EYE));
     if (!taken('listen')) paintEar(art, centreOf(EAR));
     if (held?.kind !== 'drag-gauge') paintDragGauge(art, centreOf(DRAG_GAUGE));
-    art.print(say('drawing.eye'), { x: centreOf(EYE).x, y: 804 }, quiet);
-    art.print(say('drawing.ear'), { x: centreOf(EAR).x, y: 804 }, quiet);
-    art.print(say('drawing.dragGauge'), { x: centreOf(DRAG_GAUGE).x, y: 804 }, quiet);
-    art.print(say('drawing.handsHint'), { x: 668, y: 762 }, { ...quiet, anchor: 'left', wrap: 270 });
+    art.print(say('drawing.eye'), { x: centreOf(EYE).x, y: COMPARTMENT.y + 72 }, quiet);
+    art.print(say('drawing.ear'), { x: centreOf(EAR).x, y: COMPARTMENT.y + 72 }, quiet);
+    art.print(say('drawing.dragGauge'), { x: centreOf(DRAG_GAUGE).x, y: COMPARTMENT.y + 72 }, quiet);
+    art.print(
+      say('drawing.handsHint'),
+      { x: 668, y: COMPARTMENT.y + 31 },
+      { ...quiet, anchor: 'left', wrap: 270 },
+    );
   },
 };
 

@@ -44,7 +44,7 @@ function paintTab(art: Art, tab: ShelfTab, open: boolean, inUse: boolean): void 
   }
   const look = { size: SIZE.small, weight: open ? '700' : '600' } as const;
   art.print(say(`drawing.shelf.${tab}`), { x: x + w / 2, y: y + 15 }, look);
-  if (inUse && !open) art.circle({ x: x + 22, y: y + 15 }, 5, { fill: tokens.live, line: 1.4 });
+  if (inUse && !open) art.circle({ x: x + 19, y: y + 15 }, 5, { fill: tokens.live, line: 1.4 });
 }
 
 /** The shelf itself: stoppers' corner, compartment, tabs, and the words of what lies in the open one. */
@@ -60,8 +60,8 @@ export const shelf: Layer = {
     art.box(COMPARTMENT, 7, { fill: tokens.cream, line: LINE.part });
     for (const tab of SHELF_TABS) paintTab(art, tab, tab === view.shelf, tabInUse(tab, observation));
     const quiet = { size: SIZE.small, weight: '400', colour: tokens.inkSoft } as const;
-    art.print(say('drawing.caps'), { x: 92, y: 786 }, quiet);
-    art.print(say('drawing.plugs'), { x: 92, y: 841 }, quiet);
+    art.print(say('drawing.caps'), { x: 92, y: SHELF.y + 55 }, quiet);
+    art.print(say('drawing.plugs'), { x: 92, y: SHELF.y + 109 }, quiet);
     if (view.shelf !== 'leads') return;
     for (const x of LEAD_DIVIDERS) {
       const line = [
@@ -70,6 +70,7 @@ export const shelf: Layer = {
       ];
       art.strokes(line, { line: LINE.hint, colour: tokens.inkSoft });
     }
-    for (const { key, x } of LEAD_SLOTS) art.print(say(`drawing.${key}`), { x, y: 804 }, quiet);
+    for (const { key, x } of LEAD_SLOTS)
+      art.print(say(`drawing.${key}`), { x, y: COMPARTMENT.y + 72 }, quiet);
   },
 };

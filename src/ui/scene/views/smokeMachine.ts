@@ -1,5 +1,6 @@
 import { SMOKE_GASES } from '../../../sim/devices/places.ts';
 import { say } from '../../../text/translate.ts';
+import { HOSES } from '../../interaction/layout/benchPlan.ts';
 import { along, centreOf, type Vec } from '../../interaction/layout/geometry.ts';
 import {
   FLOW_TUBE,
@@ -122,11 +123,9 @@ export const smokeMachine: Layer = {
     const { tokens } = art;
     const { gas, setKPa, gaugeKPa, flow } = observation.smoke;
     art.box(SMOKE_MACHINE, 8, { fill: tokens.steel, line: LINE.part });
-    const pipe = [
-      { x: 648, y: 790 },
-      { x: 674, y: 790 },
-      { x: 674, y: 756 },
-    ];
+    const { root } = HOSES['smoke-hose-end'];
+    const low = root.y + 34;
+    const pipe = [{ x: root.x - 26, y: low }, { x: root.x, y: low }, root];
     art.strokes(pipe, { line: 12 });
     art.strokes(pipe, { line: 8, colour: tokens.steelLight });
     paintGas(art, gas);

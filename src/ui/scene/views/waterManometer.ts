@@ -1,4 +1,5 @@
 import { say } from '../../../text/translate.ts';
+import { HOSES } from '../../interaction/layout/benchPlan.ts';
 import { along, boxAround, type Vec } from '../../interaction/layout/geometry.ts';
 import { LENS, MANOMETER, REFILL, TUBE_HIGH, TUBE_LOW } from '../../interaction/layout/shelfPlan.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
@@ -23,7 +24,7 @@ function paintBoard(art: Art): void {
   const { tokens } = art;
   art.box(MANOMETER, 8, { fill: tokens.steel, line: LINE.part });
   // From the tube's far end up to the hose.
-  const pipe = [TUBE_HIGH, { x: TUBE_HIGH.x + 22, y: TUBE_HIGH.y }, { x: TUBE_HIGH.x + 22, y: 752 }];
+  const pipe = [TUBE_HIGH, { x: TUBE_HIGH.x + 22, y: TUBE_HIGH.y }, HOSES['manometer-hose-end'].root];
   art.strokes(pipe, { line: 12 });
   art.strokes(pipe, { line: 8, colour: tokens.steelLight });
   for (let inH2O = 0; inH2O <= FULL_INH2O; inH2O++) {
@@ -36,7 +37,7 @@ function paintBoard(art: Art): void {
     if (inH2O % 5 === 0 && inH2O > 0 && inH2O < FULL_INH2O)
       art.print(`${inH2O}`, { x: at.x, y: at.y + 23 }, { size: SIZE.scale, weight: '700' });
   }
-  const title = { x: 500, y: 757 };
+  const title = { x: 500, y: MANOMETER.y + 20 };
   art.print(say('drawing.manometer'), title, { size: SIZE.small });
 }
 
@@ -108,15 +109,15 @@ export const waterManometer: Layer = {
     paintTube(art, inH2O);
     paintLens(art, inH2O);
     if (inH2O !== null) return;
-    art.box(boxAround(REFILL, 38, 42), 8, { fill: art.tokens.cream, line: LINE.part });
-    art.print(say('drawing.refill'), { x: REFILL.x + 22, y: REFILL.y }, { size: SIZE.small, anchor: 'left' });
-    const drop = { x: REFILL.x, y: REFILL.y + 4 };
+    art.box(boxAround(REFILL, 50, 40), 8, { fill: art.tokens.cream, line: LINE.part });
+    art.print(say('drawing.refill'), { x: REFILL.x, y: REFILL.y + 10 }, { size: SIZE.scale });
+    const drop = { x: REFILL.x, y: REFILL.y - 8 };
     art.outline(
       [
-        { x: drop.x, y: drop.y - 16 },
-        along(drop, { x: 1, y: 0 }, 8),
-        { x: drop.x, y: drop.y + 9 },
-        along(drop, { x: -1, y: 0 }, 8),
+        { x: drop.x, y: drop.y - 10 },
+        along(drop, { x: 1, y: 0 }, 6),
+        { x: drop.x, y: drop.y + 7 },
+        along(drop, { x: -1, y: 0 }, 6),
       ],
       { fill: art.tokens.vacuum, line: LINE.hint },
     );

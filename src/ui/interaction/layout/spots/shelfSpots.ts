@@ -45,7 +45,7 @@ export function shelfSpots(observation: Observation, shelf: ShelfTab): readonly 
     spot('jumper-switch', 'tools', onJumper(JUMPER_SWITCH_OFFSET), jumperShown),
     spot('jumper-fuse', 'tools', onJumper(JUMPER_FUSE_OFFSET), jumperShown),
     spot('manometer', 'tools', TUBE_READ, air),
-    spot('refill', 'tools', boxAround(REFILL, 40, 44), air && waterLost),
+    spot('refill', 'tools', boxAround(REFILL, 50, 42), air && waterLost),
     spot('bleed-less', 'tools', step(BLEED_LESS), air),
     spot('bleed-more', 'tools', step(BLEED_MORE), air),
     ...SMOKE_GASES.map((gas) => spot(`smoke-gas:${gas}`, 'tools', GAS_BOXES[gas], smoke)),
