@@ -17,6 +17,17 @@ export interface OrificeShape {
   readonly openness?: number;
 }
 
+interface FlowShape {
+  readonly dischargeCoefficient: number;
+  readonly criticalRatio: number;
+}
+
+/** Shared by all plain orifices, of which a bench has many. */
+const PLAIN: FlowShape = {
+  dischargeCoefficient: DEFAULT_DISCHARGE_COEFFICIENT,
+  criticalRatio: DEFAULT_CRITICAL_RATIO,
+};
+
 const CONDUCTANCE = 0;
 const OPENNESS = 1;
 
@@ -24,8 +35,7 @@ const OPENNESS = 1;
 export class Orifice implements AirPath {
   readonly kind = 'path';
   readonly settings = [Number.NaN, Number.NaN];
-  private readonly dischargeCoefficient: number;
-  private readonly criticalRatio: number;
+  private readonly shape: FlowShape;
 
   /** Sonic conductance C in m³/(s·Pa). */
   constructor(
@@ -34,9 +44,11 @@ export class Orifice implements AirPath {
     conductance: number,
     shape: OrificeShape = {},
   ) {
-    this.dischargeCoefficient = shape.dischargeCoefficient ?? DEFAULT_DISCHARGE_COEFFICIENT;
-    this.criticalRatio = shape.criticalRatio ?? DEFAULT_CRITICAL_RATIO;
-    assert(this.criticalRatio >= 0 && this.criticalRatio < 0.99, 'critical ratio', { b: this.criticalRatio });
+    const { dischargeCoefficient = PLAIN.dischargeCoefficient, criticalRatio = PLAIN.criticalRatio } = shape;
+    assert(criticalRatio >= 0 && criticalRatio < 0.99, 'critical ratio', { b: criticalRatio });
+    const plain =
+      dischargeCoefficient === PLAIN.dischargeCoefficient && criticalRatio === PLAIN.criticalRatio;
+    this.shape = plain ? PLAIN : { dischargeCoefficient, criticalRatio };
     this.conductance = conductance;
     this.openness = shape.openness ?? 1;
   }
@@ -74,7 +86,7 @@ export class Orifice implements AirPath {
 
   /** A new bore, diameter in m. */
   setDiameter(diameterM: number): void {
-    this.conductance = sonicConductance(boreArea(diameterM), this.dischargeCoefficient);
+    this.conductance = sonicConductance(boreArea(diameterM), this.shape.dischargeCoefficient);
   }
 
   flow(pFrom: number, pTo: number, temperatureK: number, out: FlowSlope): void {
@@ -85,6 +97,6 @@ export class Orifice implements AirPath {
       out.dTo = 0;
       return;
     }
-    restrictionFlow(conductance, this.criticalRatio, pFrom, pTo, temperatureK, out);
+    restrictionFlow(conductance, this.shape.criticalRatio, pFrom, pTo, temperatureK, out);
   }
 }
