@@ -26,7 +26,7 @@ function gaps(action: SittingAction): TextValues {
     case 'set-bleed':
       return { percent: fixed(action.openness * 100, 0) };
     case 'set-smoke':
-      return { gas: say(`smokeGases.${action.gas}`) };
+      return { gas: say(`smokeGases.${action.gas}`), kPa: fixed(action.pa / 1000, 1) };
     case 'swap-unit':
       return { unit: say(`units.${action.to}`) };
     case 'look':

@@ -84,7 +84,7 @@ export const debrief = {
     'switch-supply': 'bench supply {{state}}',
     'set-bleed': 'needle bleed {{percent}} % open',
     'refill-manometer': 'manometer filled again',
-    'set-smoke': 'smoke machine {{gas}}',
+    'set-smoke': 'smoke machine {{gas}}, set to {{kPa}} kPa',
     'swap-unit': '{{unit}} put in place',
     'drag-test': 'terminal {{cavity}} felt with the drag gauge',
     look: 'looked at {{place}}',
