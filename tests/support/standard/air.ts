@@ -93,15 +93,13 @@ export const AIR_TESTS: readonly StandardTest[] = [
       const drawn: Told = { what: 'vent shut, drawn, inHg', value: bench.inHg, apart: 3 };
       const hold = lost(bench, 'vent shut, lost in 20 s, inHg');
       draw(bench, 10, 8);
-      bench.do(solenoid('off')).wait(1);
-      const soon: Told = { what: 'one second after the stroke, inHg', value: bench.inHg, apart: 2 };
-      return [
-        open,
-        drawn,
-        hold,
-        soon,
-        { what: 'ten seconds after, inHg', value: bench.wait(9).inHg, apart: 2 },
-      ];
+      bench.do(solenoid('off'));
+      const before = bench.inHg;
+      let tenths = 0;
+      for (; tenths < 100 && bench.inHg > before / 2; tenths++) bench.wait(0.1);
+      // The rig's service data: the seat opens some 2 to 5 s after the last stroke; from full engine vacuum a little later.
+      const delay: Told = { what: 'vent opens after, s', value: tenths / 10, apart: 1 };
+      return [open, drawn, hold, delay, { what: 'and then, inHg', value: bench.wait(2).inHg, apart: 2 }];
     },
   },
   {

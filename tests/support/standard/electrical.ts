@@ -10,6 +10,7 @@ import {
   key,
   lastHeard,
   OHMS_SHARE,
+  OVER,
   off,
   read,
   type StandardTest,
@@ -138,14 +139,19 @@ export const ELECTRICAL_TESTS: readonly StandardTest[] = [
       bench.pumpOn().senseWatched();
       let made = 0;
       let back = 0;
+      let highest = 0;
       for (let i = 0; i < 7; i++) {
         bench.stroke();
-        if (read(bench) < 2) made++;
+        if (read(bench) < 2) {
+          made++;
+          highest = Math.max(highest, bench.world.observe().reader.senseVolts ?? OVER);
+        }
         bench.release();
         if (read(bench) > 6) back++;
       }
       return [
         { what: 'made, of seven', value: made, apart: 0 },
+        { what: 'sense at the controller while made, V', value: highest, apart: VOLTS },
         { what: 'returned, of seven', value: back, apart: 0 },
       ];
     },
