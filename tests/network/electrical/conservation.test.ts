@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { LEAK_SIEMENS } from '../../../src/sim/network/Circuit.ts';
+import { LEAK_SIEMENS } from '../../../src/sim/network/CircuitSolver.ts';
 import { randomNetwork } from './randomNetwork.ts';
 
 test('on 100 random networks, settled and in time, currents balance at every node and powers sum to nothing', () => {
