@@ -1,16 +1,11 @@
 import { assert } from '../../base/assert.ts';
 import type { AirLayout, AirLevel } from './AirLayout.ts';
 import type { AirPart, AirPath, AirTrade } from './AirPart.ts';
-import { type AirPlan, airPlan, plansOfShape } from './AirPlan.ts';
-import { AirScheme } from './AirScheme.ts';
-import { AirStage } from './AirStage.ts';
+import { AirSolver } from './AirSolver.ts';
 import { AirState } from './AirState.ts';
-import { AIR_GAS_CONSTANT } from './airGas.ts';
-import { airStep, LONGEST_AIR_STEP_S, SHORTEST_AIR_STEP_S, type StepWish } from './airStepRule.ts';
+import { LONGEST_AIR_STEP_S, SHORTEST_AIR_STEP_S, type StepWish } from './airStepRule.ts';
 
 const NOT_COMPILED = 'air network not compiled';
-/** The finest a step is cut, as a fraction of it, where the equations cannot be solved for the whole. */
-const FINEST_PIECE = 1 / 4096;
 
 /** What a step did. The same record is returned every time: read it, do not keep it. */
 export interface AirStepOutcome {
@@ -23,13 +18,7 @@ export interface AirStepOutcome {
 interface Compiled {
   readonly layout: AirLayout;
   readonly state: AirState;
-  readonly stage: AirStage;
-  readonly scheme: AirScheme;
-  /** Everything a step depends on that is set from outside: the parts' settings, then the boundaries' pressures. */
-  readonly given: Float64Array;
-  readonly settings: readonly (readonly number[])[];
-  /** Plans by which paths are open, shared by all networks of this shape. */
-  readonly plans: Map<string, AirPlan>;
+  readonly solver: AirSolver;
 }
 
 /**
@@ -46,8 +35,6 @@ export class AirNetwork {
   private readonly levels: AirLevel[] = [];
   private compiled: Compiled | undefined;
   private readonly outcome = { converged: true, iterations: 0 };
-  /** Length of the step that the scheme holds worked out, s; 0 when it holds none. */
-  private foreseen = 0;
 
   constructor(readonly temperatureK: number) {
     assert(temperatureK > 0, 'temperature', { temperatureK });
@@ -107,35 +94,14 @@ export class AirNetwork {
       });
     }
     const state = new AirState(this.initialPa, own, settings);
-    const plans = plansOfShape(layout);
-    const stage = new AirStage(layout, airPlan(plans, layout));
-    let numbers = this.names.length;
-    for (const { length } of settings) numbers += length;
-    this.compiled = {
-      layout,
-      state,
-      stage,
-      scheme: new AirScheme(layout, state, stage),
-      given: new Float64Array(numbers).fill(Number.NaN),
-      settings,
-      plans,
-    };
-    this.takeNotice();
-    this.fill(0, own.length);
+    this.compiled = { layout, state, solver: new AirSolver(layout, state, settings) };
   }
 
   /** Advances by h seconds and accepts the result. Swept volumes ramp evenly from where they are to where they were set. */
   step(h: number): AirStepOutcome {
-    assert(h > 0 && h <= LONGEST_AIR_STEP_S, 'air step', { h });
-    const { scheme } = this.ready;
-    if (this.foresee(h)) {
-      scheme.take(h);
-      this.outcome.converged = true;
-    } else {
-      this.outcome.converged = this.inPieces(h);
-    }
-    this.foreseen = 0;
-    this.outcome.iterations = scheme.iterations;
+    const { solver } = this.ready;
+    this.outcome.converged = solver.advance(h);
+    this.outcome.iterations = solver.scheme.iterations;
     return this.outcome;
   }
 
@@ -163,11 +129,7 @@ export class AirNetwork {
 
   /** The number of quanta of a step that suits the present state and the caller's moving walls: see `airStep`. */
   planStep(wish: StepWish): number {
-    this.takeNotice();
-    const { layout, state, scheme } = this.ready;
-    const quanta = airStep(layout, state, scheme, wish);
-    this.foreseen = quanta * wish.quantumS;
-    return quanta;
+    return this.ready.solver.planStep(wish);
   }
 
   /**
@@ -175,35 +137,14 @@ export class AirNetwork {
    * False when no pressures were found.
    */
   foresee(h: number): boolean {
-    this.takeNotice();
-    const { scheme, state } = this.ready;
-    if (this.foreseen === h && same(scheme.endVolume, state.volumeNext)) return true;
-    this.foreseen = 0;
-    if (!scheme.foresee(h)) return false;
-    this.foreseen = h;
-    return true;
+    return this.ready.solver.foresee(h);
   }
 
   /** Pressure of a node, Pa absolute, part of the way (0 to 1) through the step worked out last. */
   pressureWithin(node: number, share: number): number {
-    const { state, scheme } = this.ready;
+    const { state, solver } = this.ready;
     const now = state.p[node] as number;
-    return now + share * ((scheme.endPressure[node] as number) - now);
-  }
-
-  /** True when a setting or a boundary is other than when a step was last planned or taken. */
-  get changed(): boolean {
-    const { given, settings, state, layout } = this.ready;
-    let at = 0;
-    for (let s = 0; s < settings.length; s++) {
-      const numbers = settings[s] as readonly number[];
-      for (let i = 0; i < numbers.length; i++) if (numbers[i] !== given[at++]) return true;
-    }
-    for (let node = 0; node < layout.rowOf.length; node++) {
-      const outside = layout.rowOf[node] === -1 ? (state.p[node] as number) : 0;
-      if (outside !== given[at++]) return true;
-    }
-    return false;
+    return now + share * ((solver.scheme.endPressure[node] as number) - now);
   }
 
   /** Absolute pressure of a node, Pa. */
@@ -255,10 +196,10 @@ export class AirNetwork {
   refill(node: number, pa: number): void {
     assert(pa > 0, 'refill', { node, pa });
     const row = this.row(node);
-    this.ready.state.p[node] = pa;
-    this.fill(row, row + 1);
-    this.foreseen = 0;
-    this.ready.state.disturb();
+    const { state, solver } = this.ready;
+    state.p[node] = pa;
+    solver.fill(row, row + 1);
+    solver.disturb();
   }
 
   /** Sets a swept volume to a size in m³ at once, at its present pressure. Mass is not conserved by it. */
@@ -273,9 +214,9 @@ export class AirNetwork {
 
   /** Mass carried by each open path in the step worked out last, kg, with their parts. For what travels with the air. */
   eachCarried(tell: (path: AirPath, kg: number) => void): void {
-    const { paths } = this.ready.stage;
-    for (let i = 0; i < paths.length; i++) {
-      tell(paths[i] as AirPath, this.ready.scheme.carried[i] as number);
+    const { stage, scheme } = this.ready.solver;
+    for (let i = 0; i < stage.paths.length; i++) {
+      tell(stage.paths[i] as AirPath, scheme.carried[i] as number);
     }
   }
 
@@ -312,8 +253,7 @@ export class AirNetwork {
   /** Puts a `state()` of the same layout back, exact to the last bit. */
   restore(state: readonly number[]): void {
     this.ready.state.restore(state);
-    this.foreseen = 0;
-    this.learn();
+    this.ready.solver.restored();
   }
 
   private get ready(): Compiled {
@@ -334,68 +274,4 @@ export class AirNetwork {
     assert(row >= 0, 'not an air volume', { node, name: this.names[node] });
     return row;
   }
-
-  /** Looks whether settings or boundaries have changed; if so, the next steps begin short. */
-  private takeNotice(): void {
-    if (!this.changed) return;
-    const blank = Number.isNaN(this.ready.given[0] as number);
-    this.learn();
-    this.foreseen = 0;
-    if (!blank) this.ready.state.disturb();
-  }
-
-  /** Takes the present settings and boundaries as given. */
-  private learn(): void {
-    const { given, settings, state, layout, plans, stage } = this.ready;
-    let at = 0;
-    for (const numbers of settings) for (const number of numbers) given[at++] = number;
-    for (let node = 0; node < layout.rowOf.length; node++) {
-      given[at++] = layout.rowOf[node] === -1 ? (state.p[node] as number) : 0;
-    }
-    stage.use(airPlan(plans, layout));
-  }
-
-  /** A step cut as finely as it takes. Seldom needed, and only for steps far longer than suggested. */
-  private inPieces(h: number): boolean {
-    const { state, scheme } = this.ready;
-    const target = state.volumeNext.slice();
-    state.keep();
-    let piece = 0.5 * h;
-    for (let left = h; left > 0; ) {
-      const length = Math.min(piece, left);
-      for (let row = 0; row < target.length; row++) {
-        const now = state.volumeNow[row] as number;
-        const end = target[row] as number;
-        state.volumeNext[row] = length === left ? end : now + (end - now) * (length / left);
-      }
-      if (scheme.foresee(length)) {
-        scheme.take(length);
-        left -= length;
-        continue;
-      }
-      piece = 0.5 * length;
-      if (piece < h * FINEST_PIECE) {
-        state.revert();
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** Masses from the present pressures, of rows from `first` to before `end`. */
-  private fill(first: number, end: number): void {
-    const { layout, state, stage } = this.ready;
-    stage.p.set(state.p);
-    stage.ownVolume.set(state.volumeNow);
-    stage.settle();
-    for (let row = first; row < end; row++) {
-      const pressure = state.p[layout.nodeOf[row] as number] as number;
-      state.mass[row] = (pressure * stage.volumeOf(row)) / (AIR_GAS_CONSTANT * this.temperatureK);
-    }
-  }
-}
-
-function same(a: Float64Array, b: Float64Array): boolean {
-  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
-  return true;
 }
