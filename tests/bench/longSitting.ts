@@ -21,15 +21,21 @@ export interface LongSitting {
   readonly record: SittingRecord;
 }
 
+export interface SittingChoice {
+  readonly name: string;
+  /** Which scenario it is sat on, and the file of its actions. */
+  readonly id: string;
+  readonly actions: string;
+}
+
 /**
- * A golden job with the pauses of someone who reads, thinks and walks round the truck: the same pause after every line,
+ * A job with the pauses of someone who reads, thinks and walks round the truck: the same pause after every line,
  * so long that the job takes 15 minutes.
  */
-export function longSitting(name: string): LongSitting {
-  const id = name.split('.')[0] ?? '';
+export function longSitting({ name, id, actions }: SittingChoice): LongSitting {
   const at = (path: string): string => readFileSync(path, 'utf8');
   const scenario = loadScenario(at(`scenarios/${id}.yaml`), `${id}.yaml`);
-  const lines = parseActions(at(`tests/golden/actions/${name}.txt`));
+  const lines = parseActions(at(actions));
   if (!scenario.ok || !lines.ok) throw new Error(JSON.stringify([scenario, lines]));
   const played = (pauseSeconds: number): Sitting => play(scenario.value, lines.value, pauseSeconds);
   // Pauses change how long "until steady" takes, so the right pause is found by trying.

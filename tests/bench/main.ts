@@ -4,12 +4,22 @@ import { replayActions } from '../../src/training/sitting/replayActions.ts';
 import { Sitting } from '../../src/training/sitting/Sitting.ts';
 import { type BenchRow, benchTable, writeBetweenMarks } from './BenchTable.ts';
 import { CoilTransient, TRANSIENT_SECONDS } from './coilTransient.ts';
-import { type LongSitting, longSitting, SITTING_SECONDS, worldActions } from './longSitting.ts';
+import {
+  type LongSitting,
+  longSitting,
+  SITTING_SECONDS,
+  type SittingChoice,
+  worldActions,
+} from './longSitting.ts';
 import { bytesPerWorld, stepTogether } from './manyWorlds.ts';
 import { inTurns } from './measure.ts';
 import { ownSystems, solveFull, solveSparse } from './ownSystems.ts';
 
-const SITTINGS = ['ready-by-friday.full', 'all-hoses-new.full'];
+const SITTINGS: readonly SittingChoice[] = [
+  golden('ready-by-friday'),
+  golden('all-hoses-new'),
+  { name: 'meter throughout', id: 'ready-by-friday', actions: 'tests/bench/meter-throughout.txt' },
+];
 const GOAL_TIMES_REAL = 20_000;
 const GOAL_OVER_SPICE = 100;
 const GOAL_DIFFERENCE = 1e-3;
@@ -172,6 +182,11 @@ function together(): BenchRow[] {
       kept: i === 0 ? null : each <= 1.1 * one,
     };
   });
+}
+
+/** A golden job, done in full. */
+function golden(id: string): SittingChoice {
+  return { name: id, id, actions: `tests/golden/actions/${id}.full.txt` };
 }
 
 function thousands(x: number): string {
