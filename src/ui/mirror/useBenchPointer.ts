@@ -13,9 +13,14 @@ const CLAMP_HOLD_MS = 700;
 
 type Drag =
   | { readonly kind: 'carry'; readonly id: HotspotId; readonly x: number; readonly y: number; moved: boolean }
+  | { readonly kind: 'wiggle'; readonly id: HotspotId; readonly x: number; readonly y: number }
   | { readonly kind: 'pump'; readonly pump: PumpDrag }
   | { readonly kind: 'release'; readonly since: number }
   | { readonly kind: 'clamp'; readonly id: HotspotId; readonly since: number };
+
+function isFar(event: PointerEvent, from: { readonly x: number; readonly y: number }): boolean {
+  return Math.hypot(event.clientX - from.x, event.clientY - from.y) > DRAG_BEGINS_PX;
+}
 
 /** The mat reaches past the sheet to the frame: what is let go out there lies on the mat's near edge. */
 function letGoAt(input: BenchInput, event: PointerEvent): Vec {
@@ -37,8 +42,7 @@ export function useBenchPointer(input: BenchInput) {
         if (position !== null) input.pumpHandle(position);
       }
       if (now?.kind !== 'carry') return;
-      const far = Math.hypot(event.clientX - now.x, event.clientY - now.y) > DRAG_BEGINS_PX;
-      if (!now.moved && far) {
+      if (!now.moved && isFar(event, now)) {
         now.moved = true;
         const grip = gripAt(now.id, input.observation.peek());
         if (grip !== null) input.hand.pickUp(grip, 'pointer');
@@ -56,6 +60,12 @@ export function useBenchPointer(input: BenchInput) {
       } else if (now.kind === 'release') {
         if (event.timeStamp - now.since > HOLD_MS) {
           input.release(false);
+          swallowClick.current = true;
+        }
+      } else if (now.kind === 'wiggle') {
+        // A drag off the harness moves it as a press on it does; the press comes as a click.
+        if (isFar(event, now)) {
+          input.hand.press(now.id, 'pointer');
           swallowClick.current = true;
         }
       } else if (now.kind === 'clamp') {
@@ -103,6 +113,8 @@ export function useBenchPointer(input: BenchInput) {
         drag.current = { kind: 'release', since: event.timeStamp };
         // The press that opened it is its own click: the click event must not shut it again.
         swallowClick.current = true;
+      } else if (id.startsWith('wiggle:') && input.hand.holding === null) {
+        drag.current = { kind: 'wiggle', id, x: event.clientX, y: event.clientY };
       } else if (id.startsWith('clamp:')) {
         drag.current = { kind: 'clamp', id, since: event.timeStamp };
       } else if (input.hand.holding === null && gripAt(id, seen) !== null) {

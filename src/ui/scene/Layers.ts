@@ -5,7 +5,7 @@ import type { Frame, Layer } from './Frame.ts';
 import { createCaptions } from './views/captions.ts';
 import { createFindingCaptions } from './views/findingCaptions.ts';
 import { gaugeDial, gaugeNeedle } from './views/gauge.ts';
-import { clamps, hoses, stubWords } from './views/hoses.ts';
+import { clamps, createHoses, stubWords } from './views/hoses.ts';
 import { jar } from './views/jar.ts';
 import { keySwitch } from './views/keySwitch.ts';
 import { createLeads } from './views/leads.ts';
@@ -50,7 +50,7 @@ function allLayers(): readonly Layer[] {
     jar,
     senses,
     pump,
-    hoses,
+    createHoses(),
     stoppers,
     clamps,
     stubWords,

@@ -30,6 +30,7 @@ export const LABEL_BOXES: readonly Box[] = [
   { x: 224, y: 268, w: 68, h: 22 }, // chassis
   { x: 398, y: 149, w: 44, h: 17 }, // fuse
   { x: SUPPLY.x + 8, y: SUPPLY.y + 24, w: 92, h: 50 }, // digits of the supply
+  { x: SUPPLY.x + 22, y: SUPPLY.y + 84, w: 112, h: 22 }, // bench supply
   { x: UNIT_LID.x + 30, y: UNIT_LID.y + 14, w: 160, h: 30 }, // leak detection pump
   { x: 414, y: 356, w: 44, h: 26 }, // AIR
   { x: 414, y: 424, w: 80, h: 26 }, // CANISTER

@@ -63,12 +63,6 @@ function isCarried(frame: Frame, end: HoseEnd): boolean {
   return held?.kind === 'fitting' && held.item === hoseOf(end);
 }
 
-function laid(frame: Frame, end: HoseEnd): LaidHose {
-  return isCarried(frame, end) && frame.hand !== null
-    ? carryHose(end, frame.hand, frame.view.shelf)
-    : layHose(frame.observation, end, frame.view.shelf);
-}
-
 function carriedKey(frame: Frame): string {
   const { held } = frame.view;
   if (held?.kind !== 'fitting' || endOf(held.item) === null || frame.hand === null) return '';
@@ -102,30 +96,41 @@ const LAID_IN_ORDER = [
   'smoke-hose-end',
 ] as const satisfies readonly HoseEnd[];
 
-/** All hoses that can be seen. */
-export const hoses: Layer = {
-  name: 'hoses',
-  key: (frame) =>
-    `${HOSE_ENDS.map((end) => sitesKey(frame, end)).join()} ${frame.view.shelf} ${carriedKey(frame)}`,
-  paint(art, frame) {
-    for (const end of LAID_IN_ORDER) {
-      const hose = laid(frame, end);
-      if (!hoseIsShown(frame.observation, end, frame.view.shelf) && !isCarried(frame, end)) continue;
-      hoseLine(art, hose.curve, WIDTH[end], tint(art, end));
-      if (!hasCone(end)) {
-        art.box(
-          { x: HOSES[end].root.x - 6, y: HOSES[end].root.y - WIDTH[end] / 2 - 4, w: 12, h: WIDTH[end] + 8 },
-          3,
-          {
-            fill: art.tokens.steel,
-            line: LINE.part,
-          },
-        );
+/** Collar where a truck hose comes out of the truck's side. */
+function paintCollar(art: Art, end: HoseEnd): void {
+  const { root } = HOSES[end];
+  const collar = { x: root.x - 6, y: root.y - WIDTH[end] / 2 - 4, w: 12, h: WIDTH[end] + 8 };
+  art.box(collar, 3, { fill: art.tokens.steel, line: LINE.part });
+}
+
+/** All hoses that can be seen. The way a hose lies is kept until it lies on something else. */
+export function createHoses(): Layer {
+  const kept = new Map<HoseEnd, { readonly key: string; readonly hose: LaidHose }>();
+  const lying = (frame: Frame, end: HoseEnd): LaidHose => {
+    const key = `${sitesKey(frame, end)} ${frame.view.shelf}`;
+    const before = kept.get(end);
+    if (before?.key === key) return before.hose;
+    const hose = layHose(frame.observation, end, frame.view.shelf);
+    kept.set(end, { key, hose });
+    return hose;
+  };
+  return {
+    name: 'hoses',
+    key: (frame) =>
+      `${HOSE_ENDS.map((end) => sitesKey(frame, end)).join()} ${frame.view.shelf} ${carriedKey(frame)}`,
+    paint(art, frame) {
+      const { observation, view, hand } = frame;
+      for (const end of LAID_IN_ORDER) {
+        const carried = isCarried(frame, end) && hand !== null;
+        if (!carried && !hoseIsShown(observation, end, view.shelf)) continue;
+        const hose = carried ? carryHose(end, hand, view.shelf) : lying(frame, end);
+        hoseLine(art, hose.curve, WIDTH[end], tint(art, end));
+        if (!hasCone(end)) paintCollar(art, end);
+        paintEnd(art, hose);
       }
-      paintEnd(art, hose);
-    }
-  },
-};
+    },
+  };
+}
 
 function sitesKey({ observation }: Frame, end: HoseEnd): string {
   const hose = hoseOf(end);

@@ -1,9 +1,9 @@
-import type { SmokePlace } from '../../../sim/devices/places.ts';
+import { type SmokePlace, UNIT_PORTS } from '../../../sim/devices/places.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
 import { say } from '../../../text/translate.ts';
 import { HOSES } from '../../interaction/layout/benchPlan.ts';
 import { type Box, centreOf, SHEET, type Vec } from '../../interaction/layout/geometry.ts';
-import { placeSite, siteIsOpen } from '../../interaction/layout/hoses.ts';
+import { placeSite, siteIsOpen, siteIsShown, siteOf } from '../../interaction/layout/hoses.ts';
 import { SHELF_EDGE_Y, type ShelfTab } from '../../interaction/layout/shelfPlan.ts';
 import { SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
@@ -29,15 +29,15 @@ const PLACES: Readonly<Record<Exclude<SmokePlace, 'loose-end'>, Vec>> = {
 
 const LOOSE_ENDS = ['canister-hose-end', 'air-hose-end', 'engine-hose-end', 'pump-hose-end'] as const;
 
-/** Where a place's smoke is drawn. A loose end's: the first hose end that lies open, else the smoke hose's own. */
+/** Where a place's smoke is drawn. A loose end's: the smoke hose's own while it lies free, else the first that is open. */
 export function smokeAt(place: SmokePlace, seen: Observation, shelf: ShelfTab): Vec {
   if (place !== 'loose-end') return PLACES[place];
-  const port = (['air-port', 'canister-port', 'engine-port'] as const).find(
-    (each) => seen.sites[each] === null,
-  );
+  const own = HOSES['smoke-hose-end'];
+  if (siteOf(seen, 'smoke-hose') === null)
+    return siteIsShown('smoke-hose-end', shelf) ? own.mouth : { x: own.root.x, y: SHELF_EDGE_Y };
+  const port = UNIT_PORTS.find((each) => seen.sites[each] === null);
   if (port !== undefined) return placeSite(port, shelf).mouth;
-  const end = LOOSE_ENDS.find((each) => siteIsOpen(seen, each, shelf)) ?? 'smoke-hose-end';
-  return HOSES[end].mouth;
+  return HOSES[LOOSE_ENDS.find((each) => siteIsOpen(seen, each, shelf)) ?? 'smoke-hose-end'].mouth;
 }
 
 /** Where the word beside a puff stands. */

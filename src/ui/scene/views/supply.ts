@@ -38,6 +38,17 @@ export const supply: Layer = {
         line: 3,
         colour: tokens.live,
       });
+    if (limiting)
+      art.print(
+        say('drawing.supplyLimiting'),
+        { x: SUPPLY.x + SUPPLY.w / 2, y: SUPPLY.y + 15 },
+        { size: SIZE.scale, weight: '700' },
+      );
+    art.print(
+      say('drawing.supply'),
+      { x: SUPPLY.x + SUPPLY.w / 2, y: SUPPLY.y + SUPPLY.h + 15 },
+      { size: SIZE.small },
+    );
     rocker(art, SUPPLY_SWITCH, on);
     for (const name of ['supply-negative', 'supply-positive'] as const) post(art, POINTS[name]);
   },
