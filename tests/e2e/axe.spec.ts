@@ -38,9 +38,33 @@ test('axe finds nothing on the board, the work order, the bench, the verdict and
   });
   await page.getByRole('button', { name: 'Log this reading' }).click();
   for (const tab of ['Work order', 'Log', 'Service data', 'Reader']) {
-    await page.getByRole('tab', { name: tab }).click();
+    await page.getByRole('tab', { name: tab, exact: true }).click();
     expect(await findings(page), tab).toEqual([]);
   }
+  await page.getByRole('radiogroup', { name: 'Key' }).getByRole('radio', { name: 'On', exact: true }).click();
+  await page.getByRole('button', { name: 'Read codes' }).click();
+  expect(await findings(page), 'codes').toEqual([]);
+  for (const readerPage of ['Live values', 'Command']) {
+    await page.getByRole('tab', { name: readerPage }).click();
+    expect(await findings(page), readerPage).toEqual([]);
+  }
+  await page.getByRole('tab', { name: 'Service data' }).click();
+  for (const sheet of ['Tests', 'Monitor', 'Codes', 'Tools']) {
+    await page.getByRole('tab', { name: sheet, exact: true }).click();
+    expect(await findings(page), `service data, ${sheet}`).toEqual([]);
+  }
+  await page
+    .getByRole('radiogroup', { name: 'Key' })
+    .getByRole('radio', { name: 'Off', exact: true })
+    .click();
+  await page.getByRole('button', { name: 'Road test' }).click();
+  await page.getByRole('button', { name: 'Drive 2 cycles' }).click();
+  await expect(page.getByRole('heading', { name: 'The last drive' })).toBeVisible();
+  expect(await findings(page), 'road test').toEqual([]);
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: 'Parts cupboard' }).click();
+  expect(await findings(page), 'parts cupboard').toEqual([]);
+  await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Give a verdict' }).click();
   await page.getByRole('radio', { name: 'nothing wrong here' }).check();
   expect(await findings(page), 'verdict').toEqual([]);

@@ -78,15 +78,15 @@ test('a closed tab is offered again on the job board', async ({ context }) => {
   await first.goto(BENCH);
   await first.getByRole('button', { name: /Every hose is new/ }).click();
   await first.getByRole('button', { name: 'Take the job' }).click();
-  await expect(first.getByRole('radio', { name: 'DC volts' })).toBeAttached({ timeout: 30_000 });
-  await first.getByRole('radio', { name: 'DC volts' }).click();
+  await expect(first.getByRole('radio', { name: 'DC volts', exact: true })).toBeAttached({ timeout: 30_000 });
+  await first.getByRole('radio', { name: 'DC volts', exact: true }).click();
   await first.waitForTimeout(500);
   await first.close();
 
   const second = await context.newPage();
   await second.goto(BENCH);
   await second.getByRole('button', { name: /Resume the job/ }).click();
-  await expect(second.getByRole('radio', { name: 'DC volts' })).toBeChecked({ timeout: 30_000 });
+  await expect(second.getByRole('radio', { name: 'DC volts', exact: true })).toBeChecked({ timeout: 30_000 });
   await second.close();
 });
 
@@ -101,7 +101,7 @@ test("the hidden fault is nowhere a learner could look: page, address, storage, 
   await page.goto(BENCH);
   await page.getByRole('button', { name: /Every hose is new/ }).click();
   await page.getByRole('button', { name: 'Take the job' }).click();
-  await expect(page.getByRole('radio', { name: 'DC volts' })).toBeAttached({ timeout: 30_000 });
+  await expect(page.getByRole('radio', { name: 'DC volts', exact: true })).toBeAttached({ timeout: 30_000 });
   await page.waitForTimeout(2500);
   const stored = await page.evaluate(async () => {
     const out: string[] = [JSON.stringify({ ...localStorage }), JSON.stringify({ ...sessionStorage })];
