@@ -215,8 +215,9 @@ export class AirNetwork {
   /** Mass carried by each open path in the step worked out last, kg, with their parts. For what travels with the air. */
   eachCarried(tell: (path: AirPath, kg: number) => void): void {
     const { stage, scheme } = this.ready.solver;
-    for (let i = 0; i < stage.paths.length; i++) {
-      tell(stage.paths[i] as AirPath, scheme.carried[i] as number);
+    const { paths } = stage.balance;
+    for (let i = 0; i < paths.length; i++) {
+      tell(paths[i] as AirPath, scheme.carried[i] as number);
     }
   }
 

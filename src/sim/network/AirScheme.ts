@@ -81,19 +81,20 @@ export class AirScheme {
   /** Looks which islands move, now or towards `state.volumeNext`. False when none does. */
   wake(): boolean {
     const { state, stage } = this;
-    const { plan } = stage;
-    stage.p.set(state.p);
-    stage.known.set(state.mass);
-    stage.ownVolume.set(state.volumeNow);
-    stage.settle();
-    this.startFlow.set(stage.pathFlow);
-    this.netOf(stage.pathFlow);
+    const { plan } = stage.balance;
+    stage.balance.p.set(state.p);
+    stage.balance.known.set(state.mass);
+    stage.balance.ownVolume.set(state.volumeNow);
+    stage.balance.settle();
+    this.startFlow.set(stage.balance.pathFlow);
+    this.netOf(stage.balance.pathFlow);
     let any = false;
     for (let island = 0; island < plan.islands; island++) {
       let moves = false;
       for (let i = plan.rowStart[island] as number; i < (plan.rowStart[island + 1] as number); i++) {
         const row = plan.rows[i] as number;
-        const rate = Math.abs(this.slope[row] as number) / (stage.density * stage.volumeOf(row));
+        const rate =
+          Math.abs(this.slope[row] as number) / (stage.balance.density * stage.balance.volumeOf(row));
         moves ||= rate > CALM_PA_PER_S || state.volumeNext[row] !== state.volumeNow[row];
       }
       stage.live[island] = moves ? 1 : 0;
@@ -118,14 +119,14 @@ export class AirScheme {
     }
     const fits = this.secondOrder(h) && (h > FINE_ENOUGH_S || this.error <= 1);
     if (!fits && ((choosy && h > FINE_ENOUGH_S) || !this.backwardEuler(h))) return false;
-    this.endPressure.set(this.stage.p);
+    this.endPressure.set(this.stage.balance.p);
     return true;
   }
 
   /** Takes the step last worked out. */
   take(h: number): void {
     const { state, stage, carried } = this;
-    const { plan } = stage;
+    const { plan } = stage.balance;
     for (let island = 0; island < plan.islands; island++) {
       if (stage.live[island] !== 1) continue;
       for (let i = plan.pathStart[island] as number; i < (plan.pathStart[island + 1] as number); i++) {
@@ -158,24 +159,25 @@ export class AirScheme {
     const { state, stage, slope } = this;
     for (let row = 0; row < slope.length; row++) {
       const v = state.volumeNow[row] as number;
-      stage.ownVolume[row] = v + GAMMA * ((state.volumeNext[row] as number) - v);
+      stage.balance.ownVolume[row] = v + GAMMA * ((state.volumeNext[row] as number) - v);
     }
     if (!this.solve(GAMMA * h)) return false;
-    this.firstFlow.set(stage.pathFlow);
-    this.firstPressure.set(stage.p);
-    this.netOf(stage.pathFlow);
+    this.firstFlow.set(stage.balance.pathFlow);
+    this.firstPressure.set(stage.balance.p);
+    this.netOf(stage.balance.pathFlow);
     for (let row = 0; row < slope.length; row++) {
       const known = (state.mass[row] as number) + (1 - GAMMA) * h * (slope[row] as number);
       if (!(known > 0)) return false;
-      stage.known[row] = known;
+      stage.balance.known[row] = known;
     }
-    stage.ownVolume.set(state.volumeNext);
+    stage.balance.ownVolume.set(state.volumeNext);
     this.reachAhead();
     if (!this.solve(GAMMA * h)) return false;
     if (this.stageGap(h) > 1) return false;
     const { carried } = this;
-    for (let i = 0; i < stage.paths.length; i++) {
-      carried[i] = h * ((1 - GAMMA) * (this.firstFlow[i] as number) + GAMMA * (stage.pathFlow[i] as number));
+    for (let i = 0; i < stage.balance.paths.length; i++) {
+      carried[i] =
+        h * ((1 - GAMMA) * (this.firstFlow[i] as number) + GAMMA * (stage.balance.pathFlow[i] as number));
     }
     this.judge(h);
     return true;
@@ -184,20 +186,21 @@ export class AirScheme {
   /** Guesses the pressures at the step's end by the straight line through its start and first stage. */
   private reachAhead(): void {
     const { stage, state } = this;
-    for (let node = 0; node < stage.p.length; node++) {
+    for (let node = 0; node < stage.balance.p.length; node++) {
       const start = state.p[node] as number;
-      const guess = start + ((stage.p[node] as number) - start) / GAMMA;
-      stage.p[node] = Math.max(guess, LEAST_GUESS * start);
+      const guess = start + ((stage.balance.p[node] as number) - start) / GAMMA;
+      stage.balance.p[node] = Math.max(guess, LEAST_GUESS * start);
     }
   }
 
   private backwardEuler(h: number): boolean {
     const { state, stage, carried } = this;
-    stage.p.set(state.p);
-    stage.known.set(state.mass);
-    stage.ownVolume.set(state.volumeNext);
+    stage.balance.p.set(state.p);
+    stage.balance.known.set(state.mass);
+    stage.balance.ownVolume.set(state.volumeNext);
     if (!this.solve(h)) return false;
-    for (let i = 0; i < stage.paths.length; i++) carried[i] = h * (stage.pathFlow[i] as number);
+    for (let i = 0; i < stage.balance.paths.length; i++)
+      carried[i] = h * (stage.balance.pathFlow[i] as number);
     this.error = Number.POSITIVE_INFINITY;
     this.bend = 0;
     return true;
@@ -210,7 +213,7 @@ export class AirScheme {
     stage.massesToPressures(slope);
     for (let row = 0; row < slope.length; row++) {
       const node = layout.nodeOf[row] as number;
-      const end = stage.p[node] as number;
+      const end = stage.balance.p[node] as number;
       const start = state.p[node] as number;
       if (end === start) continue;
       const distance = this.distance(node);
@@ -226,7 +229,7 @@ export class AirScheme {
   private distance(node: number): number {
     const { ambient } = this.layout;
     if (ambient < 0) return 0;
-    return Math.abs((this.stage.p[node] as number) - (this.state.p[ambient] as number));
+    return Math.abs((this.stage.balance.p[node] as number) - (this.state.p[ambient] as number));
   }
 
   private solve(weight: number): boolean {
@@ -241,7 +244,8 @@ export class AirScheme {
     this.mixSlopes(0, -1, 1);
     let gap = 0;
     for (let row = 0; row < slope.length; row++) {
-      const pa = (GAMMA * h * Math.abs(slope[row] as number)) / (stage.density * stage.volumeOf(row));
+      const pa =
+        (GAMMA * h * Math.abs(slope[row] as number)) / (stage.balance.density * stage.balance.volumeOf(row));
       const distance = this.distance(layout.nodeOf[row] as number);
       gap = Math.max(gap, pa / (STAGE_GAP_PA + STAGE_GAP_SHARE * distance));
     }
@@ -250,7 +254,8 @@ export class AirScheme {
 
   /** Fills `slope` with a sum of the flows at the start, of the first stage and of the second, into each live row. */
   private mixSlopes(start: number, first: number, second: number): void {
-    const { plan, live, pathFlow } = this.stage;
+    const { live } = this.stage;
+    const { plan, pathFlow } = this.stage.balance;
     const { slope } = this;
     slope.fill(0);
     for (let island = 0; island < plan.islands; island++) {
@@ -271,7 +276,7 @@ export class AirScheme {
   /** Fills `slope` with the flow into each row, kg/s. */
   private netOf(pathFlow: Float64Array): void {
     const { slope } = this;
-    const { plan } = this.stage;
+    const { plan } = this.stage.balance;
     slope.fill(0);
     for (let i = 0; i < plan.pathAt.length; i++) {
       const a = plan.fromRow[i] as number;

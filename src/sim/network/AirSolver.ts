@@ -83,12 +83,12 @@ export class AirSolver {
   /** Masses from the present pressures, of rows from `first` to before `end`. */
   fill(first: number, end: number): void {
     const { layout, state, stage } = this;
-    stage.p.set(state.p);
-    stage.ownVolume.set(state.volumeNow);
-    stage.settle();
+    stage.balance.p.set(state.p);
+    stage.balance.ownVolume.set(state.volumeNow);
+    stage.balance.settle();
     for (let row = first; row < end; row++) {
       const pressure = state.p[layout.nodeOf[row] as number] as number;
-      state.mass[row] = (pressure * stage.volumeOf(row)) / (AIR_GAS_CONSTANT * layout.temperatureK);
+      state.mass[row] = (pressure * stage.balance.volumeOf(row)) / (AIR_GAS_CONSTANT * layout.temperatureK);
     }
   }
 
@@ -124,7 +124,7 @@ export class AirSolver {
     for (let node = 0; node < layout.rowOf.length; node++) {
       given[at++] = layout.rowOf[node] === -1 ? (state.p[node] as number) : 0;
     }
-    stage.use(airPlan(plans, layout));
+    stage.balance.use(airPlan(plans, layout));
   }
 
   /** A step cut as finely as it takes. Seldom needed, and only for steps far longer than suggested. */

@@ -1,142 +1,43 @@
+import { AirBalance } from './AirBalance.ts';
 import type { AirLayout } from './AirLayout.ts';
-import type { AirPath, AirTrade, FlowSlope, ShiftSlope } from './AirPart.ts';
 import type { AirPlan } from './AirPlan.ts';
-import { AIR_GAS_CONSTANT } from './airGas.ts';
 
 /** Newton's last correction, taken together with the linear flows, may be this large. */
 const PRESSURE_TOLERANCE_PA = 0.1;
 const MAX_ITERATIONS = 14;
 const MAX_HALVINGS = 10;
 
-/** What is written anew in every solve and not looked at after it: shared by all stages of one size. */
-interface Scratch {
-  readonly residual: Float64Array;
-  readonly delta: Float64Array;
-  readonly before: Float64Array;
-  readonly jacobian: Float64Array;
-  readonly slopeFrom: Float64Array;
-  readonly slopeTo: Float64Array;
-}
-
-const scratches = new Map<string, Scratch>();
-
-function scratchOf(rows: number, paths: number): Scratch {
-  const size = `${rows}/${paths}`;
-  const found = scratches.get(size);
-  if (found !== undefined) return found;
-  const scratch: Scratch = {
-    residual: new Float64Array(rows),
-    delta: new Float64Array(rows),
-    before: new Float64Array(rows),
-    jacobian: new Float64Array(rows * rows),
-    slopeFrom: new Float64Array(paths),
-    slopeTo: new Float64Array(paths),
-  };
-  scratches.set(size, scratch);
-  return scratch;
-}
-
 /**
  * One implicit stage of the air network: finds pressures p so that every volume holds
  *
  *     p·V(p)/(R·T) = known + weight·(net mass flow at p)
  *
- * by damped Newton, island by island of the present plan; islands that are not live stay as they are. Rows are volumes,
- * nodes are volumes and boundaries. Nothing is allocated after construction.
+ * by damped Newton, island by island of the present plan; islands that are not live stay as they are. The guess of the
+ * pressures stands in `balance.p`, and so does the answer. Nothing is allocated after construction.
  */
 export class AirStage {
-  /** Pressure of every node, Pa: the guess before `solve`, the answer after it. */
-  readonly p: Float64Array;
-  /** Mass each row starts from, kg. */
-  readonly known: Float64Array;
-  /** Volume of each row before any moving wall, m³. */
-  readonly ownVolume: Float64Array;
-  /** Mass flow of each open path after `solve`, kg/s, consistent with `p` and the balance to rounding. */
-  readonly pathFlow: Float64Array;
+  readonly balance: AirBalance;
   /** By island: 1 while it is to be solved. */
   readonly live: Uint8Array;
   iterations = 0;
-
-  private readonly volume: Float64Array;
-  private readonly residual: Float64Array;
   private readonly delta: Float64Array;
-  private readonly jacobian: Float64Array;
   private readonly before: Float64Array;
-  private readonly slopeFrom: Float64Array;
-  private readonly slopeTo: Float64Array;
-  private readonly flowOut: FlowSlope = { q: 0, dFrom: 0, dTo: 0 };
-  private readonly shiftOut: ShiftSlope = { shift: 0, slope: 0 };
-  /** kg per Pa and m³. */
-  readonly density: number;
+  private readonly nodeOf: Int32Array;
   private capPa = 0;
 
-  plan: AirPlan;
-  /** Open paths and trades in the plan's order. */
-  readonly paths: AirPath[] = [];
-  private readonly trades: AirTrade[] = [];
-
-  private readonly temperatureK: number;
-  private readonly rowOf: Int32Array;
-  private readonly nodeOf: Int32Array;
-
-  constructor(
-    private readonly layout: AirLayout,
-    plan: AirPlan,
-  ) {
-    const { temperatureK, rowOf, nodeOf, paths } = layout;
-    const rows = nodeOf.length;
-    this.temperatureK = temperatureK;
-    this.rowOf = rowOf;
-    this.nodeOf = nodeOf;
-    this.density = 1 / (AIR_GAS_CONSTANT * temperatureK);
-    this.p = new Float64Array(rowOf.length);
-    this.known = new Float64Array(rows);
-    this.ownVolume = new Float64Array(rows);
-    this.volume = new Float64Array(rows);
-    const scratch = scratchOf(rows, paths.length);
-    this.delta = scratch.delta;
-    this.residual = scratch.residual;
-    this.before = scratch.before;
-    this.jacobian = scratch.jacobian;
-    this.slopeFrom = scratch.slopeFrom;
-    this.slopeTo = scratch.slopeTo;
+  constructor(layout: AirLayout, plan: AirPlan) {
+    const rows = layout.nodeOf.length;
+    this.balance = new AirBalance(layout, plan);
+    this.nodeOf = layout.nodeOf;
+    this.delta = new Float64Array(rows);
+    this.before = new Float64Array(rows);
     this.live = new Uint8Array(rows);
-    this.pathFlow = new Float64Array(paths.length);
-    this.plan = plan;
-    this.use(plan);
-  }
-
-  /** Goes on by another plan of the same layout. */
-  use(plan: AirPlan): void {
-    const { layout, paths, trades } = this;
-    this.plan = plan;
-    paths.length = plan.pathAt.length;
-    for (let i = 0; i < paths.length; i++) paths[i] = layout.paths[plan.pathAt[i] as number] as AirPath;
-    trades.length = plan.tradeAt.length;
-    for (let i = 0; i < trades.length; i++) trades[i] = layout.trades[plan.tradeAt[i] as number] as AirTrade;
-  }
-
-  /** Volume of a row with its moving walls, m³, at the pressures last tried. */
-  volumeOf(row: number): number {
-    return this.volume[row] as number;
-  }
-
-  /** Volumes and flows at the present `p` in every island, without solving. */
-  settle(): void {
-    const { paths, trades, volume } = this;
-    volume.set(this.ownVolume);
-    for (let t = 0; t < trades.length; t++) this.shiftWall(trades[t] as AirTrade);
-    const out = this.flowOut;
-    for (let i = 0; i < paths.length; i++) {
-      this.flowOf(i);
-      this.pathFlow[i] = out.q;
-    }
   }
 
   /** Newton to convergence in all live islands. False leaves `p` at the last trial. `weight` in seconds. */
   solve(weight: number): boolean {
     this.iterations = 0;
-    for (let island = 0; island < this.plan.islands; island++) {
+    for (let island = 0; island < this.balance.plan.islands; island++) {
       if (this.live[island] === 1 && !this.solveIsland(island, weight)) return false;
     }
     return true;
@@ -144,18 +45,19 @@ export class AirStage {
 
   /** Divides masses by row, in kg, through the matrix that `solve` has just factored: what pressures they amount to, Pa. */
   massesToPressures(masses: Float64Array): void {
-    for (let island = 0; island < this.plan.islands; island++) {
-      if (this.live[island] === 1) this.plan.elimination[island]?.solve(this.jacobian, masses);
+    for (let island = 0; island < this.balance.plan.islands; island++) {
+      if (this.live[island] === 1)
+        this.balance.plan.elimination[island]?.solve(this.balance.jacobian, masses);
     }
   }
 
   private solveIsland(island: number, weight: number): boolean {
-    const { plan } = this;
+    const { plan } = this.balance;
     const first = plan.rowStart[island] as number;
     const end = plan.rowStart[island + 1] as number;
-    this.assemble(island, weight);
-    let norm = this.norm(first, end);
-    this.capPa = this.highestPressure(island);
+    this.balance.assemble(island, weight);
+    let norm = this.balance.norm(island);
+    this.capPa = this.balance.highestPressure(island);
     for (let iteration = 1; iteration <= MAX_ITERATIONS; iteration++) {
       this.iterations++;
       if (!this.linearSolve(island)) return false;
@@ -165,13 +67,13 @@ export class AirStage {
       }
       for (let i = first; i < end; i++) {
         const row = plan.rows[i] as number;
-        this.before[row] = this.p[this.nodeOf[row] as number] as number;
+        this.before[row] = this.balance.p[this.nodeOf[row] as number] as number;
       }
       let damping = 1;
       for (let halving = 0; ; halving++) {
         this.tryStep(first, end, damping);
-        this.assemble(island, weight);
-        const trial = this.norm(first, end);
+        this.balance.assemble(island, weight);
+        const trial = this.balance.norm(island);
         if (trial <= norm * (1 - 1e-4 * damping) || halving === MAX_HALVINGS) {
           norm = trial;
           break;
@@ -182,133 +84,23 @@ export class AirStage {
     return false;
   }
 
-  private assemble(island: number, weight: number): void {
-    const { jacobian, residual, volume, p, nodeOf, plan } = this;
-    const rows = nodeOf.length;
-    const k = this.density;
-    const pattern = plan.elimination[island]?.pattern as Int32Array;
-    for (let i = 0; i < pattern.length; i++) jacobian[pattern[i] as number] = 0;
-    const first = plan.rowStart[island] as number;
-    const end = plan.rowStart[island + 1] as number;
-    for (let i = first; i < end; i++) {
-      const row = plan.rows[i] as number;
-      volume[row] = this.ownVolume[row] as number;
-    }
-    for (let t = plan.tradeStart[island] as number; t < (plan.tradeStart[island + 1] as number); t++) {
-      this.assembleTrade(this.trades[t] as AirTrade);
-    }
-    for (let i = first; i < end; i++) {
-      const row = plan.rows[i] as number;
-      const v = volume[row] as number;
-      jacobian[row * rows + row] = (jacobian[row * rows + row] as number) + k * v;
-      residual[row] = k * v * (p[nodeOf[row] as number] as number) - (this.known[row] as number);
-    }
-    const out = this.flowOut;
-    for (let i = plan.pathStart[island] as number; i < (plan.pathStart[island + 1] as number); i++) {
-      this.flowOf(i);
-      const { q, dFrom, dTo } = out;
-      this.pathFlow[i] = q;
-      this.slopeFrom[i] = dFrom;
-      this.slopeTo[i] = dTo;
-      const a = plan.fromRow[i] as number;
-      const b = plan.toRow[i] as number;
-      if (a >= 0) {
-        residual[a] = (residual[a] as number) + weight * q;
-        jacobian[a * rows + a] = (jacobian[a * rows + a] as number) + weight * dFrom;
-        if (b >= 0) jacobian[a * rows + b] = (jacobian[a * rows + b] as number) + weight * dTo;
-      }
-      if (b >= 0) {
-        residual[b] = (residual[b] as number) - weight * q;
-        jacobian[b * rows + b] = (jacobian[b * rows + b] as number) - weight * dTo;
-        if (a >= 0) jacobian[b * rows + a] = (jacobian[b * rows + a] as number) - weight * dFrom;
-      }
-    }
-  }
-
-  /** Fills `flowOut` for an open path at the present pressures. */
-  private flowOf(i: number): void {
-    const { plan, p } = this;
-    (this.paths[i] as AirPath).flow(
-      p[plan.fromNode[i] as number] as number,
-      p[plan.toNode[i] as number] as number,
-      this.temperatureK,
-      this.flowOut,
-    );
-  }
-
-  private shiftWall(trade: AirTrade): void {
-    const { volume, p } = this;
-    const upper = this.rowOf[trade.upper] as number;
-    const lower = this.rowOf[trade.lower] as number;
-    trade.volumeShift((p[trade.lower] as number) - (p[trade.upper] as number), this.shiftOut);
-    if (upper >= 0) volume[upper] = (volume[upper] as number) - this.shiftOut.shift;
-    if (lower >= 0) volume[lower] = (volume[lower] as number) + this.shiftOut.shift;
-  }
-
-  private assembleTrade(trade: AirTrade): void {
-    const { jacobian, p } = this;
-    const rows = this.nodeOf.length;
-    const upper = this.rowOf[trade.upper] as number;
-    const lower = this.rowOf[trade.lower] as number;
-    this.shiftWall(trade);
-    const { slope } = this.shiftOut;
-    if (upper >= 0) {
-      const mass = this.density * (p[trade.upper] as number) * slope;
-      jacobian[upper * rows + upper] = (jacobian[upper * rows + upper] as number) + mass;
-      if (lower >= 0) jacobian[upper * rows + lower] = (jacobian[upper * rows + lower] as number) - mass;
-    }
-    if (lower >= 0) {
-      const mass = this.density * (p[trade.lower] as number) * slope;
-      jacobian[lower * rows + lower] = (jacobian[lower * rows + lower] as number) + mass;
-      if (upper >= 0) jacobian[lower * rows + upper] = (jacobian[lower * rows + upper] as number) - mass;
-    }
-  }
-
   private linearSolve(island: number): boolean {
-    const { plan, delta, residual } = this;
+    const { delta } = this;
+    const { plan, residual, jacobian } = this.balance;
     for (let i = plan.rowStart[island] as number; i < (plan.rowStart[island + 1] as number); i++) {
       const row = plan.rows[i] as number;
       delta[row] = -(residual[row] as number);
     }
     const elimination = plan.elimination[island];
-    if (!elimination?.factor(this.jacobian)) return false;
-    elimination.solve(this.jacobian, delta);
+    if (!elimination?.factor(jacobian)) return false;
+    elimination.solve(jacobian, delta);
     return true;
-  }
-
-  /** The residuals as pressures, summed, Pa. */
-  private norm(first: number, end: number): number {
-    let sum = 0;
-    for (let i = first; i < end; i++) {
-      const row = this.plan.rows[i] as number;
-      sum += Math.abs(this.residual[row] as number) / (this.density * (this.volume[row] as number));
-    }
-    return sum;
-  }
-
-  /** No pressure of the answer can be above this: the highest at hand, or a volume with all its air shut in. */
-  private highestPressure(island: number): number {
-    const { plan, p } = this;
-    let highest = 0;
-    for (let i = plan.pathStart[island] as number; i < (plan.pathStart[island + 1] as number); i++) {
-      highest = Math.max(
-        highest,
-        p[plan.fromNode[i] as number] as number,
-        p[plan.toNode[i] as number] as number,
-      );
-    }
-    for (let i = plan.rowStart[island] as number; i < (plan.rowStart[island + 1] as number); i++) {
-      const row = plan.rows[i] as number;
-      const smallest = Math.min(this.volume[row] as number, this.ownVolume[row] as number);
-      highest = Math.max(highest, (this.known[row] as number) / (this.density * smallest));
-    }
-    return highest;
   }
 
   private largestDelta(first: number, end: number): number {
     let largest = 0;
     for (let i = first; i < end; i++) {
-      largest = Math.max(largest, Math.abs(this.delta[this.plan.rows[i] as number] as number));
+      largest = Math.max(largest, Math.abs(this.delta[this.balance.plan.rows[i] as number] as number));
     }
     return largest;
   }
@@ -316,10 +108,10 @@ export class AirStage {
   /** A part of the Newton step, kept within what pressures can be. */
   private tryStep(first: number, end: number, damping: number): void {
     for (let i = first; i < end; i++) {
-      const row = this.plan.rows[i] as number;
+      const row = this.balance.plan.rows[i] as number;
       const from = this.before[row] as number;
       const to = from + damping * (this.delta[row] as number);
-      this.p[this.nodeOf[row] as number] = Math.min(Math.max(to, 0.2 * from), this.capPa);
+      this.balance.p[this.nodeOf[row] as number] = Math.min(Math.max(to, 0.2 * from), this.capPa);
     }
   }
 
@@ -328,19 +120,19 @@ export class AirStage {
    * it gives to the next to the last bit, and the masses fit the pressures even behind a wide open port.
    */
   private acceptLinear(island: number): void {
-    const { plan } = this;
+    const { plan } = this.balance;
     for (let i = plan.pathStart[island] as number; i < (plan.pathStart[island + 1] as number); i++) {
       const a = plan.fromRow[i] as number;
       const b = plan.toRow[i] as number;
-      let q = this.pathFlow[i] as number;
-      if (a >= 0) q += (this.slopeFrom[i] as number) * (this.delta[a] as number);
-      if (b >= 0) q += (this.slopeTo[i] as number) * (this.delta[b] as number);
-      this.pathFlow[i] = q;
+      let q = this.balance.pathFlow[i] as number;
+      if (a >= 0) q += (this.balance.slopeFrom[i] as number) * (this.delta[a] as number);
+      if (b >= 0) q += (this.balance.slopeTo[i] as number) * (this.delta[b] as number);
+      this.balance.pathFlow[i] = q;
     }
     for (let i = plan.rowStart[island] as number; i < (plan.rowStart[island + 1] as number); i++) {
       const row = plan.rows[i] as number;
       const node = this.nodeOf[row] as number;
-      this.p[node] = (this.p[node] as number) + (this.delta[row] as number);
+      this.balance.p[node] = (this.balance.p[node] as number) + (this.delta[row] as number);
     }
   }
 }
