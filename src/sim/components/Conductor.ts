@@ -8,6 +8,23 @@ import { OPEN_OHMS } from './electricalLimits.ts';
  */
 export abstract class Conductor extends Part {
   private g = 0;
+  /** Current when it was last asked for, and at which solution. */
+  private known = 0;
+  private knownAt = 0;
+
+  /** Worked out when asked for, which for most parts of a bench is seldom. */
+  override get amps(): number {
+    const { host } = this;
+    if (host === null || this.knownAt === host.accepted) return this.known;
+    this.known = this.voltsAcross(host.solution) * this.g;
+    this.knownAt = host.accepted;
+    return this.known;
+  }
+
+  override set amps(value: number) {
+    this.known = value;
+    this.knownAt = this.host?.accepted ?? 0;
+  }
 
   /** Conductance as it now stands, siemens; 0 carries nothing. */
   protected get siemens(): number {
@@ -16,6 +33,7 @@ export abstract class Conductor extends Part {
 
   protected set siemens(value: number) {
     if (value === this.g) return;
+    this.holdAmps();
     this.g = value;
     this.touch();
   }
@@ -29,8 +47,10 @@ export abstract class Conductor extends Part {
     stamp.conductance(this.a, this.b, this.g);
   }
 
-  override accept(x: Float64Array, _h: number): void {
-    this.amps = this.voltsAcross(x) * this.g;
+  /** Before conductance or place change: the current stays what it was until the next solution. */
+  protected holdAmps(): void {
+    const { amps } = this;
+    this.amps = amps;
   }
 
   override spice({ id, node }: SpiceNames): string[] {

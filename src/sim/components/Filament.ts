@@ -73,8 +73,7 @@ export class Filament extends Conductor {
     return this.moved;
   }
 
-  override accept(x: Float64Array, h: number): void {
-    super.accept(x, h);
+  override accept(_x: Float64Array, h: number): void {
     const before = this.ohms;
     const watts = this.amps * this.amps * before;
     if (watts === 0 && this.temperature === this.roomKelvin) {

@@ -92,8 +92,7 @@ export class Fuse extends Conductor {
     return Math.abs(warm - this.warmth) < SETTLED_WARMTH && warm <= this.element.meltingWarmth;
   }
 
-  override accept(x: Float64Array, h: number): void {
-    super.accept(x, h);
+  override accept(_x: Float64Array, h: number): void {
     if (this.parted) return;
     const ratio = this.amps / this.ratedAmps;
     // Backward Euler, written so that an endless step gives the settled warmth.

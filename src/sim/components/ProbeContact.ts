@@ -28,6 +28,7 @@ export class ProbeContact extends Conductor {
 
   attach(node: number | null): void {
     if (node === this.target) return;
+    this.holdAmps();
     this.target = node;
     this.b = node ?? this.a;
     this.siemens = node === null ? 0 : 1 / this.contactResistance;

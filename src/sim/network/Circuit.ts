@@ -24,6 +24,8 @@ export class Circuit {
   private readonly held: Part[] = [];
   private compiled: Compiled | null = null;
   private moved = 0;
+  /** Counts accepted solutions. */
+  accepted = 0;
   private readonly outcome: StepOutcome = { converged: true, iterations: 0 };
 
   /** The number of a named node, made on first use. Node 0 is 'reference'. */
@@ -66,6 +68,11 @@ export class Circuit {
       restore: (state) => this.restore(state),
     });
     this.compiled = { x: new Float64Array(unknowns), solver, scheme };
+  }
+
+  /** The last accepted solution: node voltages by node, then branch currents. Not to be written to. */
+  get solution(): Float64Array {
+    return this.ready.x;
   }
 
   /** Says that the matrix no longer holds. Parts call it when a value changes. */
@@ -167,14 +174,15 @@ export class Circuit {
 
   private accept(h: number, weight: number): void {
     const { x, solver } = this.ready;
-    const { trial, memoryless, storing } = solver;
+    const { trial, accepting, storing } = solver;
     let moved = 0;
     for (let node = 1; node < this.names.length; node++) {
       moved = Math.max(moved, Math.abs((trial[node] as number) - (x[node] as number)));
     }
     this.moved = moved;
     x.set(trial);
-    for (const part of memoryless) part.accept(x, h);
+    this.accepted++;
+    for (const part of accepting) part.accept(x, h);
     for (const part of storing) part.accept(x, weight);
   }
 }

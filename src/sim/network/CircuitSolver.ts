@@ -1,6 +1,6 @@
 import { FullEquations } from './FullEquations.ts';
 import { NodalEquations } from './NodalEquations.ts';
-import type { Part } from './Part.ts';
+import { Part } from './Part.ts';
 import type { Equations } from './Stamp.ts';
 import { StoringPart } from './StoringPart.ts';
 
@@ -27,6 +27,8 @@ export class CircuitSolver {
   /** The last trial solution: node voltages by node, then branch currents. */
   readonly trial: Float64Array;
   readonly memoryless: readonly Part[];
+  /** Those of them that take a solution as fact. */
+  readonly accepting: readonly Part[];
   readonly storing: readonly StoringPart[];
   /** Counts solves. */
   iterations = 0;
@@ -51,6 +53,7 @@ export class CircuitSolver {
     this.trial = new Float64Array(unknowns);
     this.storing = parts.filter((part): part is StoringPart => part instanceof StoringPart);
     this.memoryless = parts.filter((part) => !(part instanceof StoringPart));
+    this.accepting = this.memoryless.filter((part) => part.accept !== Part.prototype.accept);
     this.injecting = parts.filter((part) => part.injects);
     this.piecewise = parts.filter((part) => part.piecewise);
     this.nodal = new NodalEquations(nodes, LEAK_SIEMENS, parts, unknowns - nodes);

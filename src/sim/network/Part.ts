@@ -4,6 +4,10 @@ import type { StateReader } from './StateReader.ts';
 /** What a part needs of the circuit it sits in. */
 export interface PartHost {
   touch(): void;
+  /** The last accepted solution, by unknown. */
+  readonly solution: Float64Array;
+  /** Counts accepted solutions. */
+  readonly accepted: number;
 }
 
 /** How a part's SPICE text refers to things. */
@@ -21,16 +25,24 @@ export interface SpiceNames {
  * (the operating point).
  */
 export abstract class Part {
-  /** Current into terminal `a`, amps, as of the last accepted solution. */
-  amps = 0;
+  private current = 0;
   /** Index of the part's own unknowns, set when the circuit is compiled. */
   branch = 0;
-  private host: PartHost | null = null;
+  protected host: PartHost | null = null;
 
   constructor(
     readonly a: number,
     public b: number,
   ) {}
+
+  /** Current into terminal `a`, amps, as of the last accepted solution. */
+  get amps(): number {
+    return this.current;
+  }
+
+  set amps(value: number) {
+    this.current = value;
+  }
 
   /** How many unknowns beside node voltages the part adds (its own current, where that is solved for). */
   get branches(): number {
@@ -72,8 +84,11 @@ export abstract class Part {
     return false;
   }
 
-  /** Takes a solution as fact: sets `amps` and moves the part's state by `h`. */
-  abstract accept(x: Float64Array, h: number): void;
+  /**
+   * Takes a solution as fact: sets `amps` and moves the part's state by `h`. A part that works its current out when asked
+   * and holds nothing needs none.
+   */
+  accept(_x: Float64Array, _h: number): void {}
 
   /** Appends everything that may change while running. A part with more than `amps` extends this and `load`. */
   save(out: number[]): void {
