@@ -82,4 +82,26 @@ describe('valve, diaphragm and checks', () => {
     expect(opensAfter([{ fault: 'delay-check-leaking', severity: 1 }])).toBeLessThan(0.4);
     expect(opensAfter([{ fault: 'vent-stuck-shut', severity: 0 }])).toBe(30);
   });
+
+  test('a blocked air hose or a clogged filter: the jar is not vented, and an uncapped stroke moves the needle', () => {
+    const vented = (faults: ConstructorParameters<typeof AirBench>[0]): { left: number; needle: number } => {
+      const pulsed = new AirBench(faults).jarOnRunningTruck().solenoid('pulse').wait(4);
+      const left = pulsed.solenoid('off').wait(6).inHg;
+      const stroked = new AirBench(faults).bare('canister-hose').put('pump-hose', 'canister-port');
+      return { left, needle: stroked.stroke().wait(0.2).inHg };
+    };
+    const good = vented([]);
+    expect(good.left).toBeLessThan(0.05);
+    expect(good.needle).toBeLessThan(0.05);
+    for (const fault of ['air-hose-blocked', 'filter-clogged']) {
+      const bad = vented([{ fault, severity: 0.5 }]);
+      expect(bad.left, fault).toBeGreaterThan(3);
+      expect(bad.needle, fault).toBeGreaterThan(1);
+    }
+    // With the blocked hose off, the same unit vents: the hose is convicted, not the seat.
+    const off = new AirBench([{ fault: 'air-hose-blocked', severity: 1 }])
+      .jarOnRunningTruck()
+      .bare('air-hose');
+    expect(off.solenoid('pulse').wait(4).solenoid('off').wait(6).inHg).toBeLessThan(0.05);
+  });
 });
