@@ -26,6 +26,18 @@ test('with a 1.5 mm leak the switch never trips and the vacuum ends at about 0.8
   expect(Math.abs(result.endPa - 800)).toBeLessThan(50);
 }, 30_000);
 
+test('hold goes with the vapour volume: 0.508 mm holds 47, 29 and 10 s at 15, 50 and 85 % fuel', () => {
+  for (const [fuel, holdS] of [
+    [0.15, 47],
+    [0.5, 29],
+    [0.85, 10],
+  ] as const) {
+    const vapourM3 = (1 - fuel) * 75e-3 + 2.6e-3;
+    const result = drawDown({ leakM: 0.508e-3, giveUpS: 120, vapourM3 });
+    expect(Math.abs((result.holdS as number) / holdS - 1), `${fuel}`).toBeLessThan(0.05);
+  }
+}, 30_000);
+
 /**
  * The first integration had 38 and 28 s for a differential of 80 and 50 Pa, with the trip at 25.5 s; this network and the
  * one below, which shares nothing with it, have about 30 and 20 s, with the trip one stroke later. All three agree on what

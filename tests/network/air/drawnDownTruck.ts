@@ -12,6 +12,8 @@ export interface DrawDownOptions {
   /** Vacuum below which the switch opens again, Pa; 1900 unless given. */
   readonly resetPa?: number;
   readonly giveUpS: number;
+  /** Vapour space with the canister, m³; 40 L unless given. */
+  readonly vapourM3?: number;
 }
 
 export interface DrawDownResult {
@@ -37,7 +39,7 @@ export function drawDown(options: DrawDownOptions): DrawDownResult {
   const pump = net.volume('pump chamber', 4e-6, AMBIENT);
   const delay = net.volume('vent-delay chamber', 8e-6, AMBIENT);
   const airHose = net.volume('air hose', 60e-6, AMBIENT);
-  const vessel = net.volume('vapour space', 40e-3, AMBIENT);
+  const vessel = net.volume('vapour space', options.vapourM3 ?? 40e-3, AMBIENT);
   const check = { diameterM: 3e-3, crackingPa: 150 };
   net.add(new CheckValve(reservoir, engine, { diameterM: 4e-3, crackingPa: 0 }));
   net.add(Orifice.bore(air, airHose, 8e-3));
