@@ -15,8 +15,8 @@ const AIM_ROUGHNESS = 0.5;
 const MOST_GROWTH = 4;
 /** 20 ms: short against a fuse's warming, long against a coil's settling. */
 const LONGEST_TICKS: Tick = secondsToTicks(0.02);
-/** 0.5 ms while the plunger travels: a sixteenth of its way. */
-const TRAVELLING_TICKS: Tick = secondsToTicks(0.0005);
+/** 2 ms while the plunger travels: a quarter of its way. Shorter steps moved the coil's current by less than 2e-5 of it. */
+const TRAVELLING_TICKS: Tick = secondsToTicks(0.002);
 
 /** What the last step of the circuit showed. */
 export interface ElectricalStep {
