@@ -1,16 +1,23 @@
 import type { Box } from '../../interaction/layout/geometry.ts';
 import { grow } from '../../interaction/layout/geometry.ts';
-import type { Layer } from '../Frame.ts';
+import type { HotspotId, PlacedHotspot } from '../../interaction/layout/hotspots.ts';
+import type { Frame, Layer } from '../Frame.ts';
 
 function keyOf(box: Box | undefined): string {
   return box === undefined ? '' : `${box.x} ${box.y} ${box.w} ${box.h}`;
+}
+
+/** The hotspot with the ring; what lies in a closed compartment has none. */
+function ringed(id: HotspotId | null, hotspots: Frame['hotspots']): PlacedHotspot | undefined {
+  const spot = id === null ? undefined : hotspots.get(id);
+  return spot?.enabled === true ? spot : undefined;
 }
 
 /** Faint teal on the places the held thing may go, one teal ring for hover, focus or the coach. */
 export const marks: Layer = {
   name: 'marks',
   key: ({ view, hotspots }) => {
-    const ring = view.ring === null ? '' : keyOf(hotspots.get(view.ring));
+    const ring = keyOf(ringed(view.ring, hotspots));
     const targets = view.held === null ? '' : view.targets.map((id) => keyOf(hotspots.get(id))).join();
     return `${ring}|${targets}`;
   },
@@ -24,7 +31,7 @@ export const marks: Layer = {
         art.box(box, Math.min(box.w, box.h) / 2, { line: 1.6, colour: tokens.act, alpha: 0.7 });
       }
     }
-    const ring = view.ring === null ? undefined : hotspots.get(view.ring);
+    const ring = ringed(view.ring, hotspots);
     if (ring === undefined) return;
     const box = grow(ring, 2);
     const radius = Math.min(14, box.h / 2);

@@ -1,11 +1,18 @@
 import type { MeterObservation } from '../../../sim/world/Observation.ts';
 import { say } from '../../../text/translate.ts';
-import { boxAround } from '../../interaction/layout/geometry.ts';
 import { LCD } from '../../interaction/layout/meterPlan.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
-import { alternatingCurrent, diode, directCurrent, lowBattery, relative, sounding } from './meterSymbols.ts';
+import {
+  alternatingCurrent,
+  bell,
+  diode,
+  directCurrent,
+  lowBattery,
+  relative,
+  sounding,
+} from './meterSymbols.ts';
 
 const DIGITS_RIGHT = LCD.x + 181;
 const MARKS_Y = LCD.y + 18;
@@ -53,7 +60,7 @@ function paintMarks(art: Art, meter: MeterObservation): void {
     right -= 28;
   }
   if (meter.tone) {
-    art.box(boxAround({ x: right - 8, y: MARKS_Y }, 18, 12), 2, { fill: colour });
+    bell(art, { x: right - 8, y: MARKS_Y }, colour);
     right -= 26;
   }
   if (meter.relative) {

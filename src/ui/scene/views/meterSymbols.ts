@@ -145,3 +145,16 @@ export function relative(art: Art, at: Vec, colour: string): void {
     { line: LINE.part, colour },
   );
 }
+
+/** A bell that sounds now, after IEC 60417-5013. */
+export function bell(art: Art, at: Vec, colour: string): void {
+  art.arc({ x: at.x, y: at.y - 1 }, 6, Math.PI, 2 * Math.PI, { line: 2, colour });
+  const rim = [
+    { x: at.x - 6, y: at.y - 1 },
+    { x: at.x - 8, y: at.y + 5 },
+    { x: at.x + 8, y: at.y + 5 },
+    { x: at.x + 6, y: at.y - 1 },
+  ];
+  art.strokes(rim, { line: 2, colour });
+  art.circle({ x: at.x, y: at.y + 8 }, 2, { fill: colour });
+}

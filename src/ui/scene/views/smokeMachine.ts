@@ -116,7 +116,9 @@ export const smokeMachine: Layer = {
   name: 'smoke machine',
   key: ({ observation, view }) => {
     const { gas, setKPa, gaugeKPa, flow } = observation.smoke;
-    return view.shelf === 'smoke' ? `${gas} ${setKPa} ${gaugeKPa.toFixed(2)} ${flow.toFixed(2)}` : 'away';
+    return view.shelf === 'smoke'
+      ? `${gas} ${setKPa} ${Math.round(gaugeKPa * 25)} ${Math.round(flow * 50)}`
+      : 'away';
   },
   paint(art, { observation, view }) {
     if (view.shelf !== 'smoke') return;
