@@ -41,8 +41,9 @@ export function JobScreen(props: JobScreenProps) {
       shop,
       voices,
       reducedMotion,
-      openReader: () => {
+      openReader: (byKeys) => {
         tab.value = 'reader';
+        if (byKeys) requestAnimationFrame(() => document.getElementById('tab-reader')?.focus());
       },
       openShortcuts: () => {
         shortcuts.value = true;

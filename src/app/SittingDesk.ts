@@ -48,7 +48,6 @@ const SAID: ReadonlySet<SittingAction['kind']> = new Set<SittingAction['kind']>(
   'swap-unit',
   'wiggle',
   'clear-codes',
-  'read-codes',
 ]);
 
 /** Actions whose outcome is an entry of the log: the caption says that entry. */
@@ -56,6 +55,7 @@ const FOUND: ReadonlySet<SittingAction['kind']> = new Set<SittingAction['kind']>
   'look',
   'listen',
   'drag-test',
+  'read-codes',
 ]);
 
 /** Actions after which the sitting's clock, or the computer's, is elsewhere. */

@@ -30,7 +30,7 @@ interface WorkbenchParts {
   readonly settings: ReadonlySignal<Settings>;
   readonly reducedMotion: ReadonlySignal<boolean>;
   readonly voices: Voices;
-  openReader(): void;
+  openReader(byKeys: boolean): void;
   openShortcuts(): void;
 }
 
@@ -114,8 +114,8 @@ export class Workbench implements BenchInput {
     this.parts.desk.act({ kind: 'release', open });
   }
 
-  openReader(): void {
-    this.parts.openReader();
+  openReader(byKeys: boolean): void {
+    this.parts.openReader(byKeys);
   }
 
   readNow(): void {

@@ -17,7 +17,7 @@ interface JobParts {
   readonly shop: AppShop;
   readonly voices: Voices;
   readonly reducedMotion: ReadonlySignal<boolean>;
-  openReader(): void;
+  openReader(byKeys: boolean): void;
   openShortcuts(): void;
 }
 

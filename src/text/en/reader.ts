@@ -40,7 +40,6 @@ export const reader = {
     clearUnread: 'You have not read them yet. What is cleared cannot be read afterwards.',
     clearKeep: 'Keep them',
     clearDo: 'Clear them',
-    cleared: 'Codes cleared. What stays is shown.',
     groups: { sense: 'Sense', solenoid: 'Solenoid', monitor: 'Leak monitor' },
     sense: 'Voltage at the controller',
     senseState: 'Taken as',
@@ -58,6 +57,6 @@ export const reader = {
     no: 'no',
     fuel: 'Fuel level',
     ask: 'Command the solenoid',
-    commandHint: 'The command ends with the key. Pulse is half a second on, half a second off.',
+    commandHint: 'The command ends with the key. Pulse is two strokes a second.',
   },
 } as const;

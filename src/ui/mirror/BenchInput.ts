@@ -22,6 +22,7 @@ export interface BenchInput {
   ring(id: HotspotId | null): void;
   pumpHandle(position: number): void;
   release(open: boolean): void;
-  openReader(): void;
+  /** Shows the reader; `byKeys` also takes the focus there. */
+  openReader(byKeys: boolean): void;
   readNow(): void;
 }

@@ -23,7 +23,7 @@ export function Mirror({ input }: { readonly input: BenchInput }) {
     // A key's click has no press before it and belongs to no drag.
     if (event.detail !== 0 && pointer.isSwallowed()) return;
     const byList = event.detail === 0 || (event instanceof PointerEvent && event.pointerType === 'touch');
-    if (id === 'reader') input.openReader();
+    if (id === 'reader') input.openReader(event.detail === 0);
     else if (READ.has(id)) input.readNow();
     else input.hand.press(id, byList ? 'keys' : 'pointer');
   };

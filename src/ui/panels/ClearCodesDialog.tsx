@@ -13,8 +13,7 @@ interface ClearCodesProps {
 export function ClearCodesDialog({ desk, unread, onClose }: ClearCodesProps) {
   const clear = (): void => {
     onClose();
-    if (desk.act({ kind: 'clear-codes' }) !== null) return;
-    if (desk.act({ kind: 'read-codes' }) === null) desk.tell(say('reader.cleared'));
+    if (desk.act({ kind: 'clear-codes' }) === null) desk.act({ kind: 'read-codes' });
   };
   return (
     <Dialog title={say('reader.clearTitle')} onClose={onClose}>
