@@ -26,8 +26,7 @@ const MOST_ROUNDS = 60;
 export class CircuitSolver {
   /** The last trial solution: node voltages by node, then branch currents. */
   readonly trial: Float64Array;
-  readonly memoryless: readonly Part[];
-  /** Those of them that take a solution as fact. */
+  /** Parts that store nothing but take a solution as fact. */
   readonly accepting: readonly Part[];
   readonly storing: readonly StoringPart[];
   /** Counts solves. */
@@ -52,8 +51,9 @@ export class CircuitSolver {
   ) {
     this.trial = new Float64Array(unknowns);
     this.storing = parts.filter((part): part is StoringPart => part instanceof StoringPart);
-    this.memoryless = parts.filter((part) => !(part instanceof StoringPart));
-    this.accepting = this.memoryless.filter((part) => part.accept !== Part.prototype.accept);
+    this.accepting = parts.filter(
+      (part) => !(part instanceof StoringPart) && part.accept !== Part.prototype.accept,
+    );
     this.injecting = parts.filter((part) => part.injects);
     this.piecewise = parts.filter((part) => part.piecewise);
     this.nodal = new NodalEquations(nodes, LEAK_SIEMENS, parts, unknowns - nodes);
@@ -94,7 +94,7 @@ export class CircuitSolver {
     const { nodal } = this;
     if (this.dirty) {
       nodal.clear();
-      for (const part of this.memoryless) part.stamp(nodal, weight);
+      for (const part of this.parts) if (!(part instanceof StoringPart)) part.stamp(nodal, weight);
       nodal.keep();
     } else {
       nodal.reclaim();

@@ -5,7 +5,6 @@ import type { BenchState } from '../devices/BenchState.ts';
 import type { RigParameters } from '../devices/parameters.ts';
 import type { ExaminedPlace, SmokePlace } from '../devices/places.ts';
 import type { AirNetwork } from '../network/AirNetwork.ts';
-import type { AirPath } from '../network/AirPart.ts';
 
 /** How open a path is while the bench stands so, 0 to 1; true and false count as 1 and 0. */
 export type Opening = (bench: BenchState) => number | boolean;
@@ -21,22 +20,22 @@ export interface BoreUse {
   readonly heard?: ExaminedPlace;
 }
 
-/** A path with what can be seen or heard of the air in it. */
-export interface Outlet {
-  readonly path: AirPath;
-  readonly seen: SmokePlace | null;
-  readonly heard: ExaminedPlace | null;
+/** A restriction with its bore, what opens it and where its leaking shows. */
+export interface BoredPath {
+  readonly path: Orifice;
+  readonly bore: Bore;
+  readonly use: BoreUse;
 }
+
+const ALWAYS_OPEN: BoreUse = {};
 
 /**
  * The paths of the bench's air as tables: which parameter each is bored by, what of the bench's state opens it, and
  * where its leaking shows. From the tables the air follows the bench (`sync`) and changed parameters (`retune`).
  */
 export class AirFabric {
-  readonly outlets: Outlet[] = [];
-  private readonly bores: { readonly path: Orifice; readonly bore: Bore }[] = [];
+  readonly bored: BoredPath[] = [];
   private readonly seats: { readonly check: CheckValve; readonly leak: Bore }[] = [];
-  private readonly valves: { readonly path: Orifice; readonly open: Opening }[] = [];
   private readonly sources: { readonly node: number; readonly pa: (bench: BenchState) => number }[] = [];
 
   constructor(
@@ -52,13 +51,9 @@ export class AirFabric {
   }
 
   /** A restriction between two nodes. */
-  bore(from: number, to: number, bore: Bore, use: BoreUse = {}): Orifice {
+  bore(from: number, to: number, bore: Bore, use: BoreUse = ALWAYS_OPEN): Orifice {
     const path = this.network.add(Orifice.bore(from, to, diameter(bore, this.parameters)));
-    this.bores.push({ path, bore });
-    if (use.open !== undefined) this.valves.push({ path, open: use.open });
-    if (use.seen !== undefined || use.heard !== undefined) {
-      this.outlets.push({ path, seen: use.seen ?? null, heard: use.heard ?? null });
-    }
+    this.bored.push({ path, bore, use });
     return path;
   }
 
@@ -76,7 +71,7 @@ export class AirFabric {
   heeds(parameters: RigParameters): boolean {
     const now = this.parameters;
     return (
-      this.bores.some(({ bore }) => diameter(bore, parameters) !== diameter(bore, now)) ||
+      this.bored.some(({ bore }) => diameter(bore, parameters) !== diameter(bore, now)) ||
       this.seats.some(({ leak }) => diameter(leak, parameters) !== diameter(leak, now))
     );
   }
@@ -84,21 +79,24 @@ export class AirFabric {
   /** Takes over changed parameters; pressures stay. */
   retune(parameters: RigParameters): void {
     this.parameters = parameters;
-    for (const { path, bore } of this.bores) path.setDiameter(diameter(bore, parameters));
+    for (const { path, bore } of this.bored) path.setDiameter(diameter(bore, parameters));
     for (const { check, leak } of this.seats) check.leakConductance = leakOf(leak, parameters);
   }
 
   /** True when `sync` would change something. */
   differs(bench: BenchState): boolean {
     return (
-      this.valves.some(({ path, open }) => path.openness !== Number(open(bench))) ||
-      this.sources.some(({ node, pa }) => this.network.pressure(node) !== pa(bench))
+      this.bored.some(
+        ({ path, use }) => use.open !== undefined && path.openness !== Number(use.open(bench)),
+      ) || this.sources.some(({ node, pa }) => this.network.pressure(node) !== pa(bench))
     );
   }
 
   /** Opens and shuts every path, and sets every source, as the bench's state says. */
   sync(bench: BenchState): void {
-    for (const { path, open } of this.valves) path.openness = Number(open(bench));
+    for (const { path, use } of this.bored) {
+      if (use.open !== undefined) path.openness = Number(use.open(bench));
+    }
     for (const { node, pa } of this.sources) this.network.setBoundary(node, pa(bench));
   }
 }

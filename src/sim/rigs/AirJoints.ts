@@ -8,8 +8,9 @@ import {
   mayFit,
   type SmokePlace,
   UNIT_PORTS,
+  type UnitPort,
 } from '../devices/places.ts';
-import type { AirFabric } from './AirFabric.ts';
+import type { AirFabric, Bore, BoreUse } from './AirFabric.ts';
 import type { AirNodes, AirVolume } from './airVolumes.ts';
 
 /** The volume behind a barb, or in the hose of an end. */
@@ -49,28 +50,59 @@ const BARE: Readonly<Record<AirSite, { readonly seen: SmokePlace; readonly heard
   'jar-tee-b': { seen: 'jar' },
 };
 
+interface Joint {
+  readonly from: AirVolume;
+  readonly to: AirVolume | 'room';
+  readonly bore: Bore;
+  readonly use: BoreUse;
+}
+
 /**
  * Every way air can go at a barb or a hose end: into the open, into a hose pushed on, and out past a loose clamp or a
- * cracked barb. All paths exist from the beginning; the bench's state opens some and shuts the rest.
+ * cracked barb. All paths exist from the beginning; the bench's state opens some and shuts the rest. All benches share
+ * this one table.
  */
+const JOINTS: readonly Joint[] = [...AIR_SITES.flatMap(jointsOfSite), ...UNIT_PORTS.flatMap(leaksOfPort)];
+
 export function addJoints(fabric: AirFabric, at: AirNodes, room: number): void {
-  for (const site of AIR_SITES) {
-    const volume = at[SITE_VOLUMES[site]];
-    const bore = site.startsWith('engine') ? 'enginePortM' : 'portM';
-    fabric.bore(volume, room, bore, { ...BARE[site], open: (bench) => isOpenToAir(bench, site) });
-    for (const { hose, end } of HOSES) {
-      if (!mayFit(hose, site)) continue;
-      fabric.bore(volume, at[SITE_VOLUMES[end]], bore, { open: (bench) => bench.sites[site] === hose });
-    }
-  }
-  for (const port of UNIT_PORTS) {
-    const volume = at[SITE_VOLUMES[port]];
-    fabric.bore(volume, room, 'looseJointLeakM', {
-      ...BARE[port],
-      open: (bench) => bench.sites[port] !== null && bench.clamps[port] === 'loose',
-    });
-    fabric.bore(volume, room, 'crackedBarbLeakM', { ...BARE[port], open: (bench) => bench.cracked[port] });
-  }
+  for (const { from, to, bore, use } of JOINTS)
+    fabric.bore(at[from], to === 'room' ? room : at[to], bore, use);
+}
+
+function jointsOfSite(site: AirSite): Joint[] {
+  const from = SITE_VOLUMES[site];
+  const bore = site.startsWith('engine') ? 'enginePortM' : 'portM';
+  const open: Joint = {
+    from,
+    to: 'room',
+    bore,
+    use: { ...BARE[site], open: (bench) => isOpenToAir(bench, site) },
+  };
+  const pushedOn = HOSES.filter(({ hose }) => mayFit(hose, site));
+  return [
+    open,
+    ...pushedOn.map(
+      ({ hose, end }): Joint => ({
+        from,
+        to: SITE_VOLUMES[end],
+        bore,
+        use: { open: (bench) => bench.sites[site] === hose },
+      }),
+    ),
+  ];
+}
+
+function leaksOfPort(port: UnitPort): Joint[] {
+  const from = SITE_VOLUMES[port];
+  const loose: BoreUse = {
+    ...BARE[port],
+    open: (bench) => bench.sites[port] !== null && bench.clamps[port] === 'loose',
+  };
+  const cracked: BoreUse = { ...BARE[port], open: (bench) => bench.cracked[port] };
+  return [
+    { from, to: 'room', bore: 'looseJointLeakM', use: loose },
+    { from, to: 'room', bore: 'crackedBarbLeakM', use: cracked },
+  ];
 }
 
 /** A site is open when nothing is on it and, for a hose end, its hose is not itself pushed onto something. */

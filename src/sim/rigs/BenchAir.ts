@@ -127,16 +127,18 @@ export class BenchAir {
 
   /** True when air is heard to leak at a place. */
   hisses(at: ExaminedPlace): boolean {
-    return this.fabric.outlets.some(
-      ({ heard, path }) => heard === at && Math.abs(this.network.flowThrough(path)) > AUDIBLE_KG_PER_S,
+    return this.fabric.bored.some(
+      ({ use, path }) => use.heard === at && Math.abs(this.network.flowThrough(path)) > AUDIBLE_KG_PER_S,
     );
   }
 
   /** Places where air leaves to the room faster than `kgPerS`, with the volume it comes from. */
   outflows(kgPerS: number): { readonly seen: SmokePlace; readonly from: number }[] {
     const found = [];
-    for (const { seen, path } of this.fabric.outlets) {
-      if (seen !== null && this.network.flowThrough(path) > kgPerS) found.push({ seen, from: path.from });
+    for (const { use, path } of this.fabric.bored) {
+      const { seen } = use;
+      if (seen !== undefined && this.network.flowThrough(path) > kgPerS)
+        found.push({ seen, from: path.from });
     }
     return found;
   }
