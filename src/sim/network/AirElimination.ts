@@ -8,7 +8,10 @@ export class AirElimination {
   readonly order: Int32Array;
   /** Places of the array that may be other than zero. */
   readonly pattern: Int32Array;
-  /** For each pivot: its place, how many rows lie below, and for each its place in the pivot's column, its row, how many columns follow, and their places in that row and in the pivot's. */
+  /**
+   * For each pivot: its row, its place, how many rows lie below; then for each of those its place in the pivot's column,
+   * its row, how many columns follow, and for each of these its place in that row and in the pivot's.
+   */
   private readonly downward: Int32Array;
   /** For each pivot from the last: its row, its place, how many columns follow, and their places and rows. */
   private readonly upward: Int32Array;

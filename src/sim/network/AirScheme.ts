@@ -238,7 +238,10 @@ export class AirScheme {
     return solved;
   }
 
-  /** How far the second stage's flows would have moved a volume from where the first stage's would, as a multiple of what is allowed. */
+  /**
+   * How far the second stage's flows would have moved a volume from where the first stage's would, as a multiple of what is
+   * allowed.
+   */
   private stageGap(h: number): number {
     const { stage, slope, layout } = this;
     this.mixSlopes(0, -1, 1);

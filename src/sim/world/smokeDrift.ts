@@ -6,7 +6,10 @@ import type { WorldState } from './WorldState.ts';
 
 /** Less smoke than this in a volume is none. */
 const LEAST_SHARE = 1e-4;
-/** Air that comes out with this much of the machine's thick smoke in it can be seen, if there is enough of it. Common practice, no source. */
+/**
+ * Air that comes out with this much of the machine's thick smoke in it can be seen, if there is enough of it. Common
+ * practice, no source.
+ */
 const VISIBLE_SHARE = 0.03;
 /** About 0.12 L/min: a wisp. The seep of a sound truck at the proper pressure is less. Common practice, no source. */
 const VISIBLE_KG_PER_S = 2.4e-6;
