@@ -30,14 +30,11 @@ export interface Stepped {
 export class CircuitScheme {
   /** How rough the last step was, see `Circuit.roughness`. */
   roughness = 0;
-  private readonly disagreement: Float64Array;
 
   constructor(
     private readonly solver: CircuitSolver,
     private readonly stepped: Stepped,
-  ) {
-    this.disagreement = new Float64Array(solver.trial.length);
-  }
+  ) {}
 
   /** One step of h seconds. False leaves the state as it was. */
   advance(h: number): boolean {
@@ -90,8 +87,8 @@ export class CircuitScheme {
 
   /** Roughness of the two stages just solved. */
   private judge(weight: number): number {
-    const { solver, disagreement } = this;
-    const { storing, trial } = solver;
+    const { solver } = this;
+    const { storing, trial, spare: disagreement } = solver;
     if (storing.length === 0) return 0;
     disagreement.fill(0);
     for (const part of storing) part.injectDisagreement(trial, disagreement, weight);

@@ -18,14 +18,33 @@ export const LEAK_SIEMENS = 1e-12;
 const FREE_ROUNDS = 6;
 const MOST_ROUNDS = 60;
 
+/** What is written anew in every solve and copied where it is to stay: shared by all circuits of one size. */
+interface Scratch {
+  readonly trial: Float64Array;
+  readonly spare: Float64Array;
+}
+
+const scratches = new Map<number, Scratch>();
+
+function scratchOf(unknowns: number): Scratch {
+  const scratch = scratches.get(unknowns) ?? {
+    trial: new Float64Array(unknowns),
+    spare: new Float64Array(unknowns),
+  };
+  scratches.set(unknowns, scratch);
+  return scratch;
+}
+
 /**
  * Solves one implicit stage of a network: its parts write their equations, which are factored and solved, and parts whose
  * characteristic bends change their piece until all pieces fit. Equations are written again only when a value, a piece or
  * the stage's weight has changed.
  */
 export class CircuitSolver {
-  /** The last trial solution: node voltages by node, then branch currents. */
+  /** The trial solution of the stage just solved: node voltages by node, then branch currents. */
   readonly trial: Float64Array;
+  /** As long, for whoever needs it for a moment. */
+  readonly spare: Float64Array;
   /** Parts that store nothing but take a solution as fact. */
   readonly accepting: readonly Part[];
   readonly storing: readonly StoringPart[];
@@ -49,7 +68,9 @@ export class CircuitSolver {
     unknowns: number,
     private readonly parts: readonly Part[],
   ) {
-    this.trial = new Float64Array(unknowns);
+    const { trial, spare } = scratchOf(unknowns);
+    this.trial = trial;
+    this.spare = spare;
     this.storing = parts.filter((part): part is StoringPart => part instanceof StoringPart);
     this.accepting = parts.filter(
       (part) => !(part instanceof StoringPart) && part.accept !== Part.prototype.accept,
