@@ -95,6 +95,9 @@ export class AirNetwork {
     }
     const state = new AirState(this.initialPa, own, settings);
     this.compiled = { layout, state, solver: new AirSolver(layout, state, settings) };
+    // Not needed again, and a bench has many parts.
+    this.parts.length = 0;
+    this.initialPa.length = 0;
   }
 
   /** Advances by h seconds and accepts the result. Swept volumes ramp evenly from where they are to where they were set. */
