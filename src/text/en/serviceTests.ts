@@ -94,7 +94,7 @@ export const serviceTests = {
         title: 'Pulse the solenoid, engine vacuum on its port, 1 L jar on the canister port',
         good: 'jar is drawn down some 0.5 inHg a pulse and keeps it between pulses',
         proves: 'diaphragm, both checks',
-        how: 'Engine running or vacuum kept on the engine port, jar hose on the canister port with its tees capped or on the manometer. Pulse the solenoid with the reader. Stop in time: the manometer ends at 30 inH2O.',
+        how: 'Engine running, its hose on the engine vacuum port. Jar hose on the canister port, pump hose on one tee for its gauge. Take the manometer off and cap its tee: its water would be gone in two seconds. Pulse the solenoid with the reader for five seconds, then off, and watch what the jar keeps.',
       },
       smoke: {
         title: 'Low-pressure smoke, inert gas, air hose plugged',

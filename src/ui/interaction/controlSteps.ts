@@ -3,8 +3,8 @@ import type { Action } from '../../sim/world/Action.ts';
 import type { MeterObservation, Observation } from '../../sim/world/Observation.ts';
 import type { MeterKey } from './layout/meterPlan.ts';
 
-/** Stops of the jar's needle bleed, shut to open: close together where it is nearly shut. */
-export const BLEED_STOPS = [0, 0.02, 0.05, 0.1, 0.15, 0.2, 0.3, 0.4, 0.55, 0.75, 1] as const;
+/** Stops of the jar's needle bleed, shut to open. The first lets the jar down by some 1 inH2O in a minute: the area goes with the square. */
+export const BLEED_STOPS = [0, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.8, 1] as const;
 
 /** Stops of the smoke machine's regulator, Pa above the room: fine up to the 14 inH2O (3.5 kPa) no tank may see more of. */
 export const SMOKE_STOPS = [
