@@ -7,7 +7,6 @@ import {
   type ClampSetting,
   cavityBack,
   cavityOfBack,
-  type ExaminedPlace,
   type Fitting,
   type KeyPosition,
   LEAD_ENDS,
@@ -22,7 +21,7 @@ import {
 import type { Action } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import { bleedAction, meterKeyAction, smokeAction } from './controlSteps.ts';
-import { examinedAt } from './examinedAt.ts';
+import { EXAMINED_SPOTS, examinedAt } from './examinedAt.ts';
 import { type Grip, siteOf, type Target } from './Grip.ts';
 import type { HotspotId, PlainHotspot } from './layout/hotspots.ts';
 import type { LookedAt } from './layout/lookedAt.ts';
@@ -137,24 +136,6 @@ export function hotspotOf(target: Target, grip: Grip): HotspotId | null {
       return unreachable(target);
   }
 }
-
-/** The hotspot an eye or an ear is led to. */
-const EXAMINED_SPOTS: Readonly<Record<ExaminedPlace, HotspotId>> = {
-  plug: 'plug',
-  harness: 'wiggle:ground',
-  unit: 'place:unit',
-  'canister-hose': 'fitting:canister-hose',
-  'air-hose': 'fitting:air-hose',
-  'engine-hose': 'fitting:engine-hose',
-  filter: 'place:filter',
-  canister: 'place:canister',
-  'filler-cap': 'place:filler-cap',
-  tank: 'place:tank',
-  'purge-valve': 'place:purge-valve',
-  fuse: 'fuse',
-  battery: 'place:battery',
-  jumper: 'jumper-fuse',
-};
 
 /** The compartment a tab opens; null for everything else. */
 export function tabAt(id: HotspotId): ShelfTab | null {

@@ -1,5 +1,24 @@
 import type { AirSite, ExaminedPlace, Fitting, LeadPoint } from '../../sim/devices/places.ts';
 import type { HotspotName } from './HotspotMeaning.ts';
+import type { HotspotId } from './layout/hotspots.ts';
+
+/** The hotspot an eye or an ear is led to. */
+export const EXAMINED_SPOTS: Readonly<Record<ExaminedPlace, HotspotId>> = {
+  plug: 'plug',
+  harness: 'wiggle:ground',
+  unit: 'place:unit',
+  'canister-hose': 'place:canister-hose',
+  'air-hose': 'place:air-hose',
+  'engine-hose': 'place:engine-hose',
+  filter: 'place:filter',
+  canister: 'place:canister',
+  'filler-cap': 'place:filler-cap',
+  tank: 'place:tank',
+  'purge-valve': 'place:purge-valve',
+  fuse: 'fuse',
+  battery: 'place:battery',
+  jumper: 'jumper-fuse',
+};
 
 /** The place an eye or an ear goes to when it is put on a hotspot; null where there is nothing of its own to find. */
 export function examinedAt(name: HotspotName): ExaminedPlace | null {

@@ -2,6 +2,9 @@
 export const LOOKED_AT = [
   'battery',
   'unit',
+  'canister-hose',
+  'air-hose',
+  'engine-hose',
   'filter',
   'canister',
   'filler-cap',

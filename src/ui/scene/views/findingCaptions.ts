@@ -1,30 +1,13 @@
-import type { ExaminedPlace } from '../../../sim/devices/places.ts';
 import type { Finding } from '../../../sim/world/Observation.ts';
 import { capital } from '../../../text/format.ts';
 import { say } from '../../../text/translate.ts';
+import { EXAMINED_SPOTS } from '../../interaction/examinedAt.ts';
 import { centreOf, SHEET, type Vec } from '../../interaction/layout/geometry.ts';
 import type { HotspotId } from '../../interaction/layout/hotspots.ts';
 import { SIZE } from '../../theme/type.ts';
 import type { Frame, Layer } from '../Frame.ts';
 
 const SHOWN_SECONDS = 6;
-
-const SPOTS: Readonly<Record<ExaminedPlace, HotspotId>> = {
-  plug: 'plug',
-  harness: 'wiggle:ground',
-  unit: 'place:unit',
-  'canister-hose': 'fitting:canister-hose',
-  'air-hose': 'fitting:air-hose',
-  'engine-hose': 'fitting:engine-hose',
-  filter: 'place:filter',
-  canister: 'place:canister',
-  'filler-cap': 'place:filler-cap',
-  tank: 'place:tank',
-  'purge-valve': 'place:purge-valve',
-  fuse: 'fuse',
-  battery: 'place:battery',
-  jumper: 'jumper-fuse',
-};
 
 interface Shown {
   readonly finding: Finding;
@@ -39,7 +22,9 @@ function wordsOf({ how, at, cavity, signs }: Finding): { readonly where: string;
 
 function placeOf({ finding }: Shown, { hotspots }: Frame): Vec {
   const id: HotspotId =
-    finding.how === 'drag' && finding.cavity !== null ? `point:harness-${finding.cavity}` : SPOTS[finding.at];
+    finding.how === 'drag' && finding.cavity !== null
+      ? `point:harness-${finding.cavity}`
+      : EXAMINED_SPOTS[finding.at];
   const spot = hotspots.get(id);
   return spot === undefined ? centreOf(SHEET) : centreOf(spot);
 }

@@ -1,5 +1,5 @@
-import { WIGGLE_PLACES, type WigglePlace } from '../../../../sim/devices/places.ts';
-import { BATTERY, TRUCK_PLACES, UNIT_LID } from '../benchPlan.ts';
+import { type HoseEnd, WIGGLE_PLACES, type WigglePlace } from '../../../../sim/devices/places.ts';
+import { BATTERY, HOSES, TRUCK_PLACES, UNIT_LID } from '../benchPlan.ts';
 import { type Box, boxAround, centreOf } from '../geometry.ts';
 import type { PlacedHotspot } from '../hotspots.ts';
 import { LOOKED_AT, type LookedAt } from '../lookedAt.ts';
@@ -13,9 +13,18 @@ export const WIGGLE_BOXES: Readonly<Record<WigglePlace, Box>> = {
   plug: boxAround({ x: 664, y: 365 }, 36, 58),
 };
 
+/** The first stretch of a truck hose, which lies there whatever its end is on. */
+function runOf(end: HoseEnd): Box {
+  const { root } = HOSES[end];
+  return { x: root.x + 8, y: root.y - 17, w: 50, h: 34 };
+}
+
 const LOOKED_AT_BOXES: Readonly<Record<LookedAt, Box>> = {
   battery: boxAround({ x: centreOf(BATTERY).x, y: 164 }, 110, 36),
   unit: boxAround(centreOf(UNIT_LID), 150, 38),
+  'air-hose': runOf('air-hose-end'),
+  'canister-hose': runOf('canister-hose-end'),
+  'engine-hose': runOf('engine-hose-end'),
   ...TRUCK_PLACES,
 };
 
