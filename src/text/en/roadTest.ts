@@ -53,6 +53,8 @@ export const roadTest = {
     noCodes: 'none',
     lampLit: 'lit',
     lampDark: 'dark',
+    limitsShort:
+      'Draw down within {{trip}} s. A hold passes at {{pass}} s; under {{small}} s is a small leak.',
     limitsNote: 'Limits scale with the vapour space above the fuel.',
   },
   dash: {

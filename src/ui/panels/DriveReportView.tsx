@@ -49,7 +49,18 @@ export function DriveReportView({ report, totalMiles, level }: DriveReportProps)
           ))}
         </tbody>
       </table>
-      <p class="quiet">{say('roadTest.limitsNote')}</p>
+      <p class="quiet">
+        {limits !== null && (
+          <span class="narrow-only">
+            {say('roadTest.limitsShort', {
+              trip: fixed(limits.tripSeconds, 0),
+              pass: fixed(limits.passSeconds, 0),
+              small: fixed(limits.smallSeconds, 0),
+            })}{' '}
+          </span>
+        )}
+        {say('roadTest.limitsNote')}
+      </p>
     </section>
   );
 }
