@@ -29,7 +29,7 @@ export interface SittingChoice {
 }
 
 /**
- * A job with the pauses of someone who reads, thinks and walks round the truck: the same pause after every line,
+ * A job with the pauses of someone who reads, thinks and walks round the truck: the same pause after every line, but none while the solenoid clicks,
  * so long that the job takes 15 minutes.
  */
 export function longSitting({ name, id, actions }: SittingChoice): LongSitting {
@@ -53,7 +53,7 @@ function play(scenario: Scenario, lines: readonly ScriptLine[], pauseSeconds: nu
   for (const line of lines) {
     const done = runActions(sitting, [line]);
     if (!done.ok) throw new Error(`"${done.error.text}" was refused: ${done.error.refusal}`);
-    sitting.advanceTo(sitting.tick + pause);
+    if (sitting.observe().reader.command !== 'pulse') sitting.advanceTo(sitting.tick + pause);
   }
   return sitting;
 }
