@@ -4,6 +4,7 @@ import type { ItemId } from '../sim/devices/items.ts';
 import type { Refusal } from '../sim/world/Action.ts';
 import { describeAction } from '../text/describeAction.ts';
 import { describeEntry } from '../text/describeEntry.ts';
+import { besideReading } from '../text/entryBeside.ts';
 import { capital, fixed } from '../text/format.ts';
 import { say } from '../text/translate.ts';
 import type { Scenario } from '../training/scenario/Scenario.ts';
@@ -161,7 +162,7 @@ export class SittingDesk implements Desk {
     const entry = this.log.value.at(-1);
     if (entry === undefined) return;
     const { what, value, heard } = describeEntry(entry, this.functionsKnown.value);
-    const sentence = [what, value, heard].filter((part) => part !== null).join(', ');
+    const sentence = [what, value, ...besideReading(entry), heard].filter((part) => part !== null).join(', ');
     this.say(say('hand.logged', { id: entry.id, sentence }), 'news');
   }
 

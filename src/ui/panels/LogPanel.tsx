@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { describeEntry } from '../../text/describeEntry.ts';
+import { besideReading } from '../../text/entryBeside.ts';
 import { clock } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { LogEntry } from '../../training/sitting/LogEntry.ts';
@@ -54,7 +55,14 @@ function EntryRow({ entry, desk, newest }: EntryRowProps) {
             <td>
               <span class="entry-what">{words.what}</span>
             </td>
-            <td class="entry-value">{words.value}</td>
+            <td class="entry-value">
+              {words.value}
+              {besideReading(entry).map((reading) => (
+                <span key={reading} class="entry-beside">
+                  {reading}
+                </span>
+              ))}
+            </td>
           </>
         ) : (
           <td colSpan={2}>

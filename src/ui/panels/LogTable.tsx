@@ -1,4 +1,5 @@
 import { describeEntry } from '../../text/describeEntry.ts';
+import { besideReading } from '../../text/entryBeside.ts';
 import { clock } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { Desk } from './Desk.ts';
@@ -24,7 +25,14 @@ export function LogTable({ desk, cites }: { readonly desk: Desk; readonly cites:
                 {words.heard && <span class="entry-heard">{words.heard}</span>}
                 {entry.note && <span class="entry-note">{entry.note}</span>}
               </td>
-              <td class="number">{entry.about === 'reading' && words.value}</td>
+              <td class="number">
+                {entry.about === 'reading' && words.value}
+                {besideReading(entry).map((reading) => (
+                  <span key={reading} class="entry-beside">
+                    {reading}
+                  </span>
+                ))}
+              </td>
             </tr>
           );
         })}

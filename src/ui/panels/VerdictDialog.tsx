@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { describeEntry } from '../../text/describeEntry.ts';
+import { besideReading } from '../../text/entryBeside.ts';
 import { capital } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { VerdictItem } from '../../training/sitting/SittingAction.ts';
@@ -116,7 +117,7 @@ function CiteChoice({ desk, cited, onToggle }: CiteChoiceProps) {
                 onChange={() => onToggle(entry.id)}
               />
               <span>
-                <b>{entry.id}</b> {words.what} <b>{words.value}</b>
+                <b>{entry.id}</b> {words.what} <b>{[words.value, ...besideReading(entry)].join(', ')}</b>
                 {words.heard && ` · ${words.heard}`}
                 {entry.about === 'reading' && <span class="entry-conditions">{words.conditions}</span>}
               </span>
