@@ -1,15 +1,19 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { clamp } from '../../base/maths.ts';
+import { tabUnder } from '../interaction/dropTarget.ts';
 import { gripAt } from '../interaction/HotspotMeaning.ts';
 import { PUMP_TRAVEL } from '../interaction/layout/benchPlan.ts';
 import { SHEET, type Vec } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
 import { PumpDrag } from '../interaction/PumpDrag.ts';
 import type { BenchInput } from './BenchInput.ts';
 
 const DRAG_BEGINS_PX = 6;
 const HOLD_MS = 350;
 const CLAMP_HOLD_MS = 700;
+/** A thing held this long over a tab of the shelf opens its compartment. */
+const TAB_OPENS_MS = 450;
 
 type Drag =
   | { readonly kind: 'carry'; readonly id: HotspotId; readonly x: number; readonly y: number; moved: boolean }
@@ -35,6 +39,14 @@ export function useBenchPointer(input: BenchInput) {
   const drag = useRef<Drag | null>(null);
   const swallowClick = useRef(false);
   useEffect(() => {
+    let tabOver: ShelfTab | null = null;
+    let opening: ReturnType<typeof setTimeout> | undefined;
+    const hoverTab = (tab: ShelfTab | null): void => {
+      if (tab === tabOver) return;
+      tabOver = tab;
+      clearTimeout(opening);
+      if (tab !== null) opening = setTimeout(() => input.hand.openShelf(tab), TAB_OPENS_MS);
+    };
     const move = (event: PointerEvent): void => {
       const now = drag.current;
       if (now?.kind === 'pump') {
@@ -47,11 +59,15 @@ export function useBenchPointer(input: BenchInput) {
         const grip = gripAt(now.id, input.observation.peek());
         if (grip !== null) input.hand.pickUp(grip, 'pointer');
       }
-      if (now.moved) input.pointAt(input.toBench(event.clientX, event.clientY));
+      if (!now.moved) return;
+      const at = input.toBench(event.clientX, event.clientY);
+      input.pointAt(at);
+      hoverTab(tabUnder(at));
     };
     const up = (event: PointerEvent): void => {
       const now = drag.current;
       drag.current = null;
+      hoverTab(null);
       if (now === null) return;
       if (now.kind === 'pump') {
         const position = now.pump.end(event.timeStamp);
@@ -92,6 +108,7 @@ export function useBenchPointer(input: BenchInput) {
     window.addEventListener('pointerup', up);
     window.addEventListener('pointercancel', cancel);
     return () => {
+      clearTimeout(opening);
       window.removeEventListener('pointerdown', fresh, { capture: true });
       window.removeEventListener('pointermove', move);
       window.removeEventListener('pointerup', up);

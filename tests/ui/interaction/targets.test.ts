@@ -9,6 +9,9 @@ const GRIPS: readonly Grip[] = [
   ...LEAD_ENDS.map((end): Grip => ({ kind: 'lead', end })),
   ...FITTINGS.map((item): Grip => ({ kind: 'fitting', item })),
   { kind: 'pin' },
+  { kind: 'drag-gauge' },
+  { kind: 'sense', how: 'look' },
+  { kind: 'sense', how: 'listen' },
 ];
 
 /** Benches in different states of work. */

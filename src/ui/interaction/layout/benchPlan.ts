@@ -12,7 +12,7 @@ export const SUPPLY_SWITCH: Vec = { x: 312, y: 158 };
 export const FUSE_HOLDER: Box = { x: 360, y: 106, w: 120, h: 64 };
 export const FUSE_FITTED: Vec = { x: 420, y: 130 };
 export const FUSE_LAID_OUT: Vec = { x: 462, y: 196 };
-export const CONTROLLER: Box = { x: 500, y: 22, w: 172, h: 78 };
+export const CONTROLLER: Box = { x: 520, y: 22, w: 160, h: 78 };
 
 export const KEY_CENTRE: Vec = { x: 104, y: 266 };
 export const KEY_LABELS: Readonly<Record<KeyPosition, Vec>> = {

@@ -20,7 +20,7 @@ interface Ground {
 const GROUNDS: readonly Ground[] = [
   { box: PLUG_INSET, cost: 2.5 },
   { box: { x: 826, y: CAVITY_Y - 40, w: 316, h: 82 }, cost: 24 }, // cavities
-  { box: { x: 726, y: 284, w: 468, h: 112 }, cost: 10 }, // wires and plug, side view or faces
+  { box: { x: 786, y: 284, w: 408, h: 112 }, cost: 10 }, // wires and plug, side view or faces
   { box: { x: 672, y: 150, w: 50, h: 250 }, cost: 3 }, // harness
   { box: { x: 614, y: 326, w: 62, h: 76 }, cost: 40 }, // connector
   { box: plan.UNIT_BODY, cost: 14 },

@@ -1,7 +1,7 @@
 import { cheapestWay, costOfLine, pulledStraight } from './cheapestWay.ts';
 import { CELL, cellAt, FORBIDDEN } from './costField.ts';
 import { type Curve, hanging, rounded, sampled } from './curve.ts';
-import { along, distance, towards, type Vec } from './geometry.ts';
+import { along, contains, distance, grow, SHEET, towards, type Vec } from './geometry.ts';
 
 /** An end of a cord or hose and the way it leaves there. */
 export interface LineEnd {
@@ -35,7 +35,8 @@ function easedTurn(at: LineEnd, out: Vec, next: Vec): readonly Vec[] {
   const { x, y } = at.direction;
   if (ahead.x * x + ahead.y * y > -0.2) return [out];
   const side = ahead.x * -y + ahead.y * x < 0 ? -1 : 1;
-  return [out, along(out, { x: -y * side, y: x * side }, TURN)];
+  const corner = (way: number): Vec => along(out, { x: -y * way, y: x * way }, TURN);
+  return [out, contains(grow(SHEET, -8), corner(side)) ? corner(side) : corner(-side)];
 }
 
 /** Corners of the cheapest way, without its two ends. */

@@ -15,6 +15,11 @@ import {
 /** Electrical points that never move. The meter's tips move with their leads. */
 export type FixedPoint = Exclude<LeadPoint, 'meter-red-tip' | 'meter-black-tip'>;
 
+/** Places a careless tip gets to: they can be used, and nobody is invited to. */
+export function isCareless(point: LeadPoint): boolean {
+  return /^(front|wire|slip)-/.test(point);
+}
+
 export const POINTS: Readonly<Record<FixedPoint, Vec>> = {
   'battery-negative': { x: 54, y: 88 },
   'battery-positive': { x: 130, y: 88 },
@@ -22,8 +27,8 @@ export const POINTS: Readonly<Record<FixedPoint, Vec>> = {
   'supply-positive': { x: 304, y: 88 },
   'fuse-in': { x: 386, y: 88 },
   'fuse-out': { x: 454, y: 88 },
-  'controller-feed': { x: 542, y: 122 },
-  'controller-sense': { x: 630, y: 122 },
+  'controller-feed': { x: 558, y: 122 },
+  'controller-sense': { x: 640, y: 122 },
   'chassis-stud': { x: 258, y: 246 },
   'ground-splice': { x: 340, y: 226 },
   'cavity-1-back': { x: CAVITY_XS[0], y: PIN_HEAD_Y },

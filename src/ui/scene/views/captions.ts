@@ -57,7 +57,7 @@ function originOf(kind: HappeningKind, observation: Observation, shelf: ShelfTab
     case 'hiss':
       return along(BARBS['air-port'].tip, { x: 0, y: 1 }, 34);
     case 'relay':
-      return { x: 586, y: 122 };
+      return { x: 599, y: 122 };
     case 'barb-cracked':
       return along(BARBS['air-port'].clamp, { x: 0, y: 1 }, 34);
     case 'water-lost':

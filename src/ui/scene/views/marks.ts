@@ -1,6 +1,8 @@
+import { nameOf } from '../../interaction/HotspotMeaning.ts';
 import type { Box } from '../../interaction/layout/geometry.ts';
 import { grow } from '../../interaction/layout/geometry.ts';
 import type { HotspotId, PlacedHotspot } from '../../interaction/layout/hotspots.ts';
+import { isCareless } from '../../interaction/layout/points.ts';
 import type { Frame, Layer } from '../Frame.ts';
 
 function keyOf(box: Box | undefined): string {
@@ -13,7 +15,7 @@ function ringed(id: HotspotId | null, hotspots: Frame['hotspots']): PlacedHotspo
   return spot?.enabled === true ? spot : undefined;
 }
 
-/** Faint teal on the places the held thing may go, one teal ring for hover, focus or the coach. */
+/** Faint teal on the places the held thing may go (a thin line where it had better not), one teal ring for hover, focus or the coach. */
 export const marks: Layer = {
   name: 'marks',
   key: ({ view, hotspots }) => {
@@ -27,6 +29,11 @@ export const marks: Layer = {
       for (const id of view.targets) {
         const box = hotspots.get(id);
         if (box === undefined) continue;
+        const name = nameOf(id);
+        if (name.kind === 'point' && isCareless(name.of)) {
+          art.box(grow(box, -7), 8, { line: 1.2, colour: tokens.inkSoft });
+          continue;
+        }
         art.box(box, Math.min(box.w, box.h) / 2, { fill: tokens.act, alpha: 0.16 });
         art.box(box, Math.min(box.w, box.h) / 2, { line: 1.6, colour: tokens.act, alpha: 0.7 });
       }

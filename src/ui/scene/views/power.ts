@@ -10,17 +10,17 @@ import { post, screw, stud, wire } from './parts.ts';
 
 /** Wires run in straight harness lines with small bends: from the controller and the splice to the unit's plug. */
 const FEED_RUN: readonly Vec[] = [
-  { x: 542, y: 100 },
-  { x: 542, y: 174 },
-  { x: 690, y: 174 },
-  { x: 690, y: 356 },
+  { x: 558, y: 100 },
+  { x: 558, y: 174 },
+  { x: 694, y: 174 },
+  { x: 694, y: 356 },
   { x: 670, y: 356 },
 ];
 const SENSE_RUN: readonly Vec[] = [
-  { x: 630, y: 100 },
-  { x: 630, y: 160 },
-  { x: 703, y: 160 },
-  { x: 703, y: 376 },
+  { x: 640, y: 100 },
+  { x: 640, y: 160 },
+  { x: 708, y: 160 },
+  { x: 708, y: 376 },
   { x: 670, y: 376 },
 ];
 const GROUND_RUN: readonly Vec[] = [
@@ -28,8 +28,8 @@ const GROUND_RUN: readonly Vec[] = [
   { x: 258, y: 226 },
   { x: 340, y: 226 },
   { x: 340, y: 248 },
-  { x: 677, y: 248 },
-  { x: 677, y: 366 },
+  { x: 680, y: 248 },
+  { x: 680, y: 366 },
   { x: 670, y: 366 },
 ];
 
@@ -105,8 +105,8 @@ export const power: Layer = {
     paintBattery(art);
     paintFuseHolder(art);
     paintController(art);
-    letters(art, PLUG_WIRES[1], { x: 554, y: 150 });
-    letters(art, PLUG_WIRES[3], { x: 642, y: 142 });
+    letters(art, PLUG_WIRES[1], { x: 570, y: 150 });
+    letters(art, PLUG_WIRES[3], { x: 652, y: 142 });
     stud(art, POINTS['chassis-stud']);
     art.print(say('drawing.chassis'), { x: 258, y: 279 }, { size: SIZE.small });
     art.box(boxAround(POINTS['ground-splice'], 40, 20), 5, { fill: art.tokens.steel, line: LINE.part });

@@ -7,7 +7,7 @@ import { spot } from './spot.ts';
 
 /** Where a hand takes hold of the harness to move it. */
 export const WIGGLE_BOXES: Readonly<Record<WigglePlace, Box>> = {
-  feed: boxAround({ x: 586, y: 174 }, 44, 34),
+  feed: boxAround({ x: 606, y: 174 }, 44, 34),
   ground: boxAround({ x: 540, y: 251 }, 48, 34),
   sense: boxAround({ x: 700, y: 214 }, 36, 48),
   plug: boxAround({ x: 664, y: 365 }, 36, 58),
