@@ -6,7 +6,7 @@ import { notNegative, positive } from './electricalLimits.ts';
 
 /** Share of the present current, and the least current it is taken of, whose flux is one grain. */
 const GRAIN_SHARE = 0.01;
-const LEAST_AMPS = 0.02;
+const LEAST_AMPS = 0.1;
 
 /**
  * A coil: flux linkage λ = L·i, dλ/dt = v − R·i (Faraday's law), R its winding resistance (may be 0).

@@ -9,7 +9,7 @@ const SHORTEST_PIECE = 0.4e-6;
 const LONGEST_LEAP = 60e-6;
 /** A step rougher than this is cut into pieces: one that runs smoothly, and one on whose way a characteristic bends. */
 const TOO_ROUGH = 4;
-const TOO_ROUGH_AT_BEND = 0.25;
+const TOO_ROUGH_AT_BEND = 0.5;
 
 /** Whose state the scheme moves. */
 export interface Stepped {
