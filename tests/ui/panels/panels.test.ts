@@ -6,9 +6,18 @@ import { type MeterRange, rangesOf } from '../../../src/sim/devices/meter/ranges
 import { NOMINAL } from '../../../src/sim/devices/parameters.ts';
 import { catalogue } from '../../../src/text/en/catalogue.ts';
 import { ITEM_GROUPS } from '../../../src/ui/panels/itemGroups.ts';
+import { keepUnits } from '../../../src/ui/panels/keepUnits.ts';
 import { MONITOR_TABLE } from '../../../src/ui/panels/monitorTable.ts';
 import { notAsOnTruck, toolsOnTruck } from '../../../src/ui/panels/roadNeeds.ts';
 import { WorldBench } from '../../support/worldBench.ts';
+
+describe('numbers and units', () => {
+  it('stay on one line, and words do not', () => {
+    expect(keepUnits('never above 14 inH2O, 0.5 psi')).toBe('never above 14\u00a0inH2O, 0.5\u00a0psi');
+    expect(keepUnits('32 Ω ± 6 % at 20 °C')).toBe('32\u00a0Ω ± 6\u00a0% at 20\u00a0°C');
+    expect(keepUnits('cavity 3, then 2')).toBe('cavity 3, then 2');
+  });
+});
 
 describe('the list of items', () => {
   it('holds every item once, and nothing-wrong', () => {
