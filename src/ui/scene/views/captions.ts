@@ -1,7 +1,9 @@
+import { UNIT_PORTS } from '../../../sim/devices/places.ts';
 import type { Happening, HappeningKind, Observation } from '../../../sim/world/Observation.ts';
 import { say } from '../../../text/translate.ts';
-import { BARBS, FUSE_FITTED, UNIT_BODY } from '../../interaction/layout/benchPlan.ts';
+import { BARBS, TRUCK_PLACES, UNIT_BODY, UNIT_CONNECTOR } from '../../interaction/layout/benchPlan.ts';
 import { along, centreOf, type Vec } from '../../interaction/layout/geometry.ts';
+import { jumperInUse } from '../../interaction/layout/leadEnds.ts';
 import { JACKS, LCD, METER } from '../../interaction/layout/meterPlan.ts';
 import { type FixedPoint, POINTS } from '../../interaction/layout/points.ts';
 import { LENS, SHELF_EDGE_Y, type ShelfTab, SMOKE_GAUGE } from '../../interaction/layout/shelfPlan.ts';
@@ -11,6 +13,8 @@ import type { Frame, Layer } from '../Frame.ts';
 import { smokeAt, smokeWord } from './smokePuffs.ts';
 
 const SHOWN_SECONDS = 1.2;
+const UP: Vec = { x: 0, y: -1 };
+const DOWN: Vec = { x: 0, y: 1 };
 
 interface Shown {
   readonly kind: HappeningKind;
@@ -18,18 +22,26 @@ interface Shown {
 }
 
 function aboveJumper(observation: Observation): Vec {
-  const body = jumperBodyAt(observation);
-  return { x: body.x, y: body.y - 36 };
+  return along(jumperBodyAt(observation), UP, 36);
 }
 
-/** A lead that burns is one that lies across the supply: at the end that is on a post, else at the meter's jack. */
-function burntLead({ leads, meter }: Observation): Vec {
-  const point = (['plain-a', 'plain-b', 'jumper-far'] as const)
-    .map((end) => leads[end])
-    .find((at) => at !== null);
-  if (point !== undefined && point !== null && point in POINTS)
-    return along(POINTS[point as FixedPoint], { x: 0, y: 1 }, 40);
-  return along(JACKS[meter.jack], { x: 0, y: -1 }, 54);
+/** Beside the ground lead's first end that is on something fixed; null while it is on nothing. */
+function atGroundLead({ leads }: Observation): Vec | null {
+  const point = leads['plain-a'] ?? leads['plain-b'];
+  return point !== null && point in POINTS ? along(POINTS[point as FixedPoint], DOWN, 40) : null;
+}
+
+/** A spark is at what opens or closes: the jumper, else a lead laid across, else the plug that was parted. */
+function atContact(observation: Observation): Vec {
+  if (jumperInUse(observation)) return aboveJumper(observation);
+  return atGroundLead(observation) ?? along(centreOf(UNIT_CONNECTOR), UP, 60);
+}
+
+/** A fuse that pops is heard in the jumper or in the meter, behind the jack its lead is in. */
+function poppedFuse(observation: Observation): Vec {
+  const { jumper, meter } = observation;
+  const inMeter = jumper.fuse === 'whole' || (meter.jack !== 'volts' && !jumperInUse(observation));
+  return inMeter ? along(JACKS[meter.jack], UP, 54) : aboveJumper(observation);
 }
 
 /** At the first place it is seen at, over that puff's own word; at the machine when it has drifted off again. */
@@ -39,15 +51,8 @@ function seenSmoke(observation: Observation, shelf: ShelfTab): Vec {
   return centreOf(smokeWord(smokeAt(place, observation, shelf)));
 }
 
-/** A fuse that popped: the jumper's can be seen; a meter in a current jack has one too; else it is the truck's. */
-function poppedFuse({ jumper, meter, leads }: Observation): Vec | null {
-  if (jumper.fuse === 'melted') return null;
-  if (meter.jack !== 'volts' && leads['meter-red'] !== null)
-    return along(JACKS[meter.jack], { x: 0, y: -1 }, 54);
-  return along(FUSE_FITTED, { x: 0, y: -1 }, 52);
-}
-
-function originOf(kind: HappeningKind, observation: Observation, shelf: ShelfTab): Vec {
+/** Where the caption of something heard or seen stands: where it came from, as far as eye and ear can tell. */
+export function happeningAt(kind: HappeningKind, observation: Observation, shelf: ShelfTab): Vec {
   switch (kind) {
     case 'click-on':
     case 'click-off':
@@ -55,23 +60,25 @@ function originOf(kind: HappeningKind, observation: Observation, shelf: ShelfTab
     case 'tone':
       return { x: centreOf(LCD).x, y: METER.y - 18 };
     case 'hiss':
-      return along(BARBS['air-port'].tip, { x: 0, y: 1 }, 34);
+      return along(BARBS['air-port'].tip, DOWN, 34);
     case 'relay':
       return { x: 599, y: 122 };
-    case 'barb-cracked':
-      return along(BARBS['air-port'].clamp, { x: 0, y: 1 }, 34);
+    case 'barb-cracked': {
+      const port = UNIT_PORTS.find((each) => observation.clamps[each] === 'over-tight') ?? 'air-port';
+      return along(BARBS[port].clamp, DOWN, 34);
+    }
     case 'water-lost':
       return { x: centreOf(LENS).x, y: SHELF_EDGE_Y - 18 };
     case 'smoke-seen':
       return seenSmoke(observation, shelf);
     case 'crack-heard':
-      return { x: UNIT_BODY.x + 90, y: UNIT_BODY.y + 130 };
+      return along(centreOf(TRUCK_PLACES.canister), { x: 1, y: 0 }, 70);
     case 'lead-burnt':
-      return burntLead(observation);
+      return atGroundLead(observation) ?? aboveJumper(observation);
     case 'fuse-pop':
-      return poppedFuse(observation) ?? aboveJumper(observation);
+      return poppedFuse(observation);
     case 'spark':
-      return aboveJumper(observation);
+      return atContact(observation);
   }
 }
 
@@ -99,7 +106,7 @@ export function createCaptions(): Layer {
       if (!view.captions) return;
       const stacked = new Map<string, number>();
       for (const { kind } of shown.slice(-6)) {
-        const origin = originOf(kind, observation, view.shelf);
+        const origin = happeningAt(kind, observation, view.shelf);
         const place = `${origin.x} ${origin.y}`;
         const level = stacked.get(place) ?? 0;
         if (level >= 3) continue;
