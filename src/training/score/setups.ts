@@ -102,7 +102,8 @@ export function readsGround(seen: Observation): boolean {
 }
 
 function readsVolts(seen: Observation, points: readonly LeadPoint[], against: readonly LeadPoint[]): boolean {
-  return seen.meter.function === 'volts-dc' && seen.meter.display.settled && across(seen, points, against);
+  const { display, function: which } = seen.meter;
+  return which === 'volts-dc' && display.settled && readsNow(seen) && across(seen, points, against);
 }
 
 /** The tool's hose is on this site, by itself or through the jar. */
