@@ -36,7 +36,7 @@ export const shell = {
     wait: 'wait ten seconds',
     'wait-steady': 'wait until every instrument stands still',
     help: 'this list',
-    clamp: 'on a clamp: one turn tighter or looser; so does a long press, tighter only',
+    clamp: 'on a clamp, the needle bleed or the smoke regulator: one step more or less. A long press on a clamp tightens it too',
     escape: 'put back what you hold',
   },
 } as const;

@@ -24,9 +24,11 @@ export function HandBar({ desk, held, onShortcuts }: HandBarProps) {
   const news = held === null || caption.id !== since.current.id;
   return (
     <div class="hand-bar">
-      <p class={`caption caption-${news ? caption.tone : 'held'}`} role="status" aria-atomic="true">
-        <span key={caption.id}>{news ? caption.sentence : held}</span>
-      </p>
+      <div class="caption-room">
+        <p class={`caption caption-${news ? caption.tone : 'held'}`} role="status" aria-atomic="true">
+          <span key={caption.id}>{news ? caption.sentence : held}</span>
+        </p>
+      </div>
       <fieldset class="strokes">
         <legend class="visually-hidden">{say('groups.pump')}</legend>
         {STROKES.map(({ depth, label, short }) => (
