@@ -12,7 +12,7 @@ import {
   worldActions,
 } from './longSitting.ts';
 import { bytesPerWorld, stepTogether } from './manyWorlds.ts';
-import { inTurns } from './measure.ts';
+import { cpuMs, inTurns, median } from './measure.ts';
 import { ownSystems, solveFull, solveSparse } from './ownSystems.ts';
 
 const SITTINGS: readonly SittingChoice[] = [
@@ -29,6 +29,7 @@ const TOGETHER = [1, 10, 100, 1000];
 
 const rows: BenchRow[] = [
   ...(await sittings()),
+  newWorld(),
   ...(await transient()),
   ...(await linear()),
   memory(),
@@ -84,6 +85,23 @@ function replayWorld({ record }: LongSitting, { spec, actions }: ReturnType<type
     world.apply(action);
   }
   world.advanceTo(record.endTick);
+}
+
+/** Every truck has been driven before its work order is written; the drives of a seed are worked out once. */
+function newWorld(): BenchRow {
+  const { spec } = worldActions(longSitting(SITTINGS[0] as SittingChoice));
+  const taken = Array.from({ length: 7 }, (_, i) => {
+    const before = cpuMs();
+    createWorld({ ...spec, seed: `bench ${i}` });
+    return cpuMs() - before;
+  });
+  const cycles = spec.drives?.cycles ?? 0;
+  return {
+    what: `A world of a new seed, with the ${cycles} drives before its work order (replays of one seed share them)`,
+    measured: `${median(taken).toFixed(0)} ms`,
+    goal: '',
+    kept: null,
+  };
 }
 
 async function transient(): Promise<BenchRow[]> {
