@@ -36,7 +36,8 @@ export const shell = {
     wait: 'wait ten seconds',
     'wait-steady': 'wait until every instrument stands still',
     help: 'this list',
-    clamp: 'on a clamp, the needle bleed or the smoke regulator: one step more or less. A long press on a clamp tightens it too',
+    clamp:
+      'on a clamp, the needle bleed or the smoke regulator: one step more or less. A long press on a clamp tightens it too',
     escape: 'put back what you hold',
   },
 } as const;
