@@ -6,6 +6,7 @@ import { createCaptions } from './views/captions.ts';
 import { createFindingCaptions } from './views/findingCaptions.ts';
 import { gaugeDial, gaugeNeedle } from './views/gauge.ts';
 import { clamps, createHoses, stubWords } from './views/hoses.ts';
+import { hoverName } from './views/hoverName.ts';
 import { jar } from './views/jar.ts';
 import { keySwitch } from './views/keySwitch.ts';
 import { createLeads } from './views/leads.ts';
@@ -63,6 +64,7 @@ function allLayers(): readonly Layer[] {
     smokePuffs,
     wiggleMarks,
     marks,
+    hoverName,
     senseInHand,
     createFindingCaptions(),
     createCaptions(),

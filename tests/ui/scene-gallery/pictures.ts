@@ -194,6 +194,29 @@ export const PICTURES: Readonly<Record<string, Picture>> = {
     },
     theme: 'paper',
   },
+  careless: {
+    observation: { ...start, plug: { mated: false, pins: [false, false, false] } },
+    view: {
+      ...QUIET,
+      held: { kind: 'end', end: 'meter-red' },
+      pointer: { x: 886, y: 330 },
+      targets: [
+        'point:front-1',
+        'point:front-2',
+        'point:harness-1',
+        'point:harness-2',
+        'point:wire-1',
+        'point:slip-1-2',
+      ],
+      ring: 'point:front-2',
+    },
+    theme: 'paper',
+  },
+  'wiggle-dark': {
+    observation: { ...start, wiggling: 'sense' },
+    view: { ...QUIET, ring: 'wiggle:ground' },
+    theme: 'shop-floor',
+  },
   marked: {
     observation: {
       ...start,

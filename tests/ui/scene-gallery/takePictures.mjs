@@ -14,7 +14,7 @@ const canvas = (args.includes('--canvas') ? '&canvas=1' : '') + (args.includes('
 const [folder = 'test-results/gallery', ...wanted] = args.filter((each) => !each.startsWith('--'));
 const all = (
   'start vacuum parted ohms tone crowd probes off swapped plugged holding carrying dark contrast ' +
-  'air trip trip-shut trip-dark smoke-start smoke smoke-engine smoke-dark lamps lamps-contrast supply all eye marked'
+  'air trip trip-shut trip-dark smoke-start smoke smoke-engine smoke-dark lamps lamps-contrast supply all eye marked careless wiggle-dark'
 ).split(' ');
 mkdirSync(folder, { recursive: true });
 
