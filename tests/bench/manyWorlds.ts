@@ -3,9 +3,6 @@ import type { Action } from '../../src/sim/world/Action.ts';
 import { createWorld, type World } from '../../src/sim/world/World.ts';
 import { cpuMs, median } from './measure.ts';
 
-/** Worlds go forward together a tenth of a second at a time. */
-const SLICE_TICKS = secondsToTicks(0.1);
-
 /** Pin in, meter on the sense line, key on and the solenoid pulsed: there is something to solve all the time. */
 const BUSY: readonly Action[] = [
   { kind: 'insert-pin', cavity: 3 },
@@ -48,27 +45,33 @@ export function bytesPerWorld(count = 200): number {
   return bytes / count;
 }
 
-/** Median processor time of one world's second, milliseconds, by how many worlds go together; counts take turns. */
-export function stepTogether(counts: readonly number[], rounds: number): number[] {
-  const groups = counts.map((count) => Array.from({ length: count }, (_, i) => busyWorld(`many ${i}`)));
-  const most = Math.max(...counts);
-  const taken = counts.map((): number[] => []);
+/** So many worlds go forward together, each for a slice of time before the next one's turn. */
+export interface Together {
+  readonly count: number;
+  readonly sliceSeconds: number;
+}
+
+/** Median processor time of one world's second, milliseconds, for each way of going together; they take turns. */
+export function stepTogether(ways: readonly Together[], rounds: number): number[] {
+  const groups = ways.map(({ count }) => Array.from({ length: count }, (_, i) => busyWorld(`many ${i}`)));
+  const most = Math.max(...ways.map(({ count }) => count));
+  const taken = ways.map((): number[] => []);
   for (let round = 0; round <= rounds; round++) {
     for (const [i, worlds] of groups.entries()) {
       // A small group goes further, so that all do about the same work.
       const seconds = Math.min(most / worlds.length, 40);
       const before = cpuMs();
-      goOn(worlds, secondsToTicks(seconds));
+      goOn(worlds, secondsToTicks(seconds), secondsToTicks(ways[i]?.sliceSeconds ?? 1));
       if (round > 0) taken[i]?.push((cpuMs() - before) / (worlds.length * seconds));
     }
   }
   return taken.map(median);
 }
 
-function goOn(worlds: readonly World[], ticks: number): void {
+function goOn(worlds: readonly World[], ticks: number, slice: number): void {
   const end = (worlds[0]?.tick ?? 0) + ticks;
   for (let tick = end - ticks; tick < end; ) {
-    tick = Math.min(tick + SLICE_TICKS, end);
+    tick = Math.min(tick + slice, end);
     for (const world of worlds) world.advanceTo(tick);
   }
 }
