@@ -25,7 +25,7 @@ export const LABEL_BOXES: readonly Box[] = [
   { x: 788, y: 286, w: 54, h: 90 }, // letters of the harness wires
   { x: CONTROLLER.x + 12, y: CONTROLLER.y + 20, w: CONTROLLER.w - 24, h: 40 },
   { x: 568, y: 138, w: 52, h: 24 }, // PK/BK
-  { x: 652, y: 130, w: 50, h: 24 }, // GY/BU
+  { x: 648, y: 130, w: 52, h: 24 }, // GY/BU
   { x: 364, y: 214, w: 86, h: 24 }, // splice
   { x: 224, y: 268, w: 68, h: 22 }, // chassis
   { x: 398, y: 149, w: 44, h: 17 }, // fuse

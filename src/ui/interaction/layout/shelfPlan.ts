@@ -88,7 +88,7 @@ export const JAR_TEES_PLAN: Readonly<Record<JarTee, Vec>> = {
 };
 export const BLEED: Vec = { x: 788, y: 814 };
 export const BLEED_LESS: Vec = { x: 838, y: 814 };
-export const BLEED_MORE: Vec = { x: 928, y: 814 };
+export const BLEED_MORE: Vec = { x: 936, y: 814 };
 
 /** Smoke. */
 export const SMOKE_MACHINE: Box = { x: 184, y: 754, w: 466, h: 76 };

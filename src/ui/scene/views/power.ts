@@ -106,7 +106,7 @@ export const power: Layer = {
     paintFuseHolder(art);
     paintController(art);
     letters(art, PLUG_WIRES[1], { x: 570, y: 150 });
-    letters(art, PLUG_WIRES[3], { x: 652, y: 142 });
+    letters(art, PLUG_WIRES[3], { x: 648, y: 142 });
     stud(art, POINTS['chassis-stud']);
     art.print(say('drawing.chassis'), { x: 258, y: 279 }, { size: SIZE.small });
     art.box(boxAround(POINTS['ground-splice'], 40, 20), 5, { fill: art.tokens.steel, line: LINE.part });

@@ -68,13 +68,13 @@ function paintLens(art: Art, inH2O: number | null): void {
   }
   const edge = LENS.x + LENS.w / 2;
   const tenth = LENS.w / 2 / (SEEN * 10 + 0.4);
-  const inner = { x: LENS.x + 3, y: LENS.y + LENS.h - 13 };
-  art.box({ ...inner, w: edge - inner.x, h: 10 }, 0, { fill: tokens.vacuum });
+  const inner = { x: LENS.x + 3, y: LENS.y + LENS.h - 11 };
+  art.box({ ...inner, w: edge - inner.x, h: 8 }, 0, { fill: tokens.vacuum });
   const nearest = Math.round(inH2O * 10);
   for (let n = nearest - 7; n <= nearest + 7; n++) {
     const x = edge + (n - inH2O * 10) * tenth;
     if (n < 0 || x < LENS.x + 5 || x > LENS.x + LENS.w - 5) continue;
-    const tall = n % 5 === 0 ? 8 : 5;
+    const tall = n % 5 === 0 ? 6 : 4;
     const mark = [
       { x, y: inner.y },
       { x, y: inner.y - tall },
