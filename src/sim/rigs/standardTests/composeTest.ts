@@ -1,0 +1,46 @@
+import type { ItemId } from '../../devices/items.ts';
+import type { LeadPoint } from '../../devices/places.ts';
+import { putBack } from './putBack.ts';
+import type { StandardTest, TestStep } from './StandardTest.ts';
+import { SET_UPS, type SetUpId } from './setUps.ts';
+import type { StandardTestId } from './testIds.ts';
+import { toolsOf } from './toolsOf.ts';
+
+interface Sheet {
+  readonly id: StandardTestId;
+  readonly prepares: SetUpId;
+  readonly about: readonly ItemId[];
+  readonly steps: readonly TestStep[];
+  readonly leaves?: StandardTest['leaves'];
+}
+
+/** A test from its sheet: what follows from its steps is worked out, so that it cannot be wrong. */
+export function composeTest({ id, prepares, about, steps, leaves = [] }: Sheet): StandardTest {
+  const all = [...SET_UPS[prepares], ...steps];
+  return {
+    id,
+    prepares,
+    about,
+    steps,
+    undo: putBack(all),
+    leads: leadsOf(all),
+    needs: toolsOf(all),
+    money: 0,
+    leaves,
+  };
+}
+
+/**
+ * Where the meter's tips stand when it is first read. A tip that lies loose with something clipped to it is a point of
+ * its own.
+ */
+function leadsOf(steps: readonly TestStep[]): StandardTest['leads'] {
+  let red: LeadPoint = 'meter-red-tip';
+  let black: LeadPoint = 'meter-black-tip';
+  for (const step of steps) {
+    if (step.kind === 'place-lead' && step.end === 'meter-red') red = step.point;
+    if (step.kind === 'place-lead' && step.end === 'meter-black') black = step.point;
+    if (step.kind === 'read' && step.reading.of === 'meter') return { red, black };
+  }
+  return null;
+}

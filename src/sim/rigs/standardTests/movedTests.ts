@@ -1,0 +1,85 @@
+import type { Cavity, LeadPoint, WigglePlace } from '../../devices/places.ts';
+import { composeTest } from './composeTest.ts';
+import type { StandardTest, TestStep } from './StandardTest.ts';
+import {
+  across,
+  drawTo,
+  key,
+  meterTo,
+  pin,
+  read,
+  readMeter,
+  solenoid,
+  times,
+  wait,
+  wiggle,
+} from './steps.ts';
+
+/** The 60 V range, held so that the meter does not range while something swings. */
+const RANGE_60_V: TestStep = { kind: 'meter-range', range: 2 };
+
+/** Meter on a cavity with lowest and highest recorded while places are moved, each so many times. */
+function moved(cavity: Cavity, point: LeadPoint, places: readonly WigglePlace[]): readonly TestStep[] {
+  return [
+    pin(cavity),
+    meterTo('volts-dc'),
+    RANGE_60_V,
+    ...across(point, 'battery-negative'),
+    wait(2),
+    { kind: 'meter-extremes', show: 'low' },
+    ...times(
+      2,
+      places.flatMap((at) => [wiggle(at), wait(1.2), read(`click-${at}`, { of: 'click', way: 'click-off' })]),
+    ),
+    ...readMeter('lowest'),
+    { kind: 'meter-extremes', show: 'high' },
+    ...readMeter('highest'),
+  ];
+}
+
+/** Wires and terminals moved while they are watched. */
+export const MOVED_TESTS: readonly StandardTest[] = [
+  composeTest({
+    id: 'wiggle-sense',
+    prepares: 'key-on',
+    about: ['sense-wire', 'plug', 'controller', 'unit', 'battery', 'meter-leads', 'meter-battery'],
+    steps: moved(3, 'cavity-3-back', ['sense', 'plug']),
+  }),
+  composeTest({
+    id: 'wiggle-feed',
+    prepares: 'key-on',
+    about: [
+      'feed-wire',
+      'plug',
+      'controller',
+      'unit',
+      'fuse',
+      'key-switch',
+      'battery',
+      'meter-leads',
+      'meter-battery',
+    ],
+    steps: [solenoid('on'), ...moved(1, 'cavity-1-back', ['feed', 'plug'])],
+  }),
+  composeTest({
+    id: 'wiggle-ground',
+    prepares: 'key-on',
+    about: ['ground-wire', 'plug', 'controller', 'unit', 'meter-leads', 'meter-battery'],
+    steps: [solenoid('on'), ...moved(2, 'cavity-2-back', ['ground', 'plug'])],
+  }),
+  composeTest({
+    id: 'tug-plug-switch-closed',
+    prepares: 'pump-on-canister-port',
+    about: [
+      'plug',
+      'unit',
+      'sense-wire',
+      'ground-wire',
+      'controller',
+      'hand-pump',
+      'meter-leads',
+      'meter-battery',
+    ],
+    steps: [key('on'), ...drawTo(5, 1), ...moved(3, 'cavity-3-back', ['plug'])],
+  }),
+];

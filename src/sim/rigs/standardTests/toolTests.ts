@@ -1,0 +1,95 @@
+import { composeTest } from './composeTest.ts';
+import type { StandardTest } from './StandardTest.ts';
+import {
+  across,
+  drawTo,
+  fitOn,
+  letOff,
+  look,
+  meterTo,
+  put,
+  read,
+  readMeter,
+  stroke,
+  wait,
+  watchGauge,
+} from './steps.ts';
+
+/** Proofs of the tools themselves. */
+export const TOOL_TESTS: readonly StandardTest[] = [
+  composeTest({
+    id: 'meter-on-battery',
+    prepares: 'as-found',
+    about: ['meter-leads', 'meter-battery', 'battery'],
+    steps: [
+      meterTo('volts-dc'),
+      read('battery-sign', { of: 'meter-battery-sign' }),
+      ...across('battery-positive', 'battery-negative'),
+      ...readMeter('volts'),
+    ],
+  }),
+  composeTest({
+    id: 'meter-leads-together',
+    prepares: 'as-found',
+    about: ['meter-leads', 'meter-battery'],
+    steps: [meterTo('ohms'), put('meter-red', 'meter-black-tip'), ...readMeter('ohms')],
+  }),
+  composeTest({
+    id: 'meter-current-fuse',
+    prepares: 'as-found',
+    about: ['meter-fuses', 'meter-leads', 'meter-battery'],
+    steps: [
+      { kind: 'meter-jack', jack: 'milliamps' },
+      meterTo('milliamps-dc'),
+      put('meter-red', 'supply-positive'),
+      put('led-clip', 'meter-black-tip'),
+      put('led-tip', 'supply-negative'),
+      { kind: 'switch-supply', on: true },
+      ...readMeter('amps'),
+      read('led', { of: 'led' }),
+    ],
+  }),
+  composeTest({
+    id: 'hand-pump-dead-end',
+    prepares: 'as-found',
+    about: ['hand-pump'],
+    steps: [
+      read('zero', { of: 'gauge' }),
+      fitOn('plug-a', 'pump-hose-end'),
+      ...stroke(0.1),
+      wait(1),
+      read('tenth-stroke', { of: 'gauge' }),
+      ...drawTo(15, 3),
+      ...watchGauge('drawn', 60),
+      ...letOff,
+      read('let-off', { of: 'gauge' }),
+    ],
+  }),
+  composeTest({
+    id: 'jumper-proof',
+    prepares: 'as-found',
+    about: ['jumper', 'meter-leads', 'meter-battery', 'battery'],
+    steps: [
+      look('jumper'),
+      read('seen', { of: 'finding' }),
+      meterTo('volts-dc'),
+      put('meter-black', 'battery-negative'),
+      put('jumper-far', 'meter-red-tip'),
+      put('jumper-supply', 'battery-positive'),
+      { kind: 'switch-jumper', on: true },
+      ...readMeter('volts'),
+      read('fuse', { of: 'jumper-fuse' }),
+    ],
+  }),
+  composeTest({
+    id: 'plain-lead-proof',
+    prepares: 'as-found',
+    about: ['plain-lead', 'meter-leads', 'meter-battery'],
+    steps: [
+      meterTo('ohms'),
+      put('plain-a', 'meter-red-tip'),
+      put('plain-b', 'meter-black-tip'),
+      ...readMeter('ohms'),
+    ],
+  }),
+];

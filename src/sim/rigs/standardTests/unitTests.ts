@@ -1,0 +1,118 @@
+import { composeTest } from './composeTest.ts';
+import type { StandardTest } from './StandardTest.ts';
+import {
+  across,
+  drawTo,
+  key,
+  letOff,
+  meterTo,
+  PART_PLUG,
+  pin,
+  put,
+  read,
+  readMeter,
+  stroke,
+  times,
+  wait,
+  watchGauge,
+} from './steps.ts';
+
+/** The unit by itself: its coil, its plunger, its switch, its canister side. */
+export const UNIT_TESTS: readonly StandardTest[] = [
+  composeTest({
+    id: 'coil-ohms',
+    prepares: 'plug-apart',
+    about: ['unit', 'meter-leads', 'meter-battery'],
+    steps: [meterTo('ohms'), ...across('unit-1', 'unit-2'), ...readMeter('ohms')],
+  }),
+  composeTest({
+    id: 'switch-ohms',
+    prepares: 'pump-on-canister-port',
+    about: ['unit', 'hand-pump', 'meter-leads', 'meter-battery'],
+    steps: [
+      PART_PLUG,
+      meterTo('ohms'),
+      ...across('unit-3', 'unit-2'),
+      ...readMeter('at-rest'),
+      ...drawTo(5, 1),
+      ...readMeter('under-vacuum'),
+    ],
+  }),
+  composeTest({
+    id: 'jumper-clicks',
+    prepares: 'plug-apart',
+    about: ['unit', 'jumper', 'plain-lead', 'battery'],
+    steps: [
+      put('plain-a', 'battery-negative'),
+      put('plain-b', 'unit-2'),
+      put('jumper-far', 'unit-1'),
+      put('jumper-supply', 'battery-positive'),
+      ...times(9, [
+        { kind: 'switch-jumper', on: true },
+        wait(1),
+        read('in', { of: 'click', way: 'click-on' }),
+        { kind: 'switch-jumper', on: false },
+        wait(1),
+        read('out', { of: 'click', way: 'click-off' }),
+      ]),
+      read('fuse', { of: 'jumper-fuse' }),
+    ],
+  }),
+  composeTest({
+    id: 'vacuum-and-sense',
+    prepares: 'pump-on-canister-port',
+    about: [
+      'unit',
+      'controller',
+      'sense-wire',
+      'ground-wire',
+      'plug',
+      'battery',
+      'hand-pump',
+      'meter-leads',
+      'meter-battery',
+    ],
+    steps: [
+      pin(3),
+      meterTo('volts-dc'),
+      ...across('cavity-3-back', 'battery-negative'),
+      key('on'),
+      ...times(7, [
+        ...stroke(1),
+        ...readMeter('under-vacuum'),
+        read('state-under-vacuum', { of: 'reader-state' }),
+        read('reader-under-vacuum', { of: 'reader-volts' }),
+        ...letOff,
+        ...readMeter('let-off'),
+        read('state-let-off', { of: 'reader-state' }),
+      ]),
+    ],
+  }),
+  composeTest({
+    id: 'hold-capped',
+    prepares: 'pump-on-canister-port',
+    about: ['unit', 'hand-pump'],
+    steps: [...drawTo(15, 3), ...watchGauge('drawn', 20)],
+  }),
+  composeTest({
+    id: 'trip-and-reset',
+    prepares: 'manometer-on-canister-port',
+    about: ['unit', 'sense-wire', 'ground-wire', 'plug', 'controller', 'hand-pump'],
+    steps: [
+      wait(1),
+      {
+        kind: 'stroke-until',
+        depth: 0.08,
+        pauseSeconds: 1.5,
+        goal: { kind: 'sense-is', state: 'closed' },
+        most: 26,
+        usual: 18,
+      },
+      read('trip', { of: 'manometer' }),
+      { kind: 'set-bleed', openness: 0.4 },
+      { kind: 'wait-until', goal: { kind: 'sense-is', state: 'open' }, everySeconds: 0.25, mostSeconds: 30 },
+      read('reset', { of: 'manometer' }),
+      read('state', { of: 'reader-state' }),
+    ],
+  }),
+];
