@@ -6,7 +6,7 @@ import { say } from '../text/translate.ts';
 import { BenchHand, type HandNews } from '../ui/interaction/BenchHand.ts';
 import type { Grip } from '../ui/interaction/Grip.ts';
 import { SHEET, type Vec } from '../ui/interaction/layout/geometry.ts';
-import type { HotspotId } from '../ui/interaction/layout/hotspots.ts';
+import type { HotspotId } from '../ui/interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../ui/interaction/layout/shelfPlan.ts';
 import type { Shortcut } from '../ui/interaction/shortcuts.ts';
 import type { BenchInput } from '../ui/mirror/BenchInput.ts';

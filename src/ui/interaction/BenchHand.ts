@@ -5,7 +5,7 @@ import { type Grip, placeOf, sameGrip, staysInHand, type Target } from './Grip.t
 import { gripAt, hotspotOf, pressAction, tabAt, targetAt, turnAction } from './HotspotMeaning.ts';
 import { emptyHand, type HandEvent, type HandMeans, moveHand } from './handMachine.ts';
 import type { Vec } from './layout/geometry.ts';
-import type { HotspotId } from './layout/hotspots.ts';
+import type { HotspotId } from './layout/PlacedHotspot.ts';
 import { hiddenIn } from './layout/shelf.ts';
 import type { ShelfTab } from './layout/shelfPlan.ts';
 import { legalTargets } from './targets.ts';

@@ -23,9 +23,9 @@ import type { Observation } from '../../sim/world/Observation.ts';
 import { bleedAction, meterKeyAction, smokeAction } from './controlSteps.ts';
 import { EXAMINED_SPOTS, examinedAt } from './examinedAt.ts';
 import { type Grip, siteOf, type Target } from './Grip.ts';
-import type { HotspotId, PlainHotspot } from './layout/hotspots.ts';
 import type { LookedAt } from './layout/lookedAt.ts';
 import type { MeterKey } from './layout/meterPlan.ts';
+import type { HotspotId, PlainHotspot } from './layout/PlacedHotspot.ts';
 import type { ShelfTab } from './layout/shelfPlan.ts';
 
 /** A hotspot's id taken apart. */

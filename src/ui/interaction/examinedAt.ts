@@ -1,6 +1,6 @@
 import type { AirSite, ExaminedPlace, Fitting, LeadPoint } from '../../sim/devices/places.ts';
 import type { HotspotName } from './HotspotMeaning.ts';
-import type { HotspotId } from './layout/hotspots.ts';
+import type { HotspotId } from './layout/PlacedHotspot.ts';
 
 /** The hotspot an eye or an ear is led to. */
 export const EXAMINED_SPOTS: Readonly<Record<ExaminedPlace, HotspotId>> = {

@@ -3,7 +3,7 @@ import type { Observation } from '../../sim/world/Observation.ts';
 import type { BenchHand } from '../interaction/BenchHand.ts';
 import type { Grip } from '../interaction/Grip.ts';
 import type { Vec } from '../interaction/layout/geometry.ts';
-import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
 
 /** What the mirror needs of the bench it lies on. */

@@ -1,6 +1,6 @@
 import { useComputed } from '@preact/signals';
 import { placeOf } from '../interaction/Grip.ts';
-import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import type { BenchInput } from './BenchInput.ts';
 import { MirrorGroupView } from './MirrorGroupView.tsx';
 import { mirrorSections } from './mirrorGroups.ts';

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import { SHEET } from '../interaction/layout/geometry.ts';
-import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import { rovedIndex } from '../interaction/rovingFocus.ts';
 import type { BenchInput } from './BenchInput.ts';
 import { type MirrorControl, type MirrorSection, RADIO_GROUPS } from './mirrorGroups.ts';

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import { type Grip, placeOf, staysInHand } from '../interaction/Grip.ts';
-import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import { type Offer, offersFor } from '../interaction/targets.ts';
 import type { BenchInput } from './BenchInput.ts';
 import { pickerTitle, placeName } from './handWords.ts';

@@ -6,7 +6,7 @@ import { capital, needleByEye } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import { siteOf } from '../interaction/Grip.ts';
 import { nameOf } from '../interaction/HotspotMeaning.ts';
-import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import { tabInUse } from '../interaction/layout/shelf.ts';
 import { displayName, meterKeyName } from './meterNames.ts';
 import { endName, type ShelfThing, shelfName } from './toolNames.ts';

@@ -2,13 +2,9 @@ import { KEY_POSITIONS } from '../../sim/devices/places.ts';
 import type { MeterObservation, Observation } from '../../sim/world/Observation.ts';
 import { nameOf } from '../interaction/HotspotMeaning.ts';
 import type { Box } from '../interaction/layout/geometry.ts';
-import {
-  type HotspotId,
-  type HotspotKind,
-  type PlacedHotspot,
-  placeHotspots,
-} from '../interaction/layout/hotspots.ts';
+import { placeHotspots } from '../interaction/layout/hotspots.ts';
 import type { MeterKey } from '../interaction/layout/meterPlan.ts';
+import type { HotspotId, HotspotKind, PlacedHotspot } from '../interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
 import { controlName } from './controlName.ts';
 

@@ -4,7 +4,7 @@ import { tabUnder } from '../interaction/dropTarget.ts';
 import { gripAt } from '../interaction/HotspotMeaning.ts';
 import { PUMP_TRAVEL } from '../interaction/layout/benchPlan.ts';
 import { SHEET, type Vec } from '../interaction/layout/geometry.ts';
-import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
 import { PumpDrag } from '../interaction/PumpDrag.ts';
 import type { BenchInput } from './BenchInput.ts';

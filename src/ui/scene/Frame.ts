@@ -1,8 +1,8 @@
 import type { LeadEnd } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { Vec } from '../interaction/layout/geometry.ts';
-import type { HotspotId, PlacedHotspot } from '../interaction/layout/hotspots.ts';
 import type { PlacedEnd } from '../interaction/layout/leadEnds.ts';
+import type { HotspotId, PlacedHotspot } from '../interaction/layout/PlacedHotspot.ts';
 import type { Art } from './Art.ts';
 import type { SceneView } from './SceneView.ts';
 

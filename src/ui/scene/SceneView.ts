@@ -1,7 +1,7 @@
 import type { Fitting, LeadEnd } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { Vec } from '../interaction/layout/geometry.ts';
-import type { HotspotId } from '../interaction/layout/hotspots.ts';
+import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
 import type { ThemeName } from '../theme/tokens.ts';
 

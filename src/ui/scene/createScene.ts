@@ -2,13 +2,9 @@ import { autoDetectRenderer, Container, type Renderer } from 'pixi.js';
 import type { LeadEnd } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import { SHEET } from '../interaction/layout/geometry.ts';
-import {
-  type HotspotId,
-  type PlacedHotspot,
-  placeEnds,
-  placeHotspots,
-} from '../interaction/layout/hotspots.ts';
+import { placeEnds, placeHotspots } from '../interaction/layout/hotspots.ts';
 import type { PlacedEnd } from '../interaction/layout/leadEnds.ts';
+import type { HotspotId, PlacedHotspot } from '../interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
 import { type ThemeName, tokensOf } from '../theme/tokens.ts';
 import { Layers } from './Layers.ts';

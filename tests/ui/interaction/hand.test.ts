@@ -2,7 +2,8 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import type { Action } from '../../../src/sim/world/Action.ts';
 import { BenchHand, type HandNews } from '../../../src/ui/interaction/BenchHand.ts';
 import { centreOf } from '../../../src/ui/interaction/layout/geometry.ts';
-import { type HotspotId, placeHotspots } from '../../../src/ui/interaction/layout/hotspots.ts';
+import { placeHotspots } from '../../../src/ui/interaction/layout/hotspots.ts';
+import type { HotspotId } from '../../../src/ui/interaction/layout/PlacedHotspot.ts';
 import { WorldBench } from '../../support/worldBench.ts';
 
 let world: WorldBench;

@@ -9,8 +9,9 @@ import {
 } from '../../../src/sim/devices/places.ts';
 import type { Observation } from '../../../src/sim/world/Observation.ts';
 import { inside, overlap, SHEET } from '../../../src/ui/interaction/layout/geometry.ts';
-import { type PlacedHotspot, placeHotspots } from '../../../src/ui/interaction/layout/hotspots.ts';
+import { placeHotspots } from '../../../src/ui/interaction/layout/hotspots.ts';
 import { FACES } from '../../../src/ui/interaction/layout/labels.ts';
+import type { PlacedHotspot } from '../../../src/ui/interaction/layout/PlacedHotspot.ts';
 import { SHELF_TABS, type ShelfTab } from '../../../src/ui/interaction/layout/shelfPlan.ts';
 import { observation, startObservation, workingObservations } from './benchObservations.ts';
 

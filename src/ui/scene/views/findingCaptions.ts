@@ -3,7 +3,7 @@ import { capital } from '../../../text/format.ts';
 import { say } from '../../../text/translate.ts';
 import { EXAMINED_SPOTS } from '../../interaction/examinedAt.ts';
 import { centreOf, SHEET, type Vec } from '../../interaction/layout/geometry.ts';
-import type { HotspotId } from '../../interaction/layout/hotspots.ts';
+import type { HotspotId } from '../../interaction/layout/PlacedHotspot.ts';
 import { SIZE } from '../../theme/type.ts';
 import type { Frame, Layer } from '../Frame.ts';
 

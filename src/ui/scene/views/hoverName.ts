@@ -2,7 +2,7 @@ import { capital } from '../../../text/format.ts';
 import { say } from '../../../text/translate.ts';
 import { nameOf } from '../../interaction/HotspotMeaning.ts';
 import { centreOf, SHEET } from '../../interaction/layout/geometry.ts';
-import type { HotspotId, PlacedHotspot } from '../../interaction/layout/hotspots.ts';
+import type { HotspotId, PlacedHotspot } from '../../interaction/layout/PlacedHotspot.ts';
 import { isCareless } from '../../interaction/layout/points.ts';
 import { SIZE } from '../../theme/type.ts';
 import type { Frame, Layer } from '../Frame.ts';

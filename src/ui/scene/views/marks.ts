@@ -1,7 +1,7 @@
 import { nameOf } from '../../interaction/HotspotMeaning.ts';
 import type { Box } from '../../interaction/layout/geometry.ts';
 import { grow } from '../../interaction/layout/geometry.ts';
-import type { HotspotId, PlacedHotspot } from '../../interaction/layout/hotspots.ts';
+import type { HotspotId, PlacedHotspot } from '../../interaction/layout/PlacedHotspot.ts';
 import { isCareless } from '../../interaction/layout/points.ts';
 import type { Frame, Layer } from '../Frame.ts';
 

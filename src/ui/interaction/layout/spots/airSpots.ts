@@ -10,7 +10,7 @@ import {
 } from '../benchPlan.ts';
 import { boxAround, type Vec } from '../geometry.ts';
 import { isPort, placeFitting, placeSite, siteIsOpen } from '../hoses.ts';
-import type { HotspotGroup, PlacedHotspot } from '../hotspots.ts';
+import type { HotspotGroup, PlacedHotspot } from '../PlacedHotspot.ts';
 import { isTee, tabOfSite } from '../shelf.ts';
 import type { ShelfTab } from '../shelfPlan.ts';
 import { spot } from './spot.ts';

@@ -1,7 +1,7 @@
 import { METER_FUNCTIONS, METER_JACKS } from '../../../../sim/devices/places.ts';
 import { boxAround } from '../geometry.ts';
-import type { PlacedHotspot } from '../hotspots.ts';
 import { JACKS, KEY_BOXES, LCD, METER_KEYS, SELECTOR_STOPS } from '../meterPlan.ts';
+import type { PlacedHotspot } from '../PlacedHotspot.ts';
 import { spot } from './spot.ts';
 
 /** Window, jacks, keys and the selector's row. */

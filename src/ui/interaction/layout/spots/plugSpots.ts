@@ -1,7 +1,7 @@
 import { CAVITIES, needsPartedPlug } from '../../../../sim/devices/places.ts';
 import type { Observation } from '../../../../sim/world/Observation.ts';
 import { type Box, boxAround } from '../geometry.ts';
-import type { PlacedHotspot } from '../hotspots.ts';
+import type { PlacedHotspot } from '../PlacedHotspot.ts';
 import { CAVITY_XS, CAVITY_Y, PLUG_LATCH } from '../plugPlan.ts';
 import { type FixedPoint, POINTS } from '../points.ts';
 import { spot } from './spot.ts';

@@ -2,7 +2,7 @@ import { KEY_POSITIONS } from '../../../../sim/devices/places.ts';
 import type { Observation } from '../../../../sim/world/Observation.ts';
 import { FUSE_FITTED, FUSE_LAID_OUT, KEY_CENTRE, KEY_LABELS, SUPPLY_SWITCH } from '../benchPlan.ts';
 import { boxAround } from '../geometry.ts';
-import type { PlacedHotspot } from '../hotspots.ts';
+import type { PlacedHotspot } from '../PlacedHotspot.ts';
 import { type FixedPoint, POINTS } from '../points.ts';
 import { spot } from './spot.ts';
 

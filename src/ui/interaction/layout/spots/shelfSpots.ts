@@ -2,8 +2,8 @@ import { SMOKE_GASES } from '../../../../sim/devices/places.ts';
 import type { Observation } from '../../../../sim/world/Observation.ts';
 import { JUMPER_FUSE_OFFSET, JUMPER_ON_MAT, JUMPER_SWITCH_OFFSET } from '../benchPlan.ts';
 import { type Box, boxAround, type Vec } from '../geometry.ts';
-import type { PlacedHotspot } from '../hotspots.ts';
 import { jumperInUse } from '../leadEnds.ts';
+import type { PlacedHotspot } from '../PlacedHotspot.ts';
 import {
   BLEED_LESS,
   BLEED_MORE,

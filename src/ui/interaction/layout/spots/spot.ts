@@ -1,5 +1,5 @@
 import type { Box } from '../geometry.ts';
-import type { HotspotGroup, HotspotId, HotspotKind, PlacedHotspot } from '../hotspots.ts';
+import type { HotspotGroup, HotspotId, HotspotKind, PlacedHotspot } from '../PlacedHotspot.ts';
 
 /** One hotspot; its kind is the part of its id before the colon. */
 export function spot(id: HotspotId, group: HotspotGroup, box: Box, enabled: boolean = true): PlacedHotspot {

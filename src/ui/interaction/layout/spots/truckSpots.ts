@@ -1,8 +1,8 @@
 import { type HoseEnd, WIGGLE_PLACES, type WigglePlace } from '../../../../sim/devices/places.ts';
 import { BATTERY, HOSES, TRUCK_PLACES, UNIT_LID } from '../benchPlan.ts';
 import { type Box, boxAround, centreOf } from '../geometry.ts';
-import type { PlacedHotspot } from '../hotspots.ts';
 import { LOOKED_AT, type LookedAt } from '../lookedAt.ts';
+import type { PlacedHotspot } from '../PlacedHotspot.ts';
 import { spot } from './spot.ts';
 
 /** Where a hand takes hold of the harness to move it. */
