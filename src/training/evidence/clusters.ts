@@ -1,0 +1,45 @@
+import type { Asked } from './watchShown.ts';
+
+/** Repeats in one set-up that showed the same. They share tolerance, gain error and the observer's miss: one piece of evidence. */
+export interface Cluster {
+  /** Numbers of the questions, in order. */
+  readonly asks: readonly number[];
+  /** What they showed; of numbers the mean. */
+  readonly shown: Asked['shown'];
+}
+
+/** Numbers nearer than so many half-widths are one reading. */
+const ALIKE_HALVES = 2;
+
+/** Puts together what one set-up showed, taking only the questions of these numbers. */
+export function clustersOf(asked: readonly Asked[], numbers: readonly number[]): readonly Cluster[] {
+  const bySetUp = new Map<string, { asks: number[]; shown: Asked['shown'] }[]>();
+  for (const number of numbers) {
+    const one = asked[number];
+    if (one === undefined) continue;
+    const key = `${one.shown.channel} ${one.shown.setUp}`;
+    const clusters = bySetUp.get(key) ?? [];
+    bySetUp.set(key, clusters);
+    const cluster = clusters.find(({ shown }) => alike(shown, one.shown));
+    if (cluster === undefined) {
+      clusters.push({ asks: [number], shown: one.shown });
+      continue;
+    }
+    cluster.shown = merged(cluster.shown, one.shown, cluster.asks.length);
+    cluster.asks.push(number);
+  }
+  return [...bySetUp.values()].flat();
+}
+
+function alike(a: Asked['shown'], b: Asked['shown']): boolean {
+  if (a.kind !== 'number' || b.kind !== 'number') return a.value === b.value;
+  if (typeof a.value !== 'number' || typeof b.value !== 'number') return a.value === b.value;
+  return Math.abs(a.value - b.value) <= ALIKE_HALVES * Math.max(a.half, b.half);
+}
+
+function merged(mean: Asked['shown'], one: Asked['shown'], count: number): Asked['shown'] {
+  if (mean.kind !== 'number' || one.kind !== 'number') return mean;
+  if (typeof mean.value !== 'number' || typeof one.value !== 'number') return mean;
+  const value = mean.value + (one.value - mean.value) / (count + 1);
+  return { ...mean, value, half: Math.max(mean.half, one.half) };
+}

@@ -1,0 +1,326 @@
+import { secondsToTicks, type Tick } from '../../base/ticks.ts';
+import { SMOKE_PLACES } from '../../sim/devices/places.ts';
+import type { Action } from '../../sim/world/Action.ts';
+import type { Observation } from '../../sim/world/Observation.ts';
+import type { SittingAction } from '../sitting/SittingAction.ts';
+import { answer } from './answer.ts';
+import type { About, Question, Trials } from './Question.ts';
+import type { Shown } from './Shown.ts';
+import { Sight } from './Sight.ts';
+import { type SetUp, setUpOf } from './setUp.ts';
+
+/** One step that every world takes alike: an action, a mark or a look to remember, or a question to answer. */
+export type ScriptStep =
+  | { readonly kind: 'act'; readonly tick: Tick; readonly action: Action }
+  | { readonly kind: 'mark' | 'watch-switch'; readonly tick: Tick }
+  | { readonly kind: 'ask'; readonly tick: Tick; readonly question: Question; readonly number: number };
+
+/** Something shown on the true bench, with the question that it answers. */
+export interface Asked {
+  readonly question: Question;
+  readonly shown: Shown;
+}
+
+/** A reading that has stood for so long is taken in by an eye. Common practice, no source. */
+const STOOD_TICKS: Tick = secondsToTicks(0.6);
+/** A display that has not settled by now does not settle. */
+const RESTLESS_TICKS: Tick = secondsToTicks(6);
+const LISTEN_TICKS: Tick = secondsToTicks(0.8);
+/** A pulsed solenoid has clicked several times by then. */
+const PULSE_TICKS: Tick = secondsToTicks(2.2);
+const AFTER_STROKE_TICKS: Tick = secondsToTicks(1);
+const HOLD_TICKS: Tick = secondsToTicks(20);
+const SMOKE_TICKS: Tick = secondsToTicks(15);
+const WATCH_SWITCH_TICKS: Tick = secondsToTicks(0.2);
+/** Least vacuum that anyone calls a hold, kPa. */
+const HELD_KPA = 3;
+
+const ENERGISES: ReadonlySet<SittingAction['kind']> = new Set([
+  'command-solenoid',
+  'switch-jumper',
+  'switch-supply',
+  'set-key',
+]);
+const LETS_AIR_IN: ReadonlySet<SittingAction['kind']> = new Set([
+  'fit',
+  'take-off',
+  'swap-unit',
+  'renew',
+  'road-test',
+]);
+const WRITES_FINDING: ReadonlySet<SittingAction['kind']> = new Set(['look', 'listen', 'drag-test']);
+const PAPERWORK: ReadonlySet<SittingAction['kind']> = new Set([
+  'accept-job',
+  'log',
+  'read-codes',
+  'wait',
+  'wait-steady',
+  'annotate',
+  'give-verdict',
+  'close-job',
+]);
+
+/**
+ * Watches the true bench and takes down what was steadily shown, heard or found, as questions that every other world
+ * can be asked at the same tick. Fed with each action after it was done, and with a look at every grid tick (ten a
+ * second); `script` is what the other worlds have to go through.
+ */
+export class ShownWatch {
+  readonly script: ScriptStep[] = [];
+  readonly asked: Asked[] = [];
+  private readonly sight = new Sight();
+  private readonly done = new Set<string>();
+  private setUp: SetUp;
+  private since: Tick;
+  private strokes = 0;
+  private trials: Trials = { energised: 0, drawn: 0, moved: 0 };
+  private listening: {
+    readonly about: 'click' | 'hiss';
+    readonly since: Tick;
+    readonly until: Tick;
+    readonly setUp: string;
+  } | null = null;
+  private settledSince: Tick | null = null;
+  private stillSince: Tick | null = null;
+  private holding: Tick | null = null;
+  private runSince: Tick;
+
+  constructor(seen: Observation) {
+    this.setUp = setUpOf(seen, 0);
+    this.since = seen.tick;
+    this.runSince = seen.tick;
+  }
+
+  /** An action was done at this tick; `seen` is the bench after it. */
+  acted(action: SittingAction, seen: Observation): void {
+    if (!PAPERWORK.has(action.kind))
+      this.script.push({ kind: 'act', tick: seen.tick, action: action as Action });
+    this.count(action);
+    if (action.kind === 'log' || action.kind === 'read-codes') {
+      this.askAtOnce(action.kind, seen);
+      return;
+    }
+    if (PAPERWORK.has(action.kind)) return;
+    this.settleSetUp(seen);
+    if (WRITES_FINDING.has(action.kind)) {
+      this.ask({ about: 'finding' }, findingKey(action, this.setUp, seen), seen);
+    }
+    if (action.kind === 'road-test') this.ask({ about: 'drive' }, 'drive', seen);
+    if (action.kind === 'pull-fuse') this.ask({ about: 'fuse' }, `fuse ${seen.renewed.join('+')}`, seen);
+    this.listenAfter(action, seen);
+  }
+
+  /** Time has passed to a grid tick. */
+  passed(seen: Observation): void {
+    const moving = seen.handPump.moving || seen.wiggling !== null;
+    this.hearOut(seen);
+    this.watchWater(seen);
+    if (moving) {
+      this.settledSince = null;
+      this.stillSince = null;
+      this.holding = null;
+      return;
+    }
+    this.stillSince ??= seen.tick;
+    this.lookAtMeter(seen);
+    this.lookAtGauge(seen, this.stillSince);
+    this.lookAtLights(seen);
+    this.lookAtReader(seen);
+    this.lookAtSmoke(seen);
+  }
+
+  private count(action: SittingAction): void {
+    const { energised, drawn, moved } = this.trials;
+    if (ENERGISES.has(action.kind)) this.trials = { ...this.trials, energised: energised + 1 };
+    if (action.kind === 'wiggle' || action.kind === 'road-test')
+      this.trials = { ...this.trials, moved: moved + 1 };
+    if (action.kind === 'stroke') {
+      this.strokes += action.depth;
+      this.trials = { ...this.trials, drawn: drawn + 1 };
+    }
+    if (LETS_AIR_IN.has(action.kind) || (action.kind === 'release' && action.open)) this.strokes = 0;
+  }
+
+  /** A new set-up begins where the hands have changed anything; everything may be asked again in it. */
+  private settleSetUp(seen: Observation): void {
+    const now = setUpOf(seen, this.strokes);
+    const same = (Object.keys(now) as (keyof SetUp)[]).every((part) => now[part] === this.setUp[part]);
+    if (same) return;
+    this.setUp = now;
+    this.since = seen.tick;
+    this.settledSince = null;
+    this.holding = null;
+    this.stillSince = null;
+    this.done.clear();
+  }
+
+  private listenAfter(action: SittingAction, seen: Observation): void {
+    const { tick } = seen;
+    const { circuit, air } = this.setUp;
+    if (ENERGISES.has(action.kind)) {
+      this.endListening(seen);
+      const pulsed = action.kind === 'command-solenoid' && action.command === 'pulse';
+      const setUp = `${action.kind} ${circuit}`;
+      this.listening = {
+        about: 'click',
+        since: tick,
+        until: tick + (pulsed ? PULSE_TICKS : LISTEN_TICKS),
+        setUp,
+      };
+      this.runSince = tick;
+    }
+    if (action.kind === 'take-off' || (action.kind === 'release' && action.open)) {
+      this.endListening(seen);
+      this.listening = {
+        about: 'hiss',
+        since: tick,
+        until: tick + LISTEN_TICKS,
+        setUp: `${action.kind} ${air}`,
+      };
+    }
+    if (action.kind === 'stroke' || action.kind === 'set-bleed' || action.kind === 'release')
+      this.noteRun(action, seen.tick);
+  }
+
+  /** A run down the water column begins with the first stroke, one up with the bleed or the release. */
+  private noteRun(action: SittingAction, tick: Tick): void {
+    if (action.kind !== 'stroke' || this.strokes <= action.depth) this.runSince = tick;
+  }
+
+  private hearOut(seen: Observation): void {
+    if (this.listening !== null && seen.tick >= this.listening.until) this.endListening(seen);
+  }
+
+  private endListening(seen: Observation): void {
+    if (this.listening === null) return;
+    const { about, since, setUp } = this.listening;
+    this.listening = null;
+    if (seen.tick > since) this.ask({ about, since }, `${about} ${setUp}`, seen);
+  }
+
+  private watchWater(seen: Observation): void {
+    const fitted = Object.values(seen.sites).includes('manometer-hose');
+    if (!fitted || !seen.reader.awake || seen.tick % WATCH_SWITCH_TICKS !== 0) return;
+    this.script.push({ kind: 'watch-switch', tick: seen.tick });
+    const to = this.sight.watchSwitch(seen);
+    if (to === null) return;
+    const { circuit, air } = this.setUp;
+    const hoses = air.replace(/ strokes [\d.]+/, '');
+    this.ask({ about: 'manometer', since: this.runSince, to }, `manometer ${to} ${circuit} ${hoses}`, seen);
+  }
+
+  private lookAtMeter(seen: Observation): void {
+    const { meter, leads, tick } = seen;
+    const connected = leads['meter-red'] !== null && leads['meter-black'] !== null;
+    if (meter.function === 'off' || meter.hold) return;
+    this.once({ about: 'battery-sign' }, `battery-sign ${seen.renewed.includes('meter-battery')}`, seen);
+    if (!connected) return;
+    if (!meter.display.settled) {
+      this.settledSince = null;
+      if (tick - this.since >= RESTLESS_TICKS) this.askMeter(seen);
+      return;
+    }
+    this.settledSince ??= tick;
+    if (tick - this.settledSince >= STOOD_TICKS) this.askMeter(seen);
+  }
+
+  private askMeter(seen: Observation): void {
+    const key = this.meterKey(seen);
+    this.once({ about: 'meter' }, `meter ${key}`, seen);
+    if (seen.meter.function === 'continuity') this.once({ about: 'tone' }, `tone ${key}`, seen);
+  }
+
+  /** Vacuum bears on what the sense circuit shows, and on nothing else a meter is put to. */
+  private meterKey({ leads }: Observation): string {
+    const { meter, circuit, lamp, led, air } = this.setUp;
+    const points = [leads['meter-red'], leads['meter-black']];
+    const onSense = points.some(
+      (point) => point?.endsWith('3') || point === 'cavity-3-back' || point === 'controller-sense',
+    );
+    return [meter, circuit, lamp, led, onSense ? air : ''].join(' | ');
+  }
+
+  private lookAtGauge(seen: Observation, still: Tick): void {
+    const fitted = Object.values(seen.sites).includes('pump-hose') || seen.sites['pump-hose-end'] !== null;
+    const { tick, gauge } = seen;
+    if (!fitted || tick - still < AFTER_STROKE_TICKS) return;
+    const key = `${this.setUp.air} | ${this.setUp.circuit}`;
+    if (gauge.steady) this.once({ about: 'gauge' }, `gauge ${key}`, seen);
+    if (this.holding === null) {
+      if (gauge.needleKPa < HELD_KPA || this.done.has(`hold ${key}`)) return;
+      this.holding = tick;
+      this.sight.mark(seen);
+      this.script.push({ kind: 'mark', tick });
+    } else if (tick - this.holding >= HOLD_TICKS) {
+      this.once({ about: 'hold', since: this.holding }, `hold ${key}`, seen);
+      this.holding = null;
+    }
+  }
+
+  private lookAtLights(seen: Observation): void {
+    const { leads, tick } = seen;
+    if (tick - this.since < AFTER_STROKE_TICKS) return;
+    const { circuit, lamp, led } = this.setUp;
+    if (leads['lamp-clip'] !== null && leads['lamp-tip'] !== null) {
+      this.once({ about: 'lamp' }, `lamp ${circuit} ${lamp}`, seen);
+    }
+    if (leads['led-clip'] !== null && leads['led-tip'] !== null) {
+      this.once({ about: 'led' }, `led ${circuit} ${led}`, seen);
+    }
+  }
+
+  private lookAtReader(seen: Observation): void {
+    if (!seen.reader.awake || seen.tick - this.since < AFTER_STROKE_TICKS) return;
+    const { circuit, lamp, led, air } = this.setUp;
+    const tools = `${circuit} ${lamp} ${led}`;
+    this.once({ about: 'reader-driver' }, `driver ${tools}`, seen);
+    if (seen.reader.command === 'pulse') return;
+    this.once({ about: 'reader-volts' }, `volts ${tools} ${air}`, seen);
+    this.once({ about: 'reader-state' }, `state ${tools} ${air}`, seen);
+  }
+
+  private lookAtSmoke(seen: Observation): void {
+    if (seen.smoke.gas === 'off' || seen.tick - this.since < SMOKE_TICKS) return;
+    const { air, smoke, circuit } = this.setUp;
+    for (const at of SMOKE_PLACES) {
+      this.once({ about: 'smoke', at }, `smoke ${at} ${smoke} ${air} ${circuit}`, seen);
+    }
+  }
+
+  private askAtOnce(kind: 'log' | 'read-codes', seen: Observation): void {
+    if (kind === 'read-codes') {
+      const drives = this.script.filter(
+        (step) => step.kind === 'act' && step.action.kind === 'road-test',
+      ).length;
+      this.ask({ about: 'codes' }, `codes ${drives}`, seen);
+      return;
+    }
+    const { meter, leads } = seen;
+    const connected = leads['meter-red'] !== null && leads['meter-black'] !== null;
+    if (meter.function !== 'off' && !meter.hold && connected && meter.display.settled) this.askMeter(seen);
+  }
+
+  private once(about: About, setUp: string, seen: Observation): void {
+    if (this.done.has(setUp)) return;
+    this.done.add(setUp);
+    this.ask(about, setUp, seen);
+  }
+
+  private ask(about: About, setUp: string, seen: Observation): void {
+    const bothFaces = about.about === 'meter' && seen.meter.extremes !== 'off';
+    const question: Question = { ...about, tick: seen.tick, setUp, trials: this.trials, bothFaces };
+    this.script.push({ kind: 'ask', tick: seen.tick, question, number: this.asked.length });
+    this.asked.push({ question, shown: answer(question, seen, this.sight) });
+  }
+}
+
+function findingKey(action: SittingAction, { circuit, air }: SetUp, seen: Observation): string {
+  if (action.kind === 'drag-test') return `drag ${action.cavity} ${seen.renewed.join('+')}`;
+  if (action.kind !== 'look' && action.kind !== 'listen') return action.kind;
+  return `${action.kind} ${action.at} ${action.kind === 'listen' ? `${circuit} ${air}` : seen.renewed.join('+')}`;
+}
+
+/** What was shown so far, in order. */
+export function shownOf(watch: ShownWatch): readonly Shown[] {
+  return watch.asked.map(({ shown }) => shown);
+}
