@@ -38,6 +38,8 @@ export type Reading =
   /** Vacuum gone since the gauge was read at an earlier mark. */
   | { readonly of: 'gauge-lost'; readonly since: string }
   | { readonly of: 'manometer' }
+  /** Vacuum gone since the manometer was read at an earlier mark. */
+  | { readonly of: 'manometer-lost'; readonly since: string }
   | { readonly of: 'reader-volts' }
   | { readonly of: 'reader-state' }
   | { readonly of: 'reader-driver' }
@@ -81,6 +83,10 @@ export type TestStep =
       readonly everySeconds: number;
       readonly mostSeconds: number;
     }
+  /** The same steps so many times over. */
+  | { readonly kind: 'repeat'; readonly times: number; readonly steps: readonly TestStep[] }
+  /** Fills the manometer again where the test has drawn out its water. */
+  | { readonly kind: 'refill-if-empty' }
   /** `key` is the mark's name in its test; two reads of one key are repeats of one another. */
   | { readonly kind: 'read'; readonly key: string; readonly reading: Reading };
 

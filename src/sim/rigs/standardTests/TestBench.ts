@@ -45,6 +45,7 @@ export type TestAction =
   | { readonly kind: 'release'; readonly open: boolean }
   | { readonly kind: 'switch-supply'; readonly on: boolean }
   | { readonly kind: 'set-bleed'; readonly openness: number }
+  | { readonly kind: 'refill-manometer' }
   | { readonly kind: 'set-smoke'; readonly gas: SmokeGas; readonly pa: number }
   | { readonly kind: 'drag-test'; readonly cavity: Cavity }
   | { readonly kind: 'look'; readonly at: ExaminedPlace }

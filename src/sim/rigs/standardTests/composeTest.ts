@@ -1,5 +1,6 @@
 import type { ItemId } from '../../devices/items.ts';
 import type { LeadPoint } from '../../devices/places.ts';
+import { eachStep, type SingleStep } from './eachStep.ts';
 import { putBack } from './putBack.ts';
 import type { StandardTest, TestStep } from './StandardTest.ts';
 import { SET_UPS, type SetUpId } from './setUps.ts';
@@ -16,7 +17,7 @@ interface Sheet {
 
 /** A test from its sheet: what follows from its steps is worked out, so that it cannot be wrong. */
 export function composeTest({ id, prepares, about, steps, leaves = [] }: Sheet): StandardTest {
-  const all = [...SET_UPS[prepares], ...steps];
+  const all = eachStep([...SET_UPS[prepares], ...steps]);
   return {
     id,
     prepares,
@@ -34,7 +35,7 @@ export function composeTest({ id, prepares, about, steps, leaves = [] }: Sheet):
  * Where the meter's tips stand when it is first read. A tip that lies loose with something clipped to it is a point of
  * its own.
  */
-function leadsOf(steps: readonly TestStep[]): StandardTest['leads'] {
+function leadsOf(steps: readonly SingleStep[]): StandardTest['leads'] {
   let red: LeadPoint = 'meter-red-tip';
   let black: LeadPoint = 'meter-black-tip';
   for (const step of steps) {

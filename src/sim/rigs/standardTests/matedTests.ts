@@ -1,34 +1,26 @@
+import { METER, SENSE_CIRCUIT, SOLENOID_CIRCUIT } from './aboutItems.ts';
 import { composeTest } from './composeTest.ts';
 import type { StandardTest } from './StandardTest.ts';
-import { across, key, meterTo, pin, put, read, readMeter, solenoid, times, wait } from './steps.ts';
+import { across, key, meterTo, pin, put, read, readMeter, repeat, solenoid, wait } from './steps.ts';
 
 /** Loaded readings of the circuits with the plug mated, by back-probe pins. Limits stand in the rig's service data. */
 export const MATED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'sense-at-plug',
     prepares: 'sense-watched',
-    about: ['controller', 'sense-wire', 'plug', 'unit', 'battery', 'meter-leads', 'meter-battery'],
+    about: [...SENSE_CIRCUIT, ...METER],
     steps: [...readMeter('volts'), read('reader', { of: 'reader-volts' })],
   }),
   composeTest({
     id: 'sense-at-controller',
     prepares: 'key-on',
-    about: ['controller', 'sense-wire', 'plug', 'unit', 'battery', 'meter-leads', 'meter-battery'],
+    about: [...SENSE_CIRCUIT, ...METER],
     steps: [meterTo('volts-dc'), ...across('controller-sense', 'battery-negative'), ...readMeter('volts')],
   }),
   composeTest({
     id: 'sense-with-solenoid-on',
     prepares: 'sense-watched',
-    about: [
-      'ground-wire',
-      'plug',
-      'unit',
-      'controller',
-      'sense-wire',
-      'battery',
-      'meter-leads',
-      'meter-battery',
-    ],
+    about: [...SOLENOID_CIRCUIT, 'sense-wire', ...METER],
     steps: [
       pin(2),
       solenoid('on'),
@@ -43,7 +35,7 @@ export const MATED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'feed-at-rest',
     prepares: 'key-on',
-    about: ['feed-wire', 'controller', 'unit', 'plug', 'ground-wire', 'meter-leads', 'meter-battery'],
+    about: [...SOLENOID_CIRCUIT, ...METER],
     steps: [
       pin(1),
       meterTo('volts-dc'),
@@ -54,7 +46,7 @@ export const MATED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'battery-under-load',
     prepares: 'key-on',
-    about: ['battery', 'meter-leads', 'meter-battery'],
+    about: [...SOLENOID_CIRCUIT, ...METER],
     steps: [
       meterTo('volts-dc'),
       ...across('battery-positive', 'battery-negative'),
@@ -65,7 +57,7 @@ export const MATED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'ground-drop',
     prepares: 'key-on',
-    about: ['ground-wire', 'plug', 'meter-leads', 'meter-battery'],
+    about: [...SOLENOID_CIRCUIT, ...METER],
     steps: [
       pin(2),
       meterTo('volts-dc'),
@@ -78,7 +70,7 @@ export const MATED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'feed-drop',
     prepares: 'key-on',
-    about: ['feed-wire', 'controller', 'fuse', 'key-switch', 'plug', 'meter-leads', 'meter-battery'],
+    about: [...SOLENOID_CIRCUIT, ...METER],
     steps: [
       pin(1),
       meterTo('volts-dc'),
@@ -91,7 +83,7 @@ export const MATED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'feed-wire-drop',
     prepares: 'key-on',
-    about: ['feed-wire', 'meter-leads', 'meter-battery'],
+    about: [...SOLENOID_CIRCUIT, ...METER],
     steps: [
       pin(1),
       meterTo('volts-dc'),
@@ -103,7 +95,7 @@ export const MATED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'fused-supply-drop',
     prepares: 'key-on',
-    about: ['fuse', 'key-switch', 'meter-leads', 'meter-battery'],
+    about: [...SOLENOID_CIRCUIT, ...METER],
     steps: [
       meterTo('volts-dc'),
       ...across('battery-positive', 'fuse-out'),
@@ -114,7 +106,7 @@ export const MATED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'controller-feed-on',
     prepares: 'key-on',
-    about: ['controller', 'feed-wire', 'fuse', 'key-switch', 'battery', 'meter-leads', 'meter-battery'],
+    about: [...SOLENOID_CIRCUIT, ...METER],
     steps: [
       meterTo('volts-dc'),
       ...across('controller-feed', 'battery-negative'),
@@ -125,11 +117,11 @@ export const MATED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'command-clicks',
     prepares: 'as-found',
-    about: ['unit', 'feed-wire', 'ground-wire', 'plug', 'controller', 'fuse', 'key-switch', 'battery'],
+    about: [...SOLENOID_CIRCUIT],
     steps: [
       key('on'),
       wait(0.5),
-      ...times(3, [
+      repeat(3, [
         solenoid('on'),
         wait(1),
         read('in', { of: 'click', way: 'click-on' }),

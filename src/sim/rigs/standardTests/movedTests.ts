@@ -1,4 +1,5 @@
 import type { Cavity, LeadPoint, WigglePlace } from '../../devices/places.ts';
+import { METER, SENSE_CIRCUIT, SOLENOID_CIRCUIT } from './aboutItems.ts';
 import { composeTest } from './composeTest.ts';
 import type { StandardTest, TestStep } from './StandardTest.ts';
 import {
@@ -9,8 +10,8 @@ import {
   pin,
   read,
   readMeter,
+  repeat,
   solenoid,
-  times,
   wait,
   wiggle,
 } from './steps.ts';
@@ -27,7 +28,7 @@ function moved(cavity: Cavity, point: LeadPoint, places: readonly WigglePlace[])
     ...across(point, 'battery-negative'),
     wait(2),
     { kind: 'meter-extremes', show: 'low' },
-    ...times(
+    repeat(
       2,
       places.flatMap((at) => [wiggle(at), wait(1.2), read(`click-${at}`, { of: 'click', way: 'click-off' })]),
     ),
@@ -42,44 +43,25 @@ export const MOVED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'wiggle-sense',
     prepares: 'key-on',
-    about: ['sense-wire', 'plug', 'controller', 'unit', 'battery', 'meter-leads', 'meter-battery'],
+    about: [...SENSE_CIRCUIT, ...METER],
     steps: moved(3, 'cavity-3-back', ['sense', 'plug']),
   }),
   composeTest({
     id: 'wiggle-feed',
     prepares: 'key-on',
-    about: [
-      'feed-wire',
-      'plug',
-      'controller',
-      'unit',
-      'fuse',
-      'key-switch',
-      'battery',
-      'meter-leads',
-      'meter-battery',
-    ],
+    about: [...SOLENOID_CIRCUIT, ...METER],
     steps: [solenoid('on'), ...moved(1, 'cavity-1-back', ['feed', 'plug'])],
   }),
   composeTest({
     id: 'wiggle-ground',
     prepares: 'key-on',
-    about: ['ground-wire', 'plug', 'controller', 'unit', 'meter-leads', 'meter-battery'],
+    about: [...SOLENOID_CIRCUIT, ...METER],
     steps: [solenoid('on'), ...moved(2, 'cavity-2-back', ['ground', 'plug'])],
   }),
   composeTest({
     id: 'tug-plug-switch-closed',
     prepares: 'pump-on-canister-port',
-    about: [
-      'plug',
-      'unit',
-      'sense-wire',
-      'ground-wire',
-      'controller',
-      'hand-pump',
-      'meter-leads',
-      'meter-battery',
-    ],
+    about: [...SENSE_CIRCUIT, 'hand-pump', ...METER],
     steps: [key('on'), ...drawTo(5, 1), ...moved(3, 'cavity-3-back', ['plug'])],
   }),
 ];

@@ -1,3 +1,4 @@
+import { METER } from './aboutItems.ts';
 import { composeTest } from './composeTest.ts';
 import type { StandardTest } from './StandardTest.ts';
 import { across, key, meterTo, put, read, readMeter, solenoid, wait } from './steps.ts';
@@ -7,14 +8,14 @@ export const PARTED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'feed-bias-10-megohm',
     prepares: 'plug-apart-key-on',
-    about: ['feed-wire', 'controller', 'plug', 'meter-leads', 'meter-battery'],
+    about: ['feed-wire', 'ground-wire', 'controller', 'plug', ...METER],
     leaves: ['codes'],
     steps: [meterTo('volts-dc'), ...across('harness-1', 'battery-negative'), ...readMeter('volts')],
   }),
   composeTest({
     id: 'feed-bias-3-kilohm',
     prepares: 'plug-apart-key-on',
-    about: ['feed-wire', 'controller', 'plug', 'meter-leads', 'meter-battery'],
+    about: ['feed-wire', 'ground-wire', 'controller', 'plug', ...METER],
     leaves: ['codes'],
     steps: [meterTo('volts-low-z'), ...across('harness-1', 'battery-negative'), ...readMeter('volts')],
   }),
@@ -37,7 +38,7 @@ export const PARTED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'lamp-on-ground',
     prepares: 'plug-apart',
-    about: ['ground-wire', 'battery', 'meter-leads', 'meter-battery'],
+    about: ['ground-wire', 'battery', ...METER],
     steps: [
       put('lamp-clip', 'battery-positive'),
       put('lamp-tip', 'harness-2'),
@@ -51,7 +52,7 @@ export const PARTED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'sense-parted',
     prepares: 'plug-apart-key-on',
-    about: ['controller', 'sense-wire', 'plug', 'battery', 'meter-leads', 'meter-battery'],
+    about: ['controller', 'sense-wire', 'ground-wire', 'plug', 'battery', ...METER],
     leaves: ['codes'],
     steps: [
       meterTo('volts-dc'),
@@ -67,7 +68,7 @@ export const PARTED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'sense-current',
     prepares: 'plug-apart',
-    about: ['controller', 'sense-wire', 'meter-fuses', 'meter-leads', 'meter-battery'],
+    about: ['controller', 'sense-wire', 'ground-wire', 'plug', 'battery', 'meter-fuses', ...METER],
     leaves: ['codes'],
     steps: [
       { kind: 'meter-jack', jack: 'milliamps' },
@@ -80,7 +81,7 @@ export const PARTED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'bridge-3-to-2',
     prepares: 'plug-apart-key-on',
-    about: ['controller', 'sense-wire', 'ground-wire', 'plain-lead'],
+    about: ['controller', 'sense-wire', 'ground-wire', 'plug', 'battery', 'plain-lead'],
     leaves: ['codes'],
     steps: [
       wait(0.5),
@@ -95,7 +96,7 @@ export const PARTED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'sense-wire-drop',
     prepares: 'plug-apart-key-on',
-    about: ['sense-wire', 'controller', 'ground-wire', 'plain-lead', 'meter-leads', 'meter-battery'],
+    about: ['controller', 'sense-wire', 'ground-wire', 'plug', 'battery', 'plain-lead', ...METER],
     leaves: ['codes'],
     steps: [
       put('plain-a', 'harness-2'),
@@ -108,25 +109,25 @@ export const PARTED_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'feed-wire-ohms',
     prepares: 'plug-apart',
-    about: ['feed-wire', 'meter-leads', 'meter-battery'],
+    about: ['feed-wire', ...METER],
     steps: [meterTo('ohms'), ...across('controller-feed', 'harness-1'), ...readMeter('ohms')],
   }),
   composeTest({
     id: 'ground-wire-ohms',
     prepares: 'plug-apart',
-    about: ['ground-wire', 'meter-leads', 'meter-battery'],
+    about: ['ground-wire', ...METER],
     steps: [meterTo('ohms'), ...across('harness-2', 'battery-negative'), ...readMeter('ohms')],
   }),
   composeTest({
     id: 'cavities-1-to-2-ohms',
     prepares: 'plug-apart',
-    about: ['plug', 'feed-wire', 'ground-wire', 'meter-leads', 'meter-battery'],
+    about: ['plug', 'feed-wire', 'ground-wire', ...METER],
     steps: [meterTo('ohms'), ...across('harness-1', 'harness-2'), ...readMeter('ohms')],
   }),
   composeTest({
     id: 'cavities-2-to-3-ohms',
     prepares: 'plug-apart',
-    about: ['plug', 'sense-wire', 'ground-wire', 'controller', 'meter-leads', 'meter-battery'],
+    about: ['plug', 'sense-wire', 'ground-wire', 'controller', ...METER],
     steps: [meterTo('ohms'), ...across('harness-2', 'harness-3'), ...readMeter('ohms')],
   }),
 ];

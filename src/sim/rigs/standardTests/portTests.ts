@@ -1,26 +1,16 @@
+import { SOLENOID_CIRCUIT } from './aboutItems.ts';
 import { composeTest } from './composeTest.ts';
 import type { StandardTest, TestStep } from './StandardTest.ts';
 import { drawTo, fitOn, key, letOff, off, read, solenoid, stroke, wait, watchGauge } from './steps.ts';
 
-const OF_THE_DRIVE = [
-  'unit',
-  'feed-wire',
-  'ground-wire',
-  'plug',
-  'controller',
-  'fuse',
-  'key-switch',
-  'battery',
-] as const;
-
-/** One slow stroke of the unit's own pump on the jar: drawn, and what came back when it was let go. */
+/** One slow stroke of the unit's own pump: what it drew, and what came back when the plunger was let go. */
 const slowStroke = (nth: number): readonly TestStep[] => [
   solenoid('on'),
-  wait(1),
-  read(`up-${nth}`, { of: 'gauge' }),
+  wait(2.5),
+  read(`up-${nth}`, { of: 'manometer' }),
   solenoid('off'),
-  wait(1),
-  read(`back-${nth}`, { of: 'gauge-lost', since: `up-${nth}` }),
+  wait(1.5),
+  read(`back-${nth}`, { of: 'manometer-lost', since: `up-${nth}` }),
 ];
 
 /** The unit's ports driven both ways, and its own pump at work. */
@@ -28,7 +18,7 @@ export const PORT_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'engine-port-hold',
     prepares: 'pump-on-engine-port',
-    about: [...OF_THE_DRIVE, 'hand-pump'],
+    about: [...SOLENOID_CIRCUIT, 'hand-pump'],
     steps: [
       key('on'),
       ...drawTo(15, 3),
@@ -45,7 +35,7 @@ export const PORT_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'vent-shut-hold',
     prepares: 'pump-on-canister-port-air-open',
-    about: [...OF_THE_DRIVE, 'hand-pump', 'engine-hose'],
+    about: [...SOLENOID_CIRCUIT, 'hand-pump', 'engine-hose'],
     steps: [
       key('running'),
       wait(2),
@@ -68,7 +58,7 @@ export const PORT_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'stroke-jar',
     prepares: 'jar-on-canister-port',
-    about: [...OF_THE_DRIVE, 'engine-hose', 'air-hose', 'filter', 'hand-pump'],
+    about: [...SOLENOID_CIRCUIT, 'engine-hose', 'air-hose', 'filter', 'hand-pump'],
     steps: [
       key('running'),
       wait(5),
@@ -84,9 +74,9 @@ export const PORT_TESTS: readonly StandardTest[] = [
   }),
   composeTest({
     id: 'slow-strokes-jar',
-    prepares: 'jar-on-canister-port',
-    about: [...OF_THE_DRIVE, 'engine-hose', 'air-hose', 'filter', 'hand-pump'],
-    steps: [key('running'), wait(5), ...[1, 2, 3, 4, 5, 6].flatMap(slowStroke)],
+    prepares: 'manometer-alone-on-canister-port',
+    about: [...SOLENOID_CIRCUIT, 'engine-hose', 'air-hose', 'filter'],
+    steps: [key('running'), wait(5), ...[1, 2, 3].flatMap(slowStroke)],
   }),
   composeTest({
     id: 'engine-vacuum-at-hose',

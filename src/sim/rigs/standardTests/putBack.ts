@@ -8,6 +8,7 @@ import {
   UNIT_PORTS,
   type UnitPort,
 } from '../../devices/places.ts';
+import type { SingleStep } from './eachStep.ts';
 import type { TestStep } from './StandardTest.ts';
 import type { TestAction } from './TestBench.ts';
 
@@ -26,6 +27,7 @@ interface Disorder {
   smokeOn: boolean;
   pumped: boolean;
   jar: boolean;
+  water: boolean;
   fumes: boolean;
 }
 
@@ -34,7 +36,7 @@ interface Disorder {
  * then leads, pins and plug, then vacuum let off, tools off and the truck's own hoses on again, hand tight. It can be
  * worked whatever the procedure found.
  */
-export function putBack(steps: readonly TestStep[]): readonly TestStep[] {
+export function putBack(steps: readonly SingleStep[]): readonly TestStep[] {
   const left = disorderAfter(steps);
   return [...quiet(left), ...electrical(left), ...air(left)];
 }
@@ -68,13 +70,13 @@ const FUMES_S = 5;
 
 function air(left: Disorder): TestStep[] {
   const steps: TestStep[] = [];
-  if (left.pumped || left.jar) {
-    steps.push({ kind: 'release', open: true });
-    steps.push({ kind: 'wait', seconds: left.jar ? LET_OFF_JAR_S : LET_OFF_S });
-    steps.push({ kind: 'release', open: false });
-  }
-  if (left.bleedOpen) steps.push({ kind: 'set-bleed', openness: 0 });
+  if (left.jar && !left.bleedOpen) steps.push({ kind: 'set-bleed', openness: 1 });
+  if (left.pumped) steps.push({ kind: 'release', open: true });
+  if (left.pumped || left.jar) steps.push({ kind: 'wait', seconds: left.jar ? LET_OFF_JAR_S : LET_OFF_S });
+  if (left.pumped) steps.push({ kind: 'release', open: false });
+  if (left.jar || left.bleedOpen) steps.push({ kind: 'set-bleed', openness: 0 });
   if (left.fumes) steps.push({ kind: 'wait', seconds: FUMES_S });
+  if (left.water) steps.push({ kind: 'refill-if-empty' });
   const own = startingBench().sites;
   for (const [site, item] of left.sites) if (own[site] !== item) steps.push({ kind: 'take-off', item });
   for (const port of UNIT_PORTS) {
@@ -87,7 +89,7 @@ function air(left: Disorder): TestStep[] {
   return steps;
 }
 
-function disorderAfter(steps: readonly TestStep[]): Disorder {
+function disorderAfter(steps: readonly SingleStep[]): Disorder {
   const bench = startingBench();
   const fitted = Object.entries(bench.sites).filter(([, item]) => item !== null) as [AirSite, Fitting][];
   const left: Disorder = {
@@ -104,13 +106,14 @@ function disorderAfter(steps: readonly TestStep[]): Disorder {
     smokeOn: false,
     pumped: false,
     jar: false,
+    water: false,
     fumes: false,
   };
   for (const step of steps) disturb(left, step);
   return left;
 }
 
-function disturb(left: Disorder, step: TestStep): void {
+function disturb(left: Disorder, step: SingleStep): void {
   switch (step.kind) {
     case 'stroke-until':
     case 'stroke':
@@ -119,6 +122,7 @@ function disturb(left: Disorder, step: TestStep): void {
     case 'wait':
     case 'wait-steady':
     case 'wait-until':
+    case 'refill-if-empty':
     case 'read':
       return;
     case 'fit':
@@ -144,6 +148,7 @@ function disturbAir(left: Disorder, step: Extract<TestAction, { kind: 'fit' | 't
   if (port !== undefined) left.loosened.add(port);
   if (step.item === 'pump-hose') left.pumped = true;
   if (step.item === 'jar-hose') left.jar = true;
+  if (step.item === 'manometer-hose') left.water = true;
 }
 
 function disturbRest(left: Disorder, step: TestAction): void {

@@ -5,9 +5,10 @@ import type { Outcome, OutcomeChannel } from './Outcome.ts';
 import type { Reading } from './StandardTest.ts';
 import type { TestSight } from './TestBench.ts';
 
-/** What the hands have noted while working: gauge readings by mark, and how long the last `until` took. */
+/** What the hands have noted while working: gauge and manometer by mark, and how long the last `until` took. */
 export interface Noted {
   readonly gauge: Map<string, number>;
+  readonly manometer: Map<string, number | null>;
   /** The last happening before the last action. */
   happened: number;
   secondsTaken: number | null;
@@ -58,7 +59,14 @@ export function readMark(
       return [number(from('gauge'), before - seen.gauge.needleKPa, GAUGE_EYE_KPA, 'kPa')];
     }
     case 'manometer':
+      noted.manometer.set(key, seen.manometer.kPa);
       return [number(from('manometer'), seen.manometer.kPa, WATER_HALF_KPA, 'kPa')];
+    case 'manometer-lost': {
+      const before = noted.manometer.get(reading.since) ?? null;
+      const now = seen.manometer.kPa;
+      const lost = before === null || now === null ? null : before - now;
+      return [number(from('manometer'), lost, 2 * WATER_HALF_KPA, 'kPa')];
+    }
     case 'reader-volts':
       return [number(from('reader-volts'), seen.reader.senseVolts, READER_HALF_VOLTS, 'V')];
     case 'reader-state':

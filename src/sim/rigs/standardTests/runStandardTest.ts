@@ -1,5 +1,6 @@
 import { assert } from '../../../base/assert.ts';
 import { secondsToTicks } from '../../../base/ticks.ts';
+import { eachStep, type SingleStep } from './eachStep.ts';
 import type { Outcome } from './Outcome.ts';
 import { type Noted, readMark } from './readMark.ts';
 import type { Goal, StandardTest, TestStep } from './StandardTest.ts';
@@ -26,7 +27,7 @@ export function workSteps(
   bench: TestBench,
 ): readonly Outcome[] {
   const hand = new Hand(test.id, bench);
-  for (const step of steps) hand.work(step);
+  for (const step of eachStep(steps)) hand.work(step);
   return hand.outcomes;
 }
 
@@ -35,6 +36,7 @@ class Hand {
   readonly outcomes: Outcome[] = [];
   private readonly noted: Noted = {
     gauge: new Map(),
+    manometer: new Map(),
     happened: 0,
     secondsTaken: null,
     strokesTaken: null,
@@ -46,7 +48,7 @@ class Hand {
     private readonly bench: TestBench,
   ) {}
 
-  work(step: TestStep): void {
+  work(step: SingleStep): void {
     switch (step.kind) {
       case 'wait':
         this.pass(secondsToTicks(step.seconds));
@@ -59,6 +61,9 @@ class Hand {
         return;
       case 'stroke-until':
         this.strokeUntil(step);
+        return;
+      case 'refill-if-empty':
+        if (this.bench.observe().manometer.kPa === null) this.act({ kind: 'refill-manometer' });
         return;
       case 'read':
         this.outcomes.push(...readMark(this.test, step.key, step.reading, this.bench.observe(), this.noted));

@@ -47,6 +47,14 @@ export const SET_UPS = {
     ...onPort('cap-a', 'air-port'),
     key('on'),
   ],
+  /** Unit alone on the jar with the manometer, its second tee capped: for what the unit's own pump draws. */
+  'manometer-alone-on-canister-port': [
+    off('canister-hose'),
+    fitOn('plug-a', 'canister-hose-end'),
+    ...onPort('jar-hose', 'canister-port'),
+    fitOn('manometer-hose', 'jar-tee-a'),
+    fitOn('cap-a', 'jar-tee-b'),
+  ],
   'engine-running': [key('running')],
 } as const satisfies Readonly<Record<string, readonly TestStep[]>>;
 

@@ -1,4 +1,5 @@
 import { CAVITIES, type Cavity, type ExaminedPlace } from '../../devices/places.ts';
+import { SOLENOID_CIRCUIT } from './aboutItems.ts';
 import { composeTest } from './composeTest.ts';
 import type { StandardTest, TestStep } from './StandardTest.ts';
 import { key, listen, look, off, read, solenoid, wait } from './steps.ts';
@@ -96,7 +97,7 @@ export const SIGHT_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'reader-at-rest',
     prepares: 'key-on',
-    about: ['controller', 'sense-wire', 'feed-wire', 'unit', 'plug', 'ground-wire'],
+    about: [...SOLENOID_CIRCUIT, 'sense-wire'],
     steps: [
       wait(1),
       read('sense-volts', { of: 'reader-volts' }),

@@ -79,5 +79,8 @@ export const letOff: readonly TestStep[] = [
 ];
 
 /** The same steps so many times over. */
-export const times = (count: number, steps: readonly TestStep[]): readonly TestStep[] =>
-  Array.from({ length: count }, () => steps).flat();
+export const repeat = (times: number, steps: readonly TestStep[]): TestStep => ({
+  kind: 'repeat',
+  times,
+  steps,
+});

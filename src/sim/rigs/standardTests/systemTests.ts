@@ -1,5 +1,6 @@
 import { inH2OToPa } from '../../../base/units.ts';
 import { SMOKE_PLACES, type SmokePlace } from '../../devices/places.ts';
+import { SOLENOID_CIRCUIT, VESSEL } from './aboutItems.ts';
 import { composeTest } from './composeTest.ts';
 import type { StandardTest, TestStep } from './StandardTest.ts';
 import { fitOn, key, off, onPort, read, solenoid, wait } from './steps.ts';
@@ -29,17 +30,6 @@ const DRAW_AND_HOLD: readonly TestStep[] = [
   read('vented', { of: 'reader-state' }),
 ];
 
-const CIRCUITS = [
-  'feed-wire',
-  'ground-wire',
-  'sense-wire',
-  'plug',
-  'fuse',
-  'key-switch',
-  'battery',
-  'controller',
-] as const;
-const VESSEL = ['canister-hose', 'canister', 'filler-cap', 'tank-seal', 'purge-valve'] as const;
 const VESSEL_PLACES: readonly SmokePlace[] = [
   'canister-hose',
   'canister',
@@ -53,13 +43,13 @@ export const SYSTEM_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'draw-whole-system',
     prepares: 'as-found',
-    about: ['unit', ...CIRCUITS, ...VESSEL, 'engine-hose', 'air-hose', 'filter'],
+    about: [...SOLENOID_CIRCUIT, 'sense-wire', ...VESSEL, 'engine-hose', 'air-hose', 'filter'],
     steps: DRAW_AND_HOLD,
   }),
   composeTest({
     id: 'draw-canister-hose-plugged',
     prepares: 'as-found',
-    about: ['unit', ...CIRCUITS, 'engine-hose', 'air-hose', 'filter'],
+    about: [...SOLENOID_CIRCUIT, 'sense-wire', 'engine-hose', 'air-hose', 'filter'],
     steps: [
       off('canister-hose'),
       fitOn('plug-a', 'canister-hose-end'),

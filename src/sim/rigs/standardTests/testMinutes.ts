@@ -1,4 +1,5 @@
-import type { StandardTest, TestStep } from './StandardTest.ts';
+import { eachStep, type SingleStep } from './eachStep.ts';
+import type { StandardTest } from './StandardTest.ts';
 import { SET_UPS } from './setUps.ts';
 import type { TestAction } from './TestBench.ts';
 
@@ -13,11 +14,13 @@ export type BookedAction =
 /** Book minutes of a test, its set-up and its undo with it. `book` gives the minutes of one action. */
 export function testMinutes(test: StandardTest, book: (action: BookedAction) => number): number {
   const steps = [...SET_UPS[test.prepares], ...test.steps, ...test.undo];
-  return steps.flatMap(bookedActions).reduce((sum, action) => sum + book(action), 0);
+  return eachStep(steps)
+    .flatMap(bookedActions)
+    .reduce((sum, action) => sum + book(action), 0);
 }
 
 /** What a hand would be seen to do for one step on a sound truck. */
-export function bookedActions(step: TestStep): readonly BookedAction[] {
+export function bookedActions(step: SingleStep): readonly BookedAction[] {
   switch (step.kind) {
     case 'stroke-until': {
       const one = [
@@ -28,6 +31,8 @@ export function bookedActions(step: TestStep): readonly BookedAction[] {
     }
     case 'wait-until':
       return [{ kind: 'wait', seconds: step.mostSeconds }];
+    case 'refill-if-empty':
+      return [];
     case 'wait-steady':
       return [{ kind: 'wait-steady' }];
     case 'read':

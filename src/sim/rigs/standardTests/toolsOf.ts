@@ -1,8 +1,9 @@
 import type { Fitting, LeadEnd } from '../../devices/places.ts';
-import { TEST_TOOLS, type TestStep, type TestTool } from './StandardTest.ts';
+import type { SingleStep } from './eachStep.ts';
+import { TEST_TOOLS, type TestTool } from './StandardTest.ts';
 
 /** The tools that steps take into the hand, in the order of the list. */
-export function toolsOf(steps: readonly TestStep[]): readonly TestTool[] {
+export function toolsOf(steps: readonly SingleStep[]): readonly TestTool[] {
   const taken = new Set(steps.flatMap(toolsOfStep));
   return TEST_TOOLS.filter((tool) => taken.has(tool));
 }
@@ -36,7 +37,7 @@ const OF_FITTING: Readonly<Record<Fitting, readonly TestTool[]>> = {
   'plug-c': ['caps-and-plugs'],
 };
 
-function toolsOfStep(step: TestStep): readonly TestTool[] {
+function toolsOfStep(step: SingleStep): readonly TestTool[] {
   switch (step.kind) {
     case 'place-lead': {
       const bench = step.point.startsWith('supply-') ? (['bench-supply'] as const) : [];

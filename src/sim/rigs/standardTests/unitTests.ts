@@ -1,3 +1,4 @@
+import { METER, SENSE_CIRCUIT } from './aboutItems.ts';
 import { composeTest } from './composeTest.ts';
 import type { StandardTest } from './StandardTest.ts';
 import {
@@ -11,8 +12,8 @@ import {
   put,
   read,
   readMeter,
+  repeat,
   stroke,
-  times,
   wait,
   watchGauge,
 } from './steps.ts';
@@ -22,13 +23,13 @@ export const UNIT_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'coil-ohms',
     prepares: 'plug-apart',
-    about: ['unit', 'meter-leads', 'meter-battery'],
+    about: ['unit', ...METER],
     steps: [meterTo('ohms'), ...across('unit-1', 'unit-2'), ...readMeter('ohms')],
   }),
   composeTest({
     id: 'switch-ohms',
     prepares: 'pump-on-canister-port',
-    about: ['unit', 'hand-pump', 'meter-leads', 'meter-battery'],
+    about: ['unit', 'hand-pump', ...METER],
     steps: [
       PART_PLUG,
       meterTo('ohms'),
@@ -47,7 +48,7 @@ export const UNIT_TESTS: readonly StandardTest[] = [
       put('plain-b', 'unit-2'),
       put('jumper-far', 'unit-1'),
       put('jumper-supply', 'battery-positive'),
-      ...times(9, [
+      repeat(9, [
         { kind: 'switch-jumper', on: true },
         wait(1),
         read('in', { of: 'click', way: 'click-on' }),
@@ -61,23 +62,13 @@ export const UNIT_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'vacuum-and-sense',
     prepares: 'pump-on-canister-port',
-    about: [
-      'unit',
-      'controller',
-      'sense-wire',
-      'ground-wire',
-      'plug',
-      'battery',
-      'hand-pump',
-      'meter-leads',
-      'meter-battery',
-    ],
+    about: [...SENSE_CIRCUIT, 'feed-wire', 'hand-pump', ...METER],
     steps: [
       pin(3),
       meterTo('volts-dc'),
       ...across('cavity-3-back', 'battery-negative'),
       key('on'),
-      ...times(7, [
+      repeat(7, [
         ...stroke(1),
         ...readMeter('under-vacuum'),
         read('state-under-vacuum', { of: 'reader-state' }),
@@ -97,7 +88,7 @@ export const UNIT_TESTS: readonly StandardTest[] = [
   composeTest({
     id: 'trip-and-reset',
     prepares: 'manometer-on-canister-port',
-    about: ['unit', 'sense-wire', 'ground-wire', 'plug', 'controller', 'hand-pump'],
+    about: [...SENSE_CIRCUIT, 'feed-wire', 'hand-pump'],
     steps: [
       wait(1),
       {
