@@ -1,3 +1,4 @@
+import { pow } from '../../base/maths.ts';
 import type { AirLayout, AirLevel } from './AirLayout.ts';
 import type { AirStage } from './AirStage.ts';
 import type { AirState } from './AirState.ts';
@@ -23,8 +24,12 @@ export const FINE_ENOUGH_S = 0.5e-3;
 const LEAST_GUESS = 0.3;
 const SAFETY = 0.85;
 const AFTER_EULER = 2;
+const GAP_SAFETY = 0.7;
+const GAP_MOST_SHRINK = 0.1;
 const MOST_SHRINK = 0.1;
-const MOST_GROWTH = 5;
+export const MOST_GROWTH = 5;
+/** An error of less says nothing more. */
+const LEAST_ERROR = 1e-9;
 
 // A third-order quadrature of the slopes at 0, γ and 1, less the scheme's own.
 const MIDDLE = 1 / (6 * GAMMA * (1 - GAMMA));
@@ -51,6 +56,8 @@ export class AirScheme {
   error = 0;
   /** Miss of a straight line through the step, likewise. */
   bend = 0;
+  /** How far apart its two stages were, likewise; infinite where a stage was not found. */
+  gap = 0;
   /** By node, Pa, at the step's end. */
   readonly endPressure: Float64Array;
   /** By row, m³, before moving walls, at the step's end. */
@@ -61,6 +68,7 @@ export class AirScheme {
   private readonly firstFlow: Float64Array;
   private readonly firstPressure: Float64Array;
   private readonly slope: Float64Array; // by row, kg/s
+  private readonly stirs: Uint8Array; // by island: 1 where it moves of itself
 
   constructor(
     private readonly layout: AirLayout,
@@ -76,41 +84,55 @@ export class AirScheme {
     this.firstFlow = new Float64Array(paths);
     this.firstPressure = new Float64Array(layout.rowOf.length);
     this.slope = new Float64Array(rows);
+    this.stirs = new Uint8Array(rows);
   }
 
-  /** Looks which islands move, now or towards `state.volumeNext`. False when none does. */
+  /** Looks at the present state what flows and which islands stir. To be done before `foresee` whenever the state is another. */
+  look(): void {
+    const { state, stage, startFlow } = this;
+    const { plan, pathFlow, density } = stage.balance;
+    stage.balance.p.set(state.p);
+    stage.balance.ownVolume.set(state.volumeNow);
+    stage.balance.settle();
+    startFlow.set(pathFlow);
+    this.netOf(pathFlow);
+    for (let island = 0; island < plan.islands; island++) {
+      let stirs = 0;
+      for (let i = plan.rowStart[island] as number; i < (plan.rowStart[island + 1] as number); i++) {
+        const row = plan.rows[i] as number;
+        const rate = Math.abs(this.slope[row] as number);
+        if (rate > CALM_PA_PER_S * density * stage.balance.volumeOf(row)) stirs = 1;
+      }
+      this.stirs[island] = stirs;
+    }
+  }
+
+  /** Which islands move, now or towards `state.volumeNext`. False when none does. */
   wake(): boolean {
     const { state, stage } = this;
     const { plan } = stage.balance;
-    stage.balance.p.set(state.p);
-    stage.balance.known.set(state.mass);
-    stage.balance.ownVolume.set(state.volumeNow);
-    stage.balance.settle();
-    this.startFlow.set(stage.balance.pathFlow);
-    this.netOf(stage.balance.pathFlow);
-    let any = false;
+    let any = 0;
     for (let island = 0; island < plan.islands; island++) {
-      let moves = false;
+      let moves = this.stirs[island] as number;
       for (let i = plan.rowStart[island] as number; i < (plan.rowStart[island + 1] as number); i++) {
         const row = plan.rows[i] as number;
-        const rate =
-          Math.abs(this.slope[row] as number) / (stage.balance.density * stage.balance.volumeOf(row));
-        moves ||= rate > CALM_PA_PER_S || state.volumeNext[row] !== state.volumeNow[row];
+        if (state.volumeNext[row] !== state.volumeNow[row]) moves = 1;
       }
-      stage.live[island] = moves ? 1 : 0;
-      any ||= moves;
+      stage.live[island] = moves;
+      any |= moves;
     }
-    return any;
+    return any === 1;
   }
 
   /**
-   * Works out one step of h seconds towards `state.volumeNext`. False when no pressures were found, or none but by a
-   * backward Euler step so long that a `choosy` caller, who can take a shorter one, does not want it.
+   * Works out one step of h seconds from what was looked at towards `state.volumeNext`. False when no pressures were
+   * found, or none but by a backward Euler step so long that a `choosy` caller, who can take a shorter one, does not want it.
    */
   foresee(h: number, choosy = false): boolean {
     this.iterations = 0;
     this.error = 0;
     this.bend = 0;
+    this.gap = Number.POSITIVE_INFINITY;
     this.endVolume.set(this.state.volumeNext);
     if (!this.wake()) {
       this.endPressure.set(this.state.p);
@@ -141,11 +163,16 @@ export class AirScheme {
   /** By what factor the next step may be longer than the one worked out, or a second try at it must be shorter. */
   get growth(): number {
     if (this.error === Number.POSITIVE_INFINITY) return AFTER_EULER;
-    // Between a square and a fourth root lies the cube root that a third-order error goes by; each is on the careful side.
-    const root = Math.sqrt(Math.max(this.error, 1e-6));
-    const byError = SAFETY / (root > 1 ? root : Math.sqrt(root));
-    const byBend = SAFETY / Math.sqrt(Math.max(this.bend, 1e-6));
-    return Math.min(Math.max(Math.min(byError, byBend), MOST_SHRINK), MOST_GROWTH);
+    // A third-order error goes by the cube root; one too large is seldom of third order yet.
+    const error = Math.max(this.error, LEAST_ERROR);
+    const byError = SAFETY / (error > 1 ? Math.sqrt(error) : pow(error, 1 / 3));
+    const byBend = SAFETY / Math.sqrt(Math.max(this.bend, LEAST_ERROR));
+    return Math.max(Math.min(byError, byBend), MOST_SHRINK);
+  }
+
+  /** By what factor a second try must be shorter where the stages were too far apart: their distance goes by the square. */
+  get shrink(): number {
+    return Math.min(Math.max(GAP_SAFETY / Math.sqrt(this.gap), GAP_MOST_SHRINK), 0.5);
   }
 
   /** How far the step worked out goes past a level that lies in its way, Pa; −1 when it does not reach it. */
@@ -157,6 +184,8 @@ export class AirScheme {
 
   private secondOrder(h: number): boolean {
     const { state, stage, slope } = this;
+    stage.balance.p.set(state.p);
+    stage.balance.known.set(state.mass);
     for (let row = 0; row < slope.length; row++) {
       const v = state.volumeNow[row] as number;
       stage.balance.ownVolume[row] = v + GAMMA * ((state.volumeNext[row] as number) - v);
@@ -173,7 +202,8 @@ export class AirScheme {
     stage.balance.ownVolume.set(state.volumeNext);
     this.reachAhead();
     if (!this.solve(GAMMA * h)) return false;
-    if (this.stageGap(h) > 1) return false;
+    this.gap = this.stageGap(h);
+    if (this.gap > 1) return false;
     const { carried } = this;
     for (let i = 0; i < stage.balance.paths.length; i++) {
       carried[i] =

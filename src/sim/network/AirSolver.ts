@@ -63,6 +63,7 @@ export class AirSolver {
     const { scheme, state } = this;
     if (this.foreseen === h && same(scheme.endVolume, state.volumeNext)) return true;
     this.foreseen = 0;
+    scheme.look();
     if (!scheme.foresee(h)) return false;
     this.foreseen = h;
     return true;
@@ -140,6 +141,7 @@ export class AirSolver {
         const end = target[row] as number;
         state.volumeNext[row] = length === left ? end : now + (end - now) * (length / left);
       }
+      scheme.look();
       if (scheme.foresee(length)) {
         scheme.take(length);
         left -= length;

@@ -1,5 +1,5 @@
 import type { AirLayout, AirLevel } from './AirLayout.ts';
-import { type AirScheme, FINE_ENOUGH_S } from './AirScheme.ts';
+import { type AirScheme, FINE_ENOUGH_S, MOST_GROWTH } from './AirScheme.ts';
 import type { AirState } from './AirState.ts';
 
 export const SHORTEST_AIR_STEP_S = 50e-6;
@@ -29,42 +29,50 @@ export interface StepWish {
 export function airStep(layout: AirLayout, state: AirState, scheme: AirScheme, wish: StepWish): number {
   const { quantumS, longest } = wish;
   wish.moveWalls(longest);
+  scheme.look();
   if (!scheme.wake()) {
     scheme.foresee(longest * quantumS);
     return longest;
   }
   const fine = Math.max(Math.floor(FINE_ENOUGH_S / quantumS), 1);
-  state.growthCap = Number.MAX_VALUE;
+  state.growthCap = MOST_GROWTH;
   let quanta = Math.min(Math.max(Math.floor(state.nextStep / quantumS), 1), longest);
   for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
     const h = quanta * quantumS;
     wish.moveWalls(quanta);
     if (!scheme.foresee(h, true)) {
       if (quanta === 1) return 1;
-      quanta = Math.max(Math.floor(quanta / 4), 1);
+      const least = quanta > fine ? fine : 1;
+      quanta = Math.max(Math.min(Math.floor(quanta * scheme.shrink), quanta - 1), least);
       state.growthCap = AFTER_REFUSAL;
       continue;
     }
     if ((scheme.error > 1 || scheme.bend > 1) && quanta > fine) {
-      state.growthCap = AFTER_REFUSAL;
       quanta = Math.max(Math.min(Math.floor(quanta * Math.min(scheme.growth, 0.5)), quanta - 1), fine);
+      state.growthCap = AFTER_REFUSAL;
       continue;
     }
-    const share = shareToLevel(layout, state, scheme);
-    if (share >= 1 || quanta === 1) return quanta;
+    const share = shareToLevel(layout, state, scheme, quanta);
+    if (share >= 1 || quanta === 1) {
+      // Where the step ends early for something else's sake, what suits the air need not be found out again.
+      if (state.growthCap > AFTER_REFUSAL)
+        state.growthCap = Math.max(MOST_GROWTH, state.nextStep / (quanta * quantumS));
+      return quanta;
+    }
     quanta = Math.max(Math.min(Math.floor(quanta * share) + 1, quanta - 1), 1);
   }
   return quanta;
 }
 
 /** The share of the step worked out at which it should end for a level's sake, 1 where none is in the way. */
-function shareToLevel(layout: AirLayout, state: AirState, scheme: AirScheme): number {
+function shareToLevel(layout: AirLayout, state: AirState, scheme: AirScheme, quanta: number): number {
   let share = 1;
   for (let i = 0; i < layout.levels.length; i++) {
     const level = layout.levels[i] as AirLevel;
     const past = scheme.pastLevel(level);
-    if (past <= PAST_LEVEL_PA) continue;
     const gap = Math.abs(level.pa - (state.p[level.node] as number));
+    // A quantum less would not reach it.
+    if (past <= Math.max(PAST_LEVEL_PA, (gap + past) / quanta)) continue;
     share = Math.min(share, (gap + AIM_PAST_PA) / (gap + past));
   }
   return share;

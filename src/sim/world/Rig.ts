@@ -12,7 +12,7 @@ import { UNIT_VOLUMES, VOLUMES_OF_ITEM } from '../rigs/airVolumes.ts';
 import { type AirSurroundings, BenchAir } from '../rigs/BenchAir.ts';
 import { BenchCircuit, type FuseName } from '../rigs/BenchCircuit.ts';
 import { AS_BUILT, rigParameters, timesRenewed } from '../rigs/rigParameters.ts';
-import { planAir, stepAir } from './airSteps.ts';
+import { replanAir, stepAir } from './airSteps.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import { startingFaces } from './harnessMotion.ts';
 import type { Finding, HappeningKind } from './Observation.ts';
@@ -71,7 +71,7 @@ export class Rig {
     if (!this.air.differs(bench)) return;
     this.settleAir();
     this.air.sync(bench);
-    planAir(this);
+    replanAir(this);
   }
 
   /** What the air has done until now, it has done by the paths as they were. */
@@ -105,7 +105,7 @@ export class Rig {
     this.state.smokeShares = [];
     this.state.smokeSeenAt = [];
     this.sync();
-    planAir(this);
+    replanAir(this);
   }
 
   /** Rebuilds the networks for a restored state, without carrying anything over. */

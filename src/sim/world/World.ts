@@ -6,7 +6,7 @@ import type { Tick } from '../../base/ticks.ts';
 import { keysOf, liveValue, pressKeys } from '../devices/meter/pressKeys.ts';
 import type { Action, Refusal } from './Action.ts';
 import { advanceRig, catchUp, PULSE_HALF_TICKS } from './advance.ts';
-import { planAir } from './airSteps.ts';
+import { replanAir } from './airSteps.ts';
 import type { ApplyContext } from './apply/ApplyContext.ts';
 import { applyAction } from './apply/applyAction.ts';
 import { keyTurned, solenoidSwitched } from './controllerWatch.ts';
@@ -74,7 +74,7 @@ export class World implements WorldPort {
     if (action.kind === 'place-lead') state.touched = action.end;
     rig.sync();
     wakeElectrical(state);
-    planAir(rig);
+    replanAir(rig);
     return result;
   }
 

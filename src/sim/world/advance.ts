@@ -1,7 +1,7 @@
 import { SECONDS_PER_TICK, secondsToTicks, type Tick } from '../../base/ticks.ts';
 import { driverTable } from '../devices/modes/driver.ts';
 import { switchTable } from '../devices/modes/vacuumSwitch.ts';
-import { planAir, stepAir } from './airSteps.ts';
+import { nextAirStop, replanAir, stepAir } from './airSteps.ts';
 import { BOUNCE_TICKS } from './airThresholds.ts';
 import { lookAround, solenoidSwitched } from './controllerWatch.ts';
 import { paceElectrical, wakeElectrical } from './electricalPace.ts';
@@ -33,11 +33,11 @@ export function catchUp(rig: Rig): void {
 }
 
 function nextStop(rig: Rig): Tick {
-  const { electrical, air, deadlines } = rig.state;
+  const { electrical, deadlines } = rig.state;
   const electricalNext = electrical.calm ? NEVER : electrical.tick + electrical.stepTicks;
   return Math.min(
     electricalNext,
-    air.next,
+    nextAirStop(rig),
     deadlines.reading,
     deadlines.plunger,
     deadlines.capsule,
@@ -58,7 +58,7 @@ function solveTo(rig: Rig, tick: Tick): void {
   if (deadlines.plunger <= tick) plungerEvent(rig, 'ARRIVE', tick);
   if (handleDeadline(rig) <= tick) {
     arriveHandle(rig, tick);
-    planAir(rig);
+    replanAir(rig);
   }
   if (deadlines.bounceEnd <= tick) settleSwitch(rig);
   else if (deadlines.bounce <= tick) bounceSwitch(rig, tick);

@@ -8,7 +8,7 @@ import { monitorLimits, monitorMayRun } from '../devices/controller/monitorLimit
 import type { MonitorPhase } from '../devices/controller/monitorPhases.ts';
 import type { FreezeData } from '../devices/controller/troubleCodes.ts';
 import { advanceRig } from './advance.ts';
-import { planAir } from './airSteps.ts';
+import { replanAir } from './airSteps.ts';
 import { keyTurned } from './controllerWatch.ts';
 import { startWiggle } from './harnessMotion.ts';
 import type { DriveCycle } from './Observation.ts';
@@ -122,7 +122,7 @@ function runCycle(rig: Rig, cycle: number, mayRun: boolean): { facts: CycleFacts
   const monitor = freshMonitor();
   state.watch.monitor = monitor;
   state.watch.mayRun = mayRun;
-  planAir(road);
+  replanAir(road);
   const acquired = [...state.bench.acquired];
   const shakes = isLoose(road);
   let drawBeats = 0;

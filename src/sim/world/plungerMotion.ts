@@ -1,7 +1,7 @@
 import { clamp } from '../../base/maths.ts';
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import { type PlungerEvent, plungerTable } from '../devices/modes/plunger.ts';
-import { planAir, stepAir } from './airSteps.ts';
+import { replanAir, stepAir } from './airSteps.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import type { Rig } from './Rig.ts';
 import { trial } from './trial.ts';
@@ -38,7 +38,7 @@ export function plungerEvent(rig: Rig, event: PlungerEvent, tick: Tick): void {
     rig.happen(mode === 'seated' ? 'click-on' : 'click-off', tick);
   }
   rig.sync();
-  if (valveMoves) planAir(rig);
+  if (valveMoves) replanAir(rig);
   wakeElectrical(state);
 }
 
