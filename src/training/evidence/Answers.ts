@@ -8,7 +8,9 @@ export type DrawAnswers = readonly (readonly (Shown | undefined)[])[];
 export interface AnswerSource {
   /** Answers with good tools, by draw. Draws that were not run are left out. */
   answersOf(faults: readonly FaultChoice[]): DrawAnswers;
-  /** Answers of the first draw with this tool bad; null where the tool has not been used, so that nothing would differ. */
+  /** Whether a tool has been in hand at all; until then its being bad changes nothing. */
+  hasUsed(tool: FaultChoice): boolean;
+  /** Answers of the first draw with this tool bad; null where no world was made with it. */
   answersWithBadTool(
     faults: readonly FaultChoice[],
     tool: FaultChoice,

@@ -1,3 +1,4 @@
+import { assert } from '../../base/assert.ts';
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { AnswerSource, DrawAnswers } from './Answers.ts';
 import type { Complaint } from './complaint.ts';
@@ -6,6 +7,7 @@ import type { Posterior } from './Posterior.ts';
 import { type Beliefs, posteriorOf } from './posteriorOf.ts';
 import type { Suspect } from './Suspect.ts';
 import { SuspectWorld } from './SuspectWorld.ts';
+import { SuspectLikelihood } from './suspectLikelihood.ts';
 import type { ToolState } from './toolStates.ts';
 import { usesTool } from './toolUse.ts';
 import type { ShownWatch } from './watchShown.ts';
@@ -34,6 +36,7 @@ export class SuspectBench implements AnswerSource {
   private readonly setOf = new Map<readonly FaultChoice[], WorldSet>();
   private readonly toolByFault: ReadonlyMap<string, ToolState>;
   private readonly toolsUsed = new Set<ToolState>();
+  private readonly likelihood: SuspectLikelihood;
   private scriptSeen = 0;
 
   /** `complaints` tell what the drives before the work order melted; null where there were none. */
@@ -46,6 +49,7 @@ export class SuspectBench implements AnswerSource {
     this.toolByFault = new Map(
       beliefs.tools.flatMap((tool) => (tool.bad === null ? [] : [[tool.bad.fault, tool]])),
     );
+    this.likelihood = new SuspectLikelihood(beliefs.suspects, this);
     for (const [s, suspect] of beliefs.suspects.entries()) {
       const melted = complaints?.[s]?.fuseMelted === true && suspect.faces === null;
       for (const faults of faceFaults(suspect))
@@ -82,7 +86,8 @@ export class SuspectBench implements AnswerSource {
 
   /** What everything shown so far leaves, or what the questions of these numbers do. `current` must be true. */
   posterior(numbers?: readonly number[]): Posterior {
-    return posteriorOf(this.beliefs, this, this.watch.asked, numbers);
+    assert(this.current, 'the benches have answered before they are held against what was shown');
+    return posteriorOf(this.beliefs, this.likelihood, this.watch.asked, numbers);
   }
 
   /**
@@ -113,6 +118,11 @@ export class SuspectBench implements AnswerSource {
     const state = this.toolByFault.get(tool.fault);
     if (state === undefined) return null;
     return this.setOf.get(faults)?.badTools.get(state)?.answers ?? null;
+  }
+
+  hasUsed(tool: FaultChoice): boolean {
+    const state = this.toolByFault.get(tool.fault);
+    return state !== undefined && this.toolsUsed.has(state);
   }
 
   private addSet(faults: readonly FaultChoice[], melted: boolean, draws: number): void {

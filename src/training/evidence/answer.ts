@@ -53,7 +53,7 @@ export function answer(question: Question, seen: Observation, sight: Sight): Sho
     case 'battery-sign':
       return yesNo('lamp', seen.meter.batteryLow);
     case 'gauge':
-      return number('gauge', seen.gauge.steady ? seen.gauge.needleKPa : 'unstable', GAUGE_HALF_KPA);
+      return number('gauge', seen.gauge.needleKPa, GAUGE_HALF_KPA);
     case 'hold':
       return number('gauge', sight.lostSince(question.since, seen), HOLD_HALF_KPA);
     case 'manometer':

@@ -6,6 +6,11 @@ export interface Cluster {
   readonly asks: readonly number[];
   /** What they showed; of numbers the mean. */
   readonly shown: Asked['shown'];
+  /**
+   * How often it counts. Once, however often it was repeated; but where one set-up showed this and that, once for every
+   * trial, since what all repeats share would have made them all alike. Less among numbers of one kin.
+   */
+  readonly weight: number;
 }
 
 /** Numbers nearer than so many half-widths are one reading. */
@@ -28,7 +33,30 @@ export function clustersOf(asked: readonly Asked[], numbers: readonly number[]):
     cluster.shown = merged(cluster.shown, one.shown, cluster.asks.length);
     cluster.asks.push(number);
   }
-  return [...bySetUp.values()].flat();
+  const clusters = [...bySetUp.values()].flatMap(counted);
+  const kin = new Map<string, Set<string>>();
+  for (const { shown } of clusters) {
+    const setUps = kin.get(kinOf(shown)) ?? new Set();
+    kin.set(kinOf(shown), setUps.add(shown.setUp));
+  }
+  return clusters.map((cluster) => {
+    const { shown, weight } = cluster;
+    if (shown.kind !== 'number') return cluster;
+    return { ...cluster, weight: weight / Math.sqrt(kin.get(kinOf(shown))?.size ?? 1) };
+  });
+}
+
+/** Alike throughout, a set-up counts once; where it showed this and that, every trial counts. */
+function counted(ofSetUp: readonly { asks: number[]; shown: Asked['shown'] }[]): Cluster[] {
+  return ofSetUp.map((cluster) => ({ ...cluster, weight: ofSetUp.length === 1 ? 1 : cluster.asks.length }));
+}
+
+/**
+ * Numbers that differ only in how much vacuum had been drawn hang together by the same leak and the same tolerances: m of
+ * them weigh as √m, between one piece of evidence and m.
+ */
+function kinOf({ channel, setUp }: Asked['shown']): string {
+  return `${channel} ${setUp.replace(/ strokes [\d.]+/, '')}`;
 }
 
 function alike(a: Asked['shown'], b: Asked['shown']): boolean {

@@ -42,7 +42,7 @@ export function studentDensity(z: number): number {
   const base = 1 + (z * z) / 7;
   return STUDENT_AT_0 / (base * base * base * base);
 }
-const STUDENT_AT_0 = 0.385032;
+const STUDENT_AT_0 = 0.38499145083;
 
 /** Standard uncertainty of a rectangular error of this half-width: a/√3. Source: JCGM 100:2008 (GUM), 4.3.7. */
 export function rectangularSpread(half: number): number {

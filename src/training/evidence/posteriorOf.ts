@@ -1,9 +1,8 @@
 import { exp, ln } from '../../base/maths.ts';
-import type { AnswerSource } from './Answers.ts';
 import { normalised } from './information.ts';
 import { Posterior } from './Posterior.ts';
 import type { Suspect } from './Suspect.ts';
-import { logLikelihoods } from './suspectLikelihood.ts';
+import type { SuspectLikelihood } from './suspectLikelihood.ts';
 import type { ToolState } from './toolStates.ts';
 import type { Asked } from './watchShown.ts';
 
@@ -21,14 +20,16 @@ export interface Beliefs {
  */
 export function posteriorOf(
   { suspects, prior, tools }: Beliefs,
-  source: AnswerSource,
+  likelihood: SuspectLikelihood,
   asked: readonly Asked[],
   numbers: readonly number[] = asked.map((_, n) => n),
 ): Posterior {
   const evident = numbers.filter((number) => isEvidence(asked[number]));
-  const logs = tools.map((tool) => {
-    const fromTools = ln(tool.prior);
-    return logLikelihoods(suspects, source, tool.bad, asked, evident).map((log) => log + fromTools);
+  const withGood = likelihood.logs(null, asked, evident);
+  const logs = tools.map(({ bad, prior: ofTool }) => {
+    const fromTools = ln(ofTool);
+    const ofState = likelihood.matters(bad) ? likelihood.logs(bad, asked, evident) : withGood;
+    return ofState.map((log) => log + fromTools);
   });
   let highest = Number.NEGATIVE_INFINITY;
   for (const row of logs) for (const log of row) highest = Math.max(highest, log);

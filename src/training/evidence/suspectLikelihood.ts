@@ -10,51 +10,121 @@ import type { Faces, Suspect } from './Suspect.ts';
 import type { Asked } from './watchShown.ts';
 
 type Answer = Shown['value'];
+type Faults = readonly FaultChoice[];
 
-/** Logarithms of what the evidence says for each suspect under one state of the tools. */
-export function logLikelihoods(
-  suspects: readonly Suspect[],
-  source: AnswerSource,
-  tool: FaultChoice | null,
-  asked: readonly Asked[],
-  numbers: readonly number[],
-): number[] {
-  const clusters = clustersOf(asked, numbers);
-  const foretold = rememberedForetelling(source, tool);
-  const neighbours = neighboursOf(suspects);
-  return suspects.map((suspect, s) => {
-    if (suspect.faces !== null) return comesAndGoes(suspect.faces, asked, numbers, foretold);
-    let sum = 0;
+/**
+ * What evidence says for each suspect, as logarithms of likelihoods. What a cluster of repeats says is worked out once and
+ * kept, so that a new reading costs its own work only; the worlds must have answered before they are asked for.
+ */
+export class SuspectLikelihood {
+  private readonly neighbours: readonly (readonly Faults[])[];
+  private readonly always = new Map<string, readonly number[]>();
+  private readonly faces = new Map<string, Map<Faults, number>>();
+
+  constructor(
+    private readonly suspects: readonly Suspect[],
+    private readonly source: AnswerSource,
+  ) {
+    this.neighbours = neighboursOf(suspects);
+  }
+
+  /** For each suspect, under one state of the tools, from the questions of these numbers. */
+  logs(tool: FaultChoice | null, asked: readonly Asked[], numbers: readonly number[]): number[] {
+    const clusters = clustersOf(asked, numbers);
+    const sums = this.suspects.map(() => 0);
     for (const cluster of clusters) {
-      const draws = foretold(suspect.faults, cluster);
-      const beside = (neighbours[s] ?? []).map((faults) => foretold(faults, cluster));
-      sum += ln(likelihood(cluster.shown, { draws, cell: cellOf(draws, beside) }));
+      const row = this.row(tool, cluster);
+      for (let s = 0; s < sums.length; s++) sums[s] = (sums[s] ?? 0) + cluster.weight * (row[s] ?? 0);
     }
+    for (const [s, { faces }] of this.suspects.entries()) {
+      if (faces !== null) sums[s] = this.comesAndGoes(faces, tool, asked, numbers);
+    }
+    return sums;
+  }
+
+  /** Whether a bad tool could have changed anything so far. */
+  matters(tool: FaultChoice | null): tool is FaultChoice {
+    return tool !== null && this.source.hasUsed(tool);
+  }
+
+  /** What one cluster says for every suspect that is always there; 0 for those that come and go. */
+  private row(tool: FaultChoice | null, cluster: Cluster): readonly number[] {
+    const key = keyOf(tool, cluster);
+    const before = this.always.get(key);
+    if (before !== undefined) return before;
+    const foretold = new Map<Faults, readonly Answer[]>();
+    const of = (faults: Faults): readonly Answer[] => {
+      let draws = foretold.get(faults);
+      if (draws === undefined) {
+        draws = foretell(this.source, faults, tool, cluster);
+        foretold.set(faults, draws);
+      }
+      return draws;
+    };
+    const row = this.suspects.map(({ faults, faces }, s) => {
+      if (faces !== null) return 0;
+      const draws = of(faults);
+      return ln(
+        likelihood(cluster.shown, { draws, cell: cellOf(draws, (this.neighbours[s] ?? []).map(of)) }),
+      );
+    });
+    this.always.set(key, row);
+    return row;
+  }
+
+  /**
+   * A fault that comes and goes: at each trial it shows its bad face with its chance, else its good one. The trials are
+   * independent; within a face everything is shared as for any other suspect. So k bad of n weigh p^k·(1 − p)^(n − k).
+   */
+  private comesAndGoes(
+    faces: Faces,
+    tool: FaultChoice | null,
+    asked: readonly Asked[],
+    numbers: readonly number[],
+  ): number {
+    let sum = 0;
+    const shownGood: number[] = [];
+    const shownBad: number[] = [];
+    for (const ofTrial of byTrial(faces, asked, numbers)) {
+      const clusters = clustersOf(asked, ofTrial);
+      const good = this.underFace(faces.good, tool, clusters);
+      const bad = this.underFace(faces.bad, tool, clusters);
+      const better = Math.max(good, bad);
+      sum += ln((1 - faces.chance) * exp(good - better) + faces.chance * exp(bad - better));
+      (good >= bad ? shownGood : shownBad).push(...ofTrial);
+    }
+    sum += this.underFace(faces.good, tool, clustersOf(asked, shownGood));
+    return sum + this.underFace(faces.bad, tool, clustersOf(asked, shownBad));
+  }
+
+  private underFace(faults: Faults, tool: FaultChoice | null, clusters: readonly Cluster[]): number {
+    let sum = 0;
+    for (const cluster of clusters) sum += cluster.weight * this.ofFace(faults, tool, cluster);
     return sum;
-  });
+  }
+
+  private ofFace(faults: Faults, tool: FaultChoice | null, cluster: Cluster): number {
+    const key = keyOf(tool, cluster);
+    let known = this.faces.get(key);
+    if (known === undefined) {
+      known = new Map();
+      this.faces.set(key, known);
+    }
+    let log = known.get(faults);
+    if (log === undefined) {
+      log = ln(likelihood(cluster.shown, { draws: foretell(this.source, faults, tool, cluster), cell: 0 }));
+      known.set(faults, log);
+    }
+    return log;
+  }
 }
 
-type Foretelling = (faults: readonly FaultChoice[], cluster: Cluster) => readonly Answer[];
-
-/** Suspects share worlds, and neighbours are asked again: each answer is put together once. */
-function rememberedForetelling(source: AnswerSource, tool: FaultChoice | null): Foretelling {
-  const known = new Map<Cluster, Map<readonly FaultChoice[], readonly Answer[]>>();
-  return (faults, cluster) => {
-    let ofCluster = known.get(cluster);
-    if (ofCluster === undefined) {
-      ofCluster = new Map();
-      known.set(cluster, ofCluster);
-    }
-    const before = ofCluster.get(faults);
-    if (before !== undefined) return before;
-    const answers = foretell(source, faults, tool, cluster);
-    ofCluster.set(faults, answers);
-    return answers;
-  };
+function keyOf(tool: FaultChoice | null, { asks }: Cluster): string {
+  return `${tool?.fault ?? ''} ${asks.join()}`;
 }
 
 /** The next milder and the next worse degree of the same fault, for each suspect. */
-function neighboursOf(suspects: readonly Suspect[]): (readonly (readonly FaultChoice[])[])[] {
+function neighboursOf(suspects: readonly Suspect[]): readonly (readonly Faults[])[] {
   const families = new Map<string, Suspect[]>();
   for (const suspect of suspects) {
     const family = families.get(suspect.family) ?? [];
@@ -80,53 +150,22 @@ function cellOf(draws: readonly Answer[], beside: readonly (readonly Answer[])[]
   return cell;
 }
 
-/**
- * A fault that comes and goes: at each trial it shows its bad face with its chance, else its good one. The trials are
- * independent; within a face everything is shared as for any other suspect. So k bad of n weigh p^k·(1 − p)^(n − k).
- */
-function comesAndGoes(
-  faces: Faces,
+/** Questions of one trial together, for the kind of trial that a fault comes and goes by. */
+function byTrial(
+  { trialOf }: Faces,
   asked: readonly Asked[],
   numbers: readonly number[],
-  foretold: Foretelling,
-): number {
+): readonly (readonly number[])[] {
   const trials = new Map<string, number[]>();
   for (const number of numbers) {
-    const question = asked[number]?.question;
+    const question: Question | undefined = asked[number]?.question;
     if (question === undefined) continue;
-    const trial = trialOf(question, faces, number);
+    // The lowest and the highest while the harness moved are two faces of one trial.
+    const trial =
+      question.bothFaces && trialOf === 'moved' ? `once ${number}` : String(question.trials[trialOf]);
     const same = trials.get(trial) ?? [];
     trials.set(trial, same);
     same.push(number);
   }
-  let sum = 0;
-  const shownGood: number[] = [];
-  const shownBad: number[] = [];
-  for (const ofTrial of trials.values()) {
-    const clusters = clustersOf(asked, ofTrial);
-    const good = underFace(faces.good, clusters, foretold);
-    const bad = underFace(faces.bad, clusters, foretold);
-    const better = Math.max(good, bad);
-    const mixture = (1 - faces.chance) * exp(good - better) + faces.chance * exp(bad - better);
-    sum += ln(mixture);
-    (good >= bad ? shownGood : shownBad).push(...ofTrial);
-  }
-  sum += underFace(faces.good, clustersOf(asked, shownGood), foretold);
-  return sum + underFace(faces.bad, clustersOf(asked, shownBad), foretold);
-}
-
-function trialOf({ trials, bothFaces }: Question, { trialOf: kind }: Faces, number: number): string {
-  return bothFaces && kind === 'moved' ? `once ${number}` : String(trials[kind]);
-}
-
-function underFace(
-  faults: readonly FaultChoice[],
-  clusters: readonly Cluster[],
-  foretold: Foretelling,
-): number {
-  let sum = 0;
-  for (const cluster of clusters) {
-    sum += ln(likelihood(cluster.shown, { draws: foretold(faults, cluster), cell: 0 }));
-  }
-  return sum;
+  return [...trials.values()];
 }

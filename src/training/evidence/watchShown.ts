@@ -245,7 +245,7 @@ export class ShownWatch {
     const { tick, gauge } = seen;
     if (!fitted || tick - still < AFTER_STROKE_TICKS) return;
     const key = `${this.setUp.air} | ${this.setUp.circuit}`;
-    if (gauge.steady) this.once({ about: 'gauge' }, `gauge ${key}`, seen);
+    this.once({ about: 'gauge' }, `gauge ${key}`, seen);
     if (this.holding === null) {
       if (gauge.needleKPa < HELD_KPA || this.done.has(`hold ${key}`)) return;
       this.holding = tick;
