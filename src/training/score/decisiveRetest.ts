@@ -1,17 +1,27 @@
 import type { Tick } from '../../base/ticks.ts';
 import { secondsToTicks } from '../../base/ticks.ts';
 import type { ItemId } from '../../sim/devices/items.ts';
+import type { Observation } from '../../sim/world/Observation.ts';
+import { showsSoundFeed, showsSoundGround } from './loadedSides.ts';
 import { entriesWhere, inHgOf, isLoaded, senseReading } from './setups.ts';
 import type { Timeline } from './Timeline.ts';
 import { vacuumBouts } from './vacuumBouts.ts';
 
 /** Which test decides over an item. */
-type Decisive = 'vacuum' | 'click' | 'vacuum-and-click' | 'monitor' | 'hold-at-closed-end' | 'known-source';
+type Decisive =
+  | 'vacuum'
+  | 'click'
+  | 'click-and-feed'
+  | 'click-and-ground'
+  | 'vacuum-and-click'
+  | 'monitor'
+  | 'hold-at-closed-end'
+  | 'known-source';
 
 const DECISIVE: Readonly<Record<ItemId, Decisive>> = {
   unit: 'vacuum',
   'sense-wire': 'vacuum',
-  controller: 'vacuum',
+  controller: 'vacuum-and-click',
   plug: 'vacuum-and-click',
   'canister-hose': 'monitor',
   'air-hose': 'monitor',
@@ -21,10 +31,10 @@ const DECISIVE: Readonly<Record<ItemId, Decisive>> = {
   canister: 'monitor',
   'tank-seal': 'monitor',
   'purge-valve': 'monitor',
-  'feed-wire': 'click',
-  'ground-wire': 'click',
+  'feed-wire': 'click-and-feed',
+  'ground-wire': 'click-and-ground',
   fuse: 'click',
-  'key-switch': 'click',
+  'key-switch': 'click-and-feed',
   battery: 'click',
   'hand-pump': 'hold-at-closed-end',
   'meter-leads': 'known-source',
@@ -45,7 +55,8 @@ export interface Retest {
 /**
  * The decisive test passed on the part as fitted, after its renewal: for the unit and the sense circuit the sense
  * reading open, closed under vacuum with the air port capped, and open again on release; for supply and ground a click
- * through the mated plug; for the plug both; for hoses and the vapour side the controller's own monitor run to a pass on
+ * through the mated plug, and for what may add ohms to them its side read sound under that load, for a coil still clicks
+ * through many ohms too many; for plug and controller vacuum and click; for hoses and the vapour side the controller's own monitor run to a pass on
  * the road. Null when it was not done or not passed. Tools have no part fitted and no such test.
  */
 export function decisiveRetest(timeline: Timeline, item: ItemId): Retest | null {
@@ -58,19 +69,40 @@ export function decisiveRetest(timeline: Timeline, item: ItemId): Retest | null 
       return vacuumRetest(timeline, renewal.tick);
     case 'click':
       return clickRetest(timeline, renewal.tick);
-    case 'vacuum-and-click': {
-      const vacuum = vacuumRetest(timeline, renewal.tick);
-      const click = clickRetest(timeline, renewal.tick);
-      return vacuum === null || click === null
-        ? null
-        : { ticks: [...vacuum.ticks, ...click.ticks], entries: [...vacuum.entries, ...click.entries] };
-    }
+    case 'click-and-feed':
+      return both(clickRetest(timeline, renewal.tick), loadedRetest(timeline, renewal.tick, showsSoundFeed));
+    case 'click-and-ground':
+      return both(
+        clickRetest(timeline, renewal.tick),
+        loadedRetest(timeline, renewal.tick, showsSoundGround),
+      );
+    case 'vacuum-and-click':
+      return both(vacuumRetest(timeline, renewal.tick), clickRetest(timeline, renewal.tick));
     case 'monitor':
       return monitorRetest(timeline, renewal.tick);
     case 'hold-at-closed-end':
     case 'known-source':
       return null;
   }
+}
+
+function both(one: Retest | null, other: Retest | null): Retest | null {
+  if (one === null || other === null) return null;
+  return { ticks: [...one.ticks, ...other.ticks], entries: [...one.entries, ...other.entries] };
+}
+
+/** That side of the solenoid's circuit read within its limit, with the current on. */
+function loadedRetest(
+  { moments, log }: Timeline,
+  since: Tick,
+  isSound: (seen: Observation) => boolean,
+): Retest | null {
+  const sound = moments.find(({ tick, seen }) => tick >= since && seen.unit === 'truck' && isSound(seen));
+  if (sound === undefined) return null;
+  return {
+    ticks: [sound.tick],
+    entries: entriesWhere(log, ({ tick, seen }) => tick >= since && isSound(seen)),
+  };
 }
 
 function vacuumRetest(timeline: Timeline, since: Tick): Retest | null {

@@ -1,0 +1,166 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { ITEMS, type ItemId, TOOL_ITEMS } from '../../src/sim/devices/items.ts';
+import { FAULTS, faultById, isRootCause } from '../../src/sim/faults/catalogue.ts';
+import { HARNESS_FAULTS } from '../../src/sim/faults/harness.ts';
+import { HOSE_AND_VESSEL_FAULTS } from '../../src/sim/faults/hosesAndVessel.ts';
+import { SUPPLY_FAULTS } from '../../src/sim/faults/supply.ts';
+import { UNIT_FAULTS } from '../../src/sim/faults/unit.ts';
+import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
+import type { Scenario } from '../../src/training/scenario/Scenario.ts';
+import { ALLOWANCES } from '../../src/training/score/book.ts';
+import type { DebriefFacts } from '../../src/training/score/DebriefFacts.ts';
+import { debrief } from '../../src/training/score/debrief.ts';
+import { rightVerdicts, truthOf } from '../../src/training/score/truth.ts';
+import { sitGolden } from '../support/goldenJobs.ts';
+
+/** What a job on the board has to be, whoever wrote it. */
+const folder = new URL('../../scenarios/', import.meta.url);
+const scenarios: readonly Scenario[] = readdirSync(folder)
+  .filter((name) => name.endsWith('.yaml'))
+  .map((name) => {
+    const loaded = loadScenario(readFileSync(new URL(name, folder), 'utf8'), name);
+    if (!loaded.ok) throw new Error(JSON.stringify(loaded.error));
+    return loaded.value;
+  });
+
+describe('the job board', () => {
+  test('has twelve jobs, three of each level, and begins with one that leads by the hand', () => {
+    const perLevel = [1, 2, 3, 4].map((level) => scenarios.filter((one) => one.level === level).length);
+    expect(perLevel).toEqual([3, 3, 3, 3]);
+    expect(scenarios.filter(({ mode }) => mode === 'walkthrough').map(({ level }) => level)).toEqual([1]);
+  });
+
+  test('has no order twice, and no title twice', () => {
+    expect(new Set(scenarios.map(({ workOrder }) => workOrder.number)).size).toBe(scenarios.length);
+    expect(new Set(scenarios.map(({ title }) => title)).size).toBe(scenarios.length);
+  });
+
+  test('has work in every corner of the bench', () => {
+    const faults = new Set(scenarios.flatMap((one) => one.faults.map(({ fault }) => fault)));
+    const some = (ids: readonly { readonly id: string }[]): boolean => ids.some(({ id }) => faults.has(id));
+    expect(some(UNIT_FAULTS)).toBe(true);
+    expect(some(HARNESS_FAULTS)).toBe(true);
+    expect(some(SUPPLY_FAULTS)).toBe(true);
+    expect(some(HOSE_AND_VESSEL_FAULTS)).toBe(true);
+    expect(some(FAULTS.filter(({ item }) => item === 'controller'))).toBe(true);
+    expect(some(FAULTS.filter(({ item }) => TOOL_ITEMS.includes(item)))).toBe(true);
+    expect(some(FAULTS.filter(({ mode }) => mode === 'terminal-spread'))).toBe(true);
+    expect(scenarios.some((one) => one.faults.some(({ root }) => root !== undefined))).toBe(true);
+    expect(scenarios.some((one) => truckFaults(one).filter((id) => !isRootCause(id)).length > 1)).toBe(true);
+    expect(scenarios.some((one) => rightVerdicts(one).includes('nothing-wrong'))).toBe(true);
+  });
+});
+
+/** Words of the answer that a learner must not read on the card. The unit itself is the talk of every job. */
+const EVERYDAY = new Set([
+  'unit',
+  'out',
+  'tools',
+  'hand',
+  'pump',
+  'wire',
+  'high',
+  'open',
+  'leaking',
+  'stuck',
+]);
+
+describe.each(scenarios.map((scenario) => [scenario.id, scenario] as const))('%s', (_id, scenario) => {
+  test('gives nothing away on its card', () => {
+    const card = [scenario.id, scenario.title, scenario.summary, ...scenario.aims].join(' ').toLowerCase();
+    const words = new Set(card.split(/[^a-z]+/));
+    const telling = truthOf(scenario)
+      .flatMap(({ item, fault }) => [
+        ...`${fault ?? ''}-${faultById(fault ?? '')?.mode ?? ''}`.split('-'),
+        ...item.split('-'),
+      ])
+      .filter((word) => word.length > 2 && !EVERYDAY.has(word));
+    // A walkthrough leads to its answer, and says so from the start.
+    if (scenario.mode !== 'walkthrough') expect(telling.filter((word) => words.has(word))).toEqual([]);
+  });
+
+  test('leaves several items that could have made the same codes', () => {
+    const stored = scenario.workOrder.codes
+      .filter(({ status }) => status === 'stored')
+      .map(({ code }) => code);
+    if (stored.length === 0) return expect(rightVerdicts(scenario)).toEqual(['nothing-wrong']);
+    expect(itemsMaking(stored).length).toBeGreaterThan(1);
+    const named = rightVerdicts(scenario).filter((item) => item !== 'nothing-wrong');
+    expect(named.some((item) => itemsMaking(stored).includes(item))).toBe(true);
+  });
+
+  test('says what every job must say before a hand is laid on a truck', () => {
+    const cautions = scenario.workOrder.cautions.join(' ');
+    for (const caution of [
+      'Petrol vapour',
+      'Plug every vapour hose',
+      'Sparks',
+      'Key off before the plug',
+      'Never put 12 V on cavity 3',
+      'Never more than 22 inHg',
+      'Never more than 14 inH2O',
+      "the vehicle's service information, local codes and the shop's licensed technician come first",
+    ])
+      expect(cautions).toContain(caution);
+  });
+
+  describe('worked through as it should be', () => {
+    let facts: DebriefFacts;
+    beforeAll(() => {
+      const { record } = sitGolden(`${scenario.id}.full.txt`);
+      const found = debrief(scenario, record);
+      if (!found.ok) throw new Error(JSON.stringify(found.error));
+      facts = found.value;
+    });
+
+    test('scores 90 or more, with a supported verdict, a proven repair and no breach of safety', () => {
+      expect(facts.score.total).toBeGreaterThanOrEqual(90);
+      const points = Object.fromEntries(facts.score.parts.map(({ part, points }) => [part, points]));
+      expect(points).toMatchObject({ verdict: 25, repair: 20 });
+      expect(facts.rules.filter(({ outcome }) => outcome === 'missed')).toEqual([]);
+      expect(facts.safety).toEqual([]);
+    });
+
+    test('mends everything that is wrong, and nothing else', () => {
+      const wrong = new Set(
+        truthOf(scenario).flatMap(({ item }) => (item === 'nothing-wrong' ? [] : [item])),
+      );
+      expect(new Set(facts.renewed.map(({ item }) => item))).toEqual(wrong);
+      expect(facts.renewed.every(({ needed }) => needed)).toBe(true);
+    });
+
+    test('takes less than twice the minutes that its level allows', () => {
+      expect(facts.cost.bookMinutes).toBeLessThan(ALLOWANCES[scenario.level].minutes * 2);
+    });
+  });
+});
+
+function truckFaults({ faults }: Scenario): readonly string[] {
+  return faults.map(({ fault }) => fault).filter((id) => !TOOL_ITEMS.includes(faultById(id)?.item as ItemId));
+}
+
+/** A small and a very small leak are one kind: the same holes a little larger, and the table knows three sizes only. */
+const SAME_KIND: Readonly<Record<string, string>> = { P0456: 'P0442' };
+
+/** Items of the truck with a fault that leaves exactly these codes, from the table that the golden test pins. */
+function itemsMaking(codes: readonly string[]): readonly ItemId[] {
+  const table = readFileSync(new URL('../golden/codes.txt', import.meta.url), 'utf8').split('\n');
+  const kind = (list: readonly string[]): string =>
+    list
+      .map((code) => SAME_KIND[code] ?? code)
+      .sort()
+      .join(' ');
+  const wanted = kind(codes);
+  const making = table.flatMap((line) => {
+    const item = faultById(line.split(' ')[0] ?? '')?.item;
+    const stored = /^\S+[^(]{0,42}?((?:P\d{4} ?)+)/.exec(line)?.[1]?.trim();
+    return item !== undefined &&
+      stored !== undefined &&
+      kind(stored.split(' ')) === wanted &&
+      !TOOL_ITEMS.includes(item)
+      ? [item]
+      : [];
+  });
+  return ITEMS.filter((item) => making.includes(item));
+}
