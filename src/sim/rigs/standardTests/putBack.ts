@@ -28,7 +28,7 @@ interface Disorder {
   pumped: boolean;
   jar: boolean;
   water: boolean;
-  fumes: boolean;
+  stirred: boolean;
 }
 
 /**
@@ -41,10 +41,15 @@ export function putBack(steps: readonly SingleStep[]): readonly TestStep[] {
   return [...quiet(left), ...electrical(left), ...air(left)];
 }
 
+/** The coil's current dies in the controller's clamp, which is fed through the key. */
+const COIL_RESTS_S = 0.5;
+
 function quiet(left: Disorder): TestStep[] {
   const steps: TestStep[] = [];
   if (left.at['jumper-on']) steps.push({ kind: 'switch-jumper', on: false });
-  if (left.command !== 'off' && left.key !== 'off') steps.push({ kind: 'command-solenoid', command: 'off' });
+  if (left.command !== 'off' && left.key !== 'off') {
+    steps.push({ kind: 'command-solenoid', command: 'off' }, { kind: 'wait', seconds: COIL_RESTS_S });
+  }
   if (left.key !== 'off') steps.push({ kind: 'set-key', position: 'off' });
   if (left.at['supply-on']) steps.push({ kind: 'switch-supply', on: false });
   if (left.smokeOn) steps.push({ kind: 'set-smoke', gas: 'off', pa: 0 });
@@ -65,8 +70,8 @@ function electrical(left: Disorder): TestStep[] {
 /** Seconds with the release open until the vacuum has gone: of the hand pump alone, and with the 1 L jar on it. */
 const LET_OFF_S = 3;
 const LET_OFF_JAR_S = 20;
-/** Seconds until smoke under low pressure has left by the machine's own hose. */
-const FUMES_S = 5;
+/** Seconds until the truck's own hoses have let go what is left, and a vent that was drawn shut has opened again. */
+const SETTLES_S = 8;
 
 function air(left: Disorder): TestStep[] {
   const steps: TestStep[] = [];
@@ -75,7 +80,6 @@ function air(left: Disorder): TestStep[] {
   if (left.pumped || left.jar) steps.push({ kind: 'wait', seconds: left.jar ? LET_OFF_JAR_S : LET_OFF_S });
   if (left.pumped) steps.push({ kind: 'release', open: false });
   if (left.jar || left.bleedOpen) steps.push({ kind: 'set-bleed', openness: 0 });
-  if (left.fumes) steps.push({ kind: 'wait', seconds: FUMES_S });
   if (left.water) steps.push({ kind: 'refill-if-empty' });
   const own = startingBench().sites;
   for (const [site, item] of left.sites) if (own[site] !== item) steps.push({ kind: 'take-off', item });
@@ -86,6 +90,7 @@ function air(left: Disorder): TestStep[] {
     else if (!left.loosened.has(port)) continue;
     steps.push({ kind: 'clamp', port, setting: 'hand-tight' });
   }
+  if (left.stirred) steps.push({ kind: 'wait', seconds: SETTLES_S });
   return steps;
 }
 
@@ -107,7 +112,7 @@ function disorderAfter(steps: readonly SingleStep[]): Disorder {
     pumped: false,
     jar: false,
     water: false,
-    fumes: false,
+    stirred: false,
   };
   for (const step of steps) disturb(left, step);
   return left;
@@ -118,6 +123,7 @@ function disturb(left: Disorder, step: SingleStep): void {
     case 'stroke-until':
     case 'stroke':
       left.pumped = true;
+      left.stirred = true;
       return;
     case 'wait':
     case 'wait-steady':
@@ -148,6 +154,7 @@ function disturbAir(left: Disorder, step: Extract<TestAction, { kind: 'fit' | 't
   if (port !== undefined) left.loosened.add(port);
   if (step.item === 'pump-hose') left.pumped = true;
   if (step.item === 'jar-hose') left.jar = true;
+  left.stirred = true;
   if (step.item === 'manometer-hose') left.water = true;
 }
 
@@ -159,6 +166,7 @@ function disturbRest(left: Disorder, step: TestAction): void {
       return;
     case 'command-solenoid':
       left.command = step.command;
+      left.stirred = true;
       return;
     case 'place-lead':
       left.leads.add(step.end);
@@ -197,7 +205,7 @@ function disturbRest(left: Disorder, step: TestAction): void {
       return;
     case 'set-smoke':
       left.smokeOn = step.gas !== 'off';
-      left.fumes = true;
+      left.stirred = true;
       return;
     default:
       return;

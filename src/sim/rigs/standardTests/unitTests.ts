@@ -47,11 +47,15 @@ export const UNIT_TESTS: readonly StandardTest[] = [
       put('plain-a', 'battery-negative'),
       put('plain-b', 'unit-2'),
       put('jumper-far', 'unit-1'),
+      // The lamp across the coil takes its kick, so that the jumper's contacts do not burn, and shows that volts arrive.
+      put('lamp-clip', 'unit-2'),
+      put('lamp-tip', 'unit-1'),
       put('jumper-supply', 'battery-positive'),
       repeat(9, [
         { kind: 'switch-jumper', on: true },
         wait(1),
         read('in', { of: 'click', way: 'click-on' }),
+        read('lamp', { of: 'lamp' }),
         { kind: 'switch-jumper', on: false },
         wait(1),
         read('out', { of: 'click', way: 'click-off' }),
