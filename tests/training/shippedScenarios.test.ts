@@ -29,6 +29,9 @@ describe('the job board', () => {
     const perLevel = [1, 2, 3, 4].map((level) => scenarios.filter((one) => one.level === level).length);
     expect(perLevel).toEqual([3, 3, 3, 3]);
     expect(scenarios.filter(({ mode }) => mode === 'walkthrough').map(({ level }) => level)).toEqual([1]);
+    expect(scenarios.some(({ mode }) => mode === 'assessment')).toBe(true);
+    const first = [...scenarios].sort((a, b) => a.level - b.level || a.minutes - b.minutes)[0];
+    expect(first?.mode).toBe('walkthrough');
   });
 
   test('has no order twice, and no title twice', () => {
