@@ -1,0 +1,106 @@
+import { pow } from '../../base/maths.ts';
+import { meanForetold } from './foretell.ts';
+import { likelihood } from './likelihood.ts';
+import type { TestDraws } from './OutcomeTable.ts';
+import type { Shown } from './Shown.ts';
+
+type Answer = Shown['value'];
+
+/** What a suspect foretells at one read mark: for each draw the repeats, in order. */
+type Repeats = readonly (readonly Answer[])[];
+
+/** What a test foretells of one suspect, by read mark. */
+export type ForetoldTest = ReadonlyMap<string, Repeats>;
+
+const markOf = ({ channel, setUp }: Shown): string => `${channel} ${setUp}`;
+
+export function foretoldTest(draws: TestDraws): ForetoldTest {
+  const marks = new Map<string, Answer[][]>();
+  for (const [d, shown] of draws.entries()) {
+    for (const one of shown) {
+      const repeats = marks.get(markOf(one)) ?? draws.map(() => []);
+      marks.set(markOf(one), repeats);
+      repeats[d]?.push(one.value);
+    }
+  }
+  return marks;
+}
+
+/** What was shown at one read mark, repeats together. */
+interface ShownMark {
+  readonly mark: string;
+  readonly answers: { shown: Shown; count: number }[];
+}
+
+/** What a test showed, by read mark. */
+export function shownMarks(shown: readonly Shown[]): readonly ShownMark[] {
+  const marks = new Map<string, ShownMark>();
+  for (const one of shown) {
+    const mark = markOf(one);
+    const there = marks.get(mark) ?? { mark, answers: [] };
+    marks.set(mark, there);
+    const alike = there.answers.find((answer) => areAlike(answer.shown, one));
+    if (alike === undefined) there.answers.push({ shown: one, count: 1 });
+    else alike.count++;
+  }
+  return [...marks.values()];
+}
+
+function areAlike(a: Shown, b: Shown): boolean {
+  if (a.kind !== 'number' || b.kind !== 'number') return a.value === b.value;
+  if (typeof a.value !== 'number' || typeof b.value !== 'number') return a.value === b.value;
+  return Math.abs(a.value - b.value) <= 2 * Math.max(a.half, b.half);
+}
+
+/**
+ * Likelihood of what a test showed where a suspect foretells this. Repeats at one mark share everything unless the
+ * suspect itself comes and goes. `beside` are the neighbours in degree. Numbers of one channel in one test hang together:
+ * m of them weigh as √m.
+ */
+export function testLikelihood(
+  marks: readonly ShownMark[],
+  foretold: ForetoldTest,
+  beside: readonly ForetoldTest[],
+): number {
+  const numbers = new Map<string, number>();
+  for (const { answers } of marks) {
+    const first = answers[0]?.shown;
+    if (first?.kind === 'number') numbers.set(first.channel, (numbers.get(first.channel) ?? 0) + 1);
+  }
+  let product = 1;
+  for (const { mark, answers } of marks) {
+    const repeats = foretold.get(mark) ?? [];
+    const steady = repeats.every(isSteady);
+    const draws = steady ? repeats.map((one) => one[0] as Answer) : repeats.flat();
+    const cell = cellOf(draws, beside, mark);
+    const each = answers.length > 1 || !steady;
+    const kin = numbers.get(answers[0]?.shown.channel ?? '') ?? 1;
+    for (const { shown, count } of answers) {
+      let one = likelihood(shown, { draws, cell });
+      if (shown.kind === 'number' && kin > 1) one = pow(one, 1 / Math.sqrt(kin));
+      for (let i = 0; i < (each ? count : 1); i++) product *= one;
+    }
+  }
+  return product;
+}
+
+function isSteady(repeats: readonly Answer[]): boolean {
+  return repeats.every((value) => {
+    const first = repeats[0];
+    if (typeof value === 'number' && typeof first === 'number') {
+      return Math.abs(value - first) <= 0.1 * Math.max(Math.abs(value), Math.abs(first)) + 0.02;
+    }
+    return value === first;
+  });
+}
+
+function cellOf(draws: readonly Answer[], beside: readonly ForetoldTest[], mark: string): number {
+  const mean = meanForetold(draws);
+  if (mean === null) return 0;
+  let cell = 0;
+  for (const other of beside) {
+    const there = meanForetold((other.get(mark) ?? []).flat());
+    if (there !== null) cell = Math.max(cell, Math.abs(there - mean) / 2);
+  }
+  return cell;
+}
