@@ -164,6 +164,14 @@ describe('the unit on the shelf', () => {
     expect(gaugeAt('The other pump on its own closed hose, one minute')).toBeGreaterThan(60);
     expect(gaugeAt('Sense under vacuum, and it holds')).toBeGreaterThan(55);
   });
+
+  test('to say so without a reading is a guess, and is paid as one', () => {
+    const { facts } = sit('the-unit-on-the-shelf', 'accept\nverdict nothing-wrong\nclose\n');
+    expect(facts.verdict.right).toBe(true);
+    // Bound of the assessment design: guesser at most 25.
+    expect(facts.score.total).toBeLessThanOrEqual(25);
+    expect(repairPoints(facts)).toBe(4);
+  });
 });
 
 describe('the quarry road', () => {
@@ -194,7 +202,11 @@ describe('third unit this year', () => {
       'third-unit-this-year',
       changed('third-unit-this-year', 'renew canister\n').replace('drive 4', 'drive 8'),
     );
-    expect(facts.rules.find(({ rule }) => rule === 'retest-on-fitted-part')?.outcome).toBe('kept');
+    const bench = log.find((entry) => entry.note === 'New unit under vacuum');
+    expect(bench?.seen.gauge.needleKPa).toBeGreaterThan(55);
+    expect(bench?.seen.meter.display.value).toBeLessThan(0.1);
+    // What the road has refuted is not proven.
+    expect(repairPoints(facts)).toBe(0);
     const judged = drives(log)
       .at(-1)
       ?.filter(({ outcome }) => outcome !== 'not-run');
@@ -210,5 +222,13 @@ describe('another code this time', () => {
     expect(log[0]?.seen.reader.codes.map(({ code }) => code)).not.toContain('P0442');
     expect(first?.every(({ codes }) => codes.join() === 'P0442')).toBe(true);
     expect(last?.at(-1)?.outcome).toBe('passed');
+  });
+
+  test('the plug alone, with the second code still coming back, is no proven repair', () => {
+    const half = changed('another-code-this-time', 'renew tank-seal\n');
+    const { facts, log } = sit('another-code-this-time', half);
+    expect(facts.verdict.right).toBe(true);
+    expect(drives(log).at(-1)?.at(-1)?.outcome).toBe('failed');
+    expect(repairPoints(facts)).toBe(0);
   });
 });

@@ -57,13 +57,14 @@ export interface Retest {
  * reading open, closed under vacuum with the air port capped, and open again on release; for supply and ground a click
  * through the mated plug, and for what may add ohms to them its side read sound under that load, for a coil still clicks
  * through many ohms too many; for plug and controller vacuum and click; for hoses and the vapour side the controller's own monitor run to a pass on
- * the road. Null when it was not done or not passed. Tools have no part fitted and no such test.
+ * the road. Null when it was not done or not passed, or when the road showed afterwards that the truck is not mended: what
+ * passes on the bench and fails again on the last drive proves nothing. Tools have no part fitted and no such test.
  */
 export function decisiveRetest(timeline: Timeline, item: ItemId): Retest | null {
   const renewal = timeline.moments
     .filter(({ action }) => action?.kind === 'renew' && action.item === item)
     .at(-1);
-  if (renewal === undefined) return null;
+  if (renewal === undefined || roadRefutes(timeline, renewal.tick)) return null;
   switch (DECISIVE[item]) {
     case 'vacuum':
       return vacuumRetest(timeline, renewal.tick);
@@ -130,15 +131,27 @@ function openAtRest({ moments }: Timeline, from: Tick, until: Tick): Tick | null
   return found.at(-1)?.tick ?? null;
 }
 
+/** Drives since a tick, each with how its last cycle ended in which the monitor ran; those in which it never ran are left out. */
+function judgedDrives({ moments }: Timeline, since: Tick) {
+  return moments.flatMap(({ tick, action, seen }) => {
+    if (tick < since || action?.kind !== 'road-test') return [];
+    const judged = (seen.lastDrive?.cycles ?? []).filter(({ outcome }) => outcome !== 'not-run').at(-1);
+    return judged === undefined ? [] : [{ tick, outcome: judged.outcome }];
+  });
+}
+
+/** The last drive that tells anything tells of a fault. */
+function roadRefutes(timeline: Timeline, since: Tick): boolean {
+  const last = judgedDrives(timeline, since).at(-1);
+  return last !== undefined && last.outcome !== 'passed';
+}
+
 /** A drive after the renewal whose last judged cycle passed. */
-function monitorRetest({ moments, log }: Timeline, since: Tick): Retest | null {
-  const drives = moments.filter(
-    ({ tick, action, seen }) =>
-      tick >= since &&
-      action?.kind === 'road-test' &&
-      seen.lastDrive?.cycles.filter(({ outcome }) => outcome !== 'not-run').at(-1)?.outcome === 'passed',
-  );
-  const last = drives.at(-1);
+function monitorRetest(timeline: Timeline, since: Tick): Retest | null {
+  const { log } = timeline;
+  const last = judgedDrives(timeline, since)
+    .filter(({ outcome }) => outcome === 'passed')
+    .at(-1);
   if (last === undefined) return null;
   return {
     ticks: [last.tick],

@@ -32,7 +32,7 @@ export function scoreOf(facts: ScoreFacts): DebriefFacts['score'] {
     part('method', METHOD, methodShare(facts.rules)),
     // Being cheap is no merit where it was luck: economy counts as far as the verdict does.
     part('economy', ECONOMY, facts.right ? weight * economyShare(facts) : 0),
-    part('repair', REPAIR, facts.right ? repairShare(facts) : 0),
+    part('repair', REPAIR, facts.right ? repairShare(facts, weight) : 0),
   ];
   const minor = facts.safety.filter(({ grade }) => grade === 'minor').length;
   const serious = facts.safety.some(({ grade }) => grade === 'serious');
@@ -70,14 +70,15 @@ export function minutesOf({ moments }: Timeline): number {
 
 /**
  * A repair counts when it is proven: nothing without the decisive test passed on the renewed part; four fifths with it;
- * the last fifth for the bench put back. Where nothing is wrong, the repair is to leave every part in and close up.
+ * the last fifth for the bench put back. Where nothing is wrong, the repair is to leave every part in and close up; that
+ * is worth as much as the verdict is supported, for whoever does nothing has done that too.
  */
-function repairShare({ timeline, renewed }: ScoreFacts): number {
+function repairShare({ timeline, renewed }: ScoreFacts, weight: number): number {
   const { verdict } = timeline;
   const restored = isRestored(timeline) ? 0.2 : 0;
   if (verdict.item === 'nothing-wrong') {
     const boughtNothing = renewed.every(({ money }) => money === 0);
-    return boughtNothing ? 0.8 + restored : 0;
+    return boughtNothing ? weight * (0.8 + restored) : 0;
   }
   return decisiveRetest(timeline, verdict.item) === null ? 0 : 0.8 + restored;
 }
