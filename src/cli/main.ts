@@ -6,6 +6,7 @@ import { readCommandLine } from './commandLine.ts';
 import { grade } from './grade.ts';
 import type { ExitCode, Output } from './Output.ts';
 import { play } from './play.ts';
+import { tests } from './tests.ts';
 
 const SHIPPED = fileURLToPath(new URL('../../scenarios/', import.meta.url));
 const OPTIONS: Readonly<Record<string, readonly string[]>> = {
@@ -13,6 +14,7 @@ const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   play: ['--record'],
   grade: ['--scenarios'],
   codes: [],
+  tests: [],
 };
 
 function run(words: readonly string[], output: Output): ExitCode {
@@ -35,6 +37,8 @@ function run(words: readonly string[], output: Output): ExitCode {
       return play(line.value, output);
     case 'codes':
       return codes(line.value, output);
+    case 'tests':
+      return tests(line.value, output);
     default:
       return grade(line.value, SHIPPED, output);
   }

@@ -16,6 +16,8 @@ export const USAGE = `known-good: practise proving a part bad.
       sits records again and says whether the score they claim holds
   known-good codes [FAULT…] [--json]
       drives a truck with each fault of the catalogue, or those named, and prints the codes that come of it
+  known-good tests [TEST…] [--json]
+      lists the standard tests with their minutes and money, or prints the procedures of those named
 
 Exit: 0 all well, 1 a claim does not hold or a job cannot be graded, 2 a file or a command is wrong.
 How to write scenarios and actions: scenarios/README.md`;

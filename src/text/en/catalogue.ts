@@ -20,6 +20,7 @@ import { serviceMonitor } from './serviceMonitor.ts';
 import { serviceTests } from './serviceTests.ts';
 import { serviceTools } from './serviceTools.ts';
 import { shell } from './shell.ts';
+import { standardTests } from './standardTests.ts';
 import { troubles } from './troubles.ts';
 import { verdict } from './verdict.ts';
 import { waiting } from './waiting.ts';
@@ -48,6 +49,7 @@ export const catalogue = {
   ...serviceTests,
   ...serviceTools,
   ...shell,
+  ...standardTests,
   ...troubles,
   ...verdict,
   ...waiting,
