@@ -45,17 +45,28 @@ function driveWhat({ lastDrive }: Observation): string {
   });
 }
 
+/** How often each outcome came, with what the last cycle in which the monitor ran brought. */
 function driveWords({ lastDrive }: Observation): string {
-  const last = lastDrive?.cycles.at(-1);
-  return last === undefined ? say('log.noCodes') : cycleWords(last);
+  const cycles = lastDrive?.cycles ?? [];
+  const told = cycles.filter(({ outcome }) => outcome !== 'not-run').at(-1) ?? cycles.at(-1);
+  if (told === undefined) return say('log.noCodes');
+  const counts = new Map<DriveCycle['outcome'], number>();
+  for (const { outcome } of cycles) counts.set(outcome, (counts.get(outcome) ?? 0) + 1);
+  const outcomes = [...counts].map(([outcome, times]) =>
+    counts.size === 1 ? say(`driveOutcomes.${outcome}`) : `${say(`driveOutcomes.${outcome}`)} ×${times}`,
+  );
+  return [...outcomes, ...cycleDetails(told)].join(', ');
 }
 
 /** What one drive cycle brought: `monitor failed, P0456, 53 strokes, held 28 s`. */
-export function cycleWords({ outcome, codes, strokes, holdSeconds }: DriveCycle): string {
+export function cycleWords(cycle: DriveCycle): string {
+  return [say(`driveOutcomes.${cycle.outcome}`), ...cycleDetails(cycle)].join(', ');
+}
+
+function cycleDetails({ codes, strokes, holdSeconds }: DriveCycle): string[] {
   return [
-    say(`driveOutcomes.${outcome}`),
     ...codes,
     ...(strokes > 0 ? [say('log.strokes', { count: strokes })] : []),
     ...(holdSeconds === null ? [] : [say('log.held', { seconds: fixed(holdSeconds, 1) })]),
-  ].join(', ');
+  ];
 }

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import type { DriveCycle } from '../../src/sim/world/Observation.ts';
 import { describeEntry } from '../../src/text/describeEntry.ts';
+import { writtenByItself } from '../../src/text/entryOfItself.ts';
+import type { LogEntry } from '../../src/training/sitting/LogEntry.ts';
 import { bench, type TestBench } from '../support/bench.ts';
 
 function entryOf(worked: TestBench, functionsKnown = true) {
@@ -135,6 +138,25 @@ log`),
     );
     expect(words.what).toBe('Smoke test');
     expect(words.value).toMatch(/^smoke at /);
+  });
+
+  it('tells of a drive what its cycles came to, and of the last that ran its numbers', () => {
+    const cycle = (outcome: DriveCycle['outcome'], strokes: number): DriveCycle => ({
+      miles: 30,
+      outcome,
+      codes: [],
+      strokes,
+      tripSeconds: null,
+      holdSeconds: null,
+      limits: { tripSeconds: 120, smallSeconds: 12, passSeconds: 45 },
+      lamp: false,
+    });
+    const cycles = [cycle('passed', 49), cycle('passed', 51), cycle('not-run', 0)];
+    const written = writtenByItself({
+      about: 'drive',
+      seen: { lastDrive: { id: 1, miles: 90, cycles } },
+    } as unknown as LogEntry);
+    expect(written?.value).toBe('monitor passed ×2, monitor did not run ×1, 51 strokes');
   });
 
   it('tells codes, findings and drives that wrote themselves down', () => {
