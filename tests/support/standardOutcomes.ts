@@ -15,12 +15,17 @@ export function outcomesOn(
   return runStandardTest(test, createWorld({ ...TRUCK, seed, faults }));
 }
 
-/** All that sound trucks of different tolerances showed in one set-up of a test. */
+/** All that trucks of different tolerances showed, by set-up of a test. */
 export type Sound = ReadonlyMap<string, readonly Outcome[]>;
 
-export function soundOutcomes(test: StandardTest, seeds: readonly string[]): Sound {
+/** Of sound trucks, or of trucks that all have the same fault. */
+export function soundOutcomes(
+  test: StandardTest,
+  seeds: readonly string[],
+  faults: readonly FaultChoice[] = [],
+): Sound {
   const sound = new Map<string, Outcome[]>();
-  for (const outcome of seeds.flatMap((seed) => outcomesOn(test, seed))) {
+  for (const outcome of seeds.flatMap((seed) => outcomesOn(test, seed, faults))) {
     sound.set(outcome.setUp, [...(sound.get(outcome.setUp) ?? []), outcome]);
   }
   return sound;
