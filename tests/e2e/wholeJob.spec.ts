@@ -52,7 +52,7 @@ async function gradeExport(page: Page, info: TestInfo): Promise<void> {
 }
 
 test('a whole job by pointer, and the exported record graded by the command line', async ({ page }, info) => {
-  test.setTimeout(180_000);
+  test.setTimeout(300_000);
   await page.goto('./');
   await page.getByRole('button', { name: /Ready by Friday/ }).click();
   await workReadyByFriday(page, new PointerHands(page));
