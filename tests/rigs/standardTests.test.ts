@@ -193,6 +193,22 @@ describe.each(STANDARD_TESTS)('$id on a good truck', (one) => {
   });
 });
 
+describe('in other weather, on high ground, with a full and an empty tank', () => {
+  it.each([
+    { ambientC: 38, altitudeM: 2500, fuelLevel: 0.85 },
+    { ambientC: -10, altitudeM: 0, fuelLevel: 0.15 },
+  ])('$ambientC °C, $altitudeM m, tank $fuelLevel: nothing is refused, hurt or left behind', (there) => {
+    for (const one of STANDARD_TESTS) {
+      const world = createWorld({ ...TRUCK, ...there });
+      runStandardTest(one, world);
+      const { bench } = world.snapshot().state;
+      expect(handsLeft(bench), one.id).toEqual(handsLeft(startingBench()));
+      expect(bench.acquired, one.id).toEqual([]);
+      expect(world.unsolvedSteps, one.id).toBe(0);
+    }
+  });
+});
+
 describe('on a bad truck', () => {
   // Faults that would leave most behind: water drawn out, fuses gone, a unit that hangs, a hose that is off.
   const BAD = [

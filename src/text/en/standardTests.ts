@@ -291,6 +291,7 @@ export const standardTests = {
       gauge: 'note the gauge',
       'gauge-lost': 'note what the gauge has lost since',
       manometer: 'note the water manometer',
+      'manometer-at-goal': 'note the water manometer at that moment',
       'manometer-lost': 'note what has come back on the water manometer since',
       'reader-volts': 'note the sense volts on the reader',
       'reader-state': 'note what the reader says of the switch',

@@ -38,6 +38,8 @@ export type Reading =
   /** Vacuum gone since the gauge was read at an earlier mark. */
   | { readonly of: 'gauge-lost'; readonly since: string }
   | { readonly of: 'manometer' }
+  /** The manometer as the last `until` came to its goal; null where it was not reached, or stood there already. */
+  | { readonly of: 'manometer-at-goal' }
   /** Vacuum gone since the manometer was read at an earlier mark. */
   | { readonly of: 'manometer-lost'; readonly since: string }
   | { readonly of: 'reader-volts' }

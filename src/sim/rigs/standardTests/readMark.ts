@@ -11,6 +11,8 @@ export interface Noted {
   readonly manometer: Map<string, number | null>;
   /** The last happening before the last action. */
   happened: number;
+  /** Whether it came to its goal, and was not there from the beginning. */
+  reached: boolean;
   secondsTaken: number | null;
   strokesTaken: number | null;
   /** How often the last `until` looked. */
@@ -61,6 +63,10 @@ export function readMark(
     case 'manometer':
       noted.manometer.set(key, seen.manometer.kPa);
       return [number(from('manometer'), seen.manometer.kPa, WATER_HALF_KPA, 'kPa')];
+    case 'manometer-at-goal': {
+      const kPa = noted.reached ? seen.manometer.kPa : null;
+      return [number(from('manometer'), kPa, WATER_HALF_KPA, 'kPa')];
+    }
     case 'manometer-lost': {
       const before = noted.manometer.get(reading.since) ?? null;
       const now = seen.manometer.kPa;

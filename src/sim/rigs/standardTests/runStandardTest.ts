@@ -38,6 +38,7 @@ class Hand {
     gauge: new Map(),
     manometer: new Map(),
     happened: 0,
+    reached: false,
     secondsTaken: null,
     strokesTaken: null,
     everySeconds: 0,
@@ -101,11 +102,13 @@ class Hand {
     this.noted.everySeconds = everySeconds;
     for (let looks = 0; looks <= most; looks++) {
       if (reached(goal, this.bench.observe(), from)) {
+        this.noted.reached = looks > 0;
         this.noted.secondsTaken = looks * everySeconds;
         return;
       }
       if (looks < most) this.pass(secondsToTicks(everySeconds));
     }
+    this.noted.reached = false;
     this.noted.secondsTaken = null;
   }
 
@@ -113,6 +116,7 @@ class Hand {
     const from = this.bench.observe();
     for (let strokes = 0; strokes <= step.most; strokes++) {
       if (reached(step.goal, this.bench.observe(), from)) {
+        this.noted.reached = strokes > 0;
         this.noted.strokesTaken = strokes;
         return;
       }
@@ -120,6 +124,7 @@ class Hand {
       this.act({ kind: 'stroke', depth: step.depth });
       this.pass(secondsToTicks(step.pauseSeconds));
     }
+    this.noted.reached = false;
     this.noted.strokesTaken = null;
   }
 }
