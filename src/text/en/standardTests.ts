@@ -23,7 +23,7 @@ export const standardTests = {
         proves: 'The fuse and the switch of the jumper are whole.',
       },
       'plain-lead-proof': {
-        name: 'Ground lead across the meter tips',
+        name: 'Ground lead across the meter tips, continuity',
         proves: 'The ground lead is whole.',
       },
       'look-around': {
@@ -287,6 +287,7 @@ export const standardTests = {
     },
     readings: {
       meter: 'note the meter',
+      tone: 'note whether the tone sounds',
       'meter-battery-sign': 'note whether the meter shows its battery sign',
       gauge: 'note the gauge',
       'gauge-lost': 'note what the gauge has lost since',

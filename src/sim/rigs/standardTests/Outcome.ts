@@ -9,6 +9,7 @@ export type OutcomeChannel =
   | 'reader-state'
   | 'reader-driver'
   | 'click'
+  | 'tone'
   | 'lamp'
   | 'led'
   | 'smoke'

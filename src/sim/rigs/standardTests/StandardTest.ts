@@ -33,6 +33,7 @@ export type Goal =
 export type Reading =
   /** The meter's digits: volts, ohms or amps. */
   | { readonly of: 'meter' }
+  | { readonly of: 'tone' }
   | { readonly of: 'meter-battery-sign' }
   | { readonly of: 'gauge' }
   /** Vacuum gone since the gauge was read at an earlier mark. */

@@ -51,8 +51,10 @@ export function readMark(
   switch (reading.of) {
     case 'meter':
       return [meterOutcome(from('meter'), seen)];
+    case 'tone':
+      return [{ ...from('tone'), kind: 'yes-no', value: seen.meter.tone }];
     case 'meter-battery-sign':
-      return [{ ...from('meter'), kind: 'yes-no', value: seen.meter.batteryLow }];
+      return [{ ...from('lamp'), kind: 'yes-no', value: seen.meter.batteryLow }];
     case 'gauge':
       noted.gauge.set(key, seen.gauge.needleKPa);
       return [number(from('gauge'), seen.gauge.needleKPa, GAUGE_HALF_KPA, 'kPa')];

@@ -88,10 +88,11 @@ export const TOOL_TESTS: readonly StandardTest[] = [
     prepares: 'as-found',
     about: ['plain-lead', ...METER],
     steps: [
-      meterTo('ohms'),
+      meterTo('continuity'),
       put('plain-a', 'meter-red-tip'),
       put('plain-b', 'meter-black-tip'),
       ...readMeter('ohms'),
+      read('tone', { of: 'tone' }),
     ],
   }),
 ];
