@@ -22,12 +22,17 @@ const VISIBLE_S = 0.05;
 export const FINE_ENOUGH_S = 0.5e-3;
 /** No guess of a pressure is below this share of what it was. */
 const LEAST_GUESS = 0.3;
-const SAFETY = 0.85;
+const SAFETY = 0.8;
+/** After backward Euler the next step may be twice as long, but no longer where the second-order step was off by more than this. */
 const AFTER_EULER = 2;
+const STIFF_ERROR = 4;
+const STIFF_GAP = 0.3;
 const GAP_SAFETY = 0.7;
 const GAP_MOST_SHRINK = 0.1;
 const MOST_SHRINK = 0.1;
-export const MOST_GROWTH = 5;
+const MOST_GROWTH = 5;
+/** After a step that had to be tried again, the next is not longer than this much of it. */
+const AFTER_REFUSAL = 2.5;
 /** An error of less says nothing more. */
 const LEAST_ERROR = 1e-9;
 
@@ -52,8 +57,10 @@ const BEND_OF_STAGE = 0.125 / (GAMMA * (0.5 - GAMMA));
 export class AirScheme {
   /** Newton iterations of the last `foresee`. */
   iterations = 0;
-  /** Local error of the last `foresee` as a multiple of what is allowed; infinite where backward Euler stood in. */
+  /** Local error of the second-order step of the last `foresee` as a multiple of what is allowed. */
   error = 0;
+  /** True when backward Euler stood in for it, whatever its error. */
+  euler = false;
   /** Miss of a straight line through the step, likewise. */
   bend = 0;
   /** How far apart its two stages were, likewise; infinite where a stage was not found. */
@@ -131,6 +138,7 @@ export class AirScheme {
   foresee(h: number, choosy = false): boolean {
     this.iterations = 0;
     this.error = 0;
+    this.euler = false;
     this.bend = 0;
     this.gap = Number.POSITIVE_INFINITY;
     this.endVolume.set(this.state.volumeNext);
@@ -157,17 +165,23 @@ export class AirScheme {
         this.receive(plan.toNode[i] as number, plan.toRow[i] as number, kg);
       }
     }
-    state.finishStep(this.endPressure, h, h * Math.min(this.growth, state.growthCap));
+    state.finishStep(this.endPressure, h, h * Math.min(this.growth, this.mostGrowth(h)));
   }
 
   /** By what factor the next step may be longer than the one worked out, or a second try at it must be shorter. */
   get growth(): number {
-    if (this.error === Number.POSITIVE_INFINITY) return AFTER_EULER;
+    if (this.euler) return this.error > STIFF_ERROR || this.gap > STIFF_GAP ? 1 : AFTER_EULER;
     // A third-order error goes by the cube root; one too large is seldom of third order yet.
     const error = Math.max(this.error, LEAST_ERROR);
     const byError = SAFETY / (error > 1 ? Math.sqrt(error) : pow(error, 1 / 3));
     const byBend = SAFETY / Math.sqrt(Math.max(this.bend, LEAST_ERROR));
     return Math.max(Math.min(byError, byBend), MOST_SHRINK);
+  }
+
+  /** A step that ended early for something else's sake does not make the air forget what suits it. */
+  private mostGrowth(h: number): number {
+    const { triedAgain, nextStep } = this.state;
+    return triedAgain ? AFTER_REFUSAL : Math.max(MOST_GROWTH, nextStep / h);
   }
 
   /** By what factor a second try must be shorter where the stages were too far apart: their distance goes by the square. */
@@ -180,6 +194,22 @@ export class AirScheme {
     const move = (this.endPressure[level.node] as number) - (this.state.p[level.node] as number);
     const gap = level.pa - (this.state.p[level.node] as number);
     return move * gap > 0 ? Math.abs(move) - Math.abs(gap) : -1;
+  }
+
+  /**
+   * The share of the step worked out at which a node passes a pressure that lies on its way, Pa, by the parabola through
+   * the step's start, its first stage and its end; by the straight line after backward Euler.
+   */
+  shareTo(node: number, pa: number): number {
+    const start = this.state.p[node] as number;
+    const end = (this.endPressure[node] as number) - start;
+    const bow = this.euler
+      ? 0
+      : (((this.firstPressure[node] as number) - start) / GAMMA - end) / (2 * GAMMA - 1);
+    const along = end - bow;
+    const to = pa - start;
+    const root = Math.sqrt(Math.max(along * along + 4 * bow * to, 0));
+    return (2 * to) / (along + (end < 0 ? -root : root));
   }
 
   private secondOrder(h: number): boolean {
@@ -231,7 +261,7 @@ export class AirScheme {
     if (!this.solve(h)) return false;
     for (let i = 0; i < stage.balance.paths.length; i++)
       carried[i] = h * (stage.balance.pathFlow[i] as number);
-    this.error = Number.POSITIVE_INFINITY;
+    this.euler = true;
     this.bend = 0;
     return true;
   }

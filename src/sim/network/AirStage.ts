@@ -3,7 +3,7 @@ import type { AirLayout } from './AirLayout.ts';
 import type { AirPlan } from './AirPlan.ts';
 
 /** Newton's last correction, taken together with the linear flows, may be this large. */
-const PRESSURE_TOLERANCE_PA = 0.1;
+const PRESSURE_TOLERANCE_PA = 1;
 const MAX_ITERATIONS = 14;
 const MAX_HALVINGS = 10;
 

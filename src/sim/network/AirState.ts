@@ -1,6 +1,6 @@
 import { assert } from '../../base/assert.ts';
 
-const FIRST_STEP_S = 1e-3;
+const FIRST_STEP_S = 0.5e-3;
 
 /** Everything in an air network that changes in time. */
 export class AirState {
@@ -15,7 +15,7 @@ export class AirState {
   readonly sweepRate: Float64Array;
   /** By node: mass a boundary has given, kg. */
   readonly inflow: Float64Array;
-  private readonly clock = Float64Array.of(FIRST_STEP_S, 0, Number.MAX_VALUE);
+  private readonly clock = Float64Array.of(FIRST_STEP_S, 0, 0);
   private readonly saved: readonly (Float64Array | number[])[];
   private kept: number[] = [];
 
@@ -49,13 +49,13 @@ export class AirState {
     return this.clock[1] as number;
   }
 
-  /** By what factor a step may be longer than the last: less where the last had to be tried more than once. */
-  get growthCap(): number {
-    return this.clock[2] as number;
+  /** True when the step in hand had to be tried more than once. */
+  get triedAgain(): boolean {
+    return this.clock[2] === 1;
   }
 
-  set growthCap(factor: number) {
-    this.clock[2] = factor;
+  set triedAgain(yes: boolean) {
+    this.clock[2] = yes ? 1 : 0;
   }
 
   /** Something changed at once: the next steps begin short. */

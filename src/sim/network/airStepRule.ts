@@ -1,5 +1,5 @@
 import type { AirLayout, AirLevel } from './AirLayout.ts';
-import { type AirScheme, FINE_ENOUGH_S, MOST_GROWTH } from './AirScheme.ts';
+import { type AirScheme, FINE_ENOUGH_S } from './AirScheme.ts';
 import type { AirState } from './AirState.ts';
 
 export const SHORTEST_AIR_STEP_S = 50e-6;
@@ -10,8 +10,6 @@ const PAST_LEVEL_PA = 2;
 /** Aimed at where a level is in the way, Pa past it. */
 const AIM_PAST_PA = 1;
 const MOST_TRIES = 60;
-/** After a step that had to be tried again, the next is not longer than this much of it. */
-const AFTER_REFUSAL = 2.5;
 
 /** Grid and end of the steps a caller can take, and how it moves its pistons for a step of so many quanta. */
 export interface StepWish {
@@ -35,7 +33,7 @@ export function airStep(layout: AirLayout, state: AirState, scheme: AirScheme, w
     return longest;
   }
   const fine = Math.max(Math.floor(FINE_ENOUGH_S / quantumS), 1);
-  state.growthCap = MOST_GROWTH;
+  state.triedAgain = false;
   let quanta = Math.min(Math.max(Math.floor(state.nextStep / quantumS), 1), longest);
   for (let attempt = 0; attempt < MOST_TRIES; attempt++) {
     const h = quanta * quantumS;
@@ -44,21 +42,16 @@ export function airStep(layout: AirLayout, state: AirState, scheme: AirScheme, w
       if (quanta === 1) return 1;
       const least = quanta > fine ? fine : 1;
       quanta = Math.max(Math.min(Math.floor(quanta * scheme.shrink), quanta - 1), least);
-      state.growthCap = AFTER_REFUSAL;
+      state.triedAgain = true;
       continue;
     }
-    if ((scheme.error > 1 || scheme.bend > 1) && quanta > fine) {
+    if (!scheme.euler && (scheme.error > 1 || scheme.bend > 1) && quanta > fine) {
       quanta = Math.max(Math.min(Math.floor(quanta * Math.min(scheme.growth, 0.5)), quanta - 1), fine);
-      state.growthCap = AFTER_REFUSAL;
+      state.triedAgain = true;
       continue;
     }
     const share = shareToLevel(layout, state, scheme, quanta);
-    if (share >= 1 || quanta === 1) {
-      // Where the step ends early for something else's sake, what suits the air need not be found out again.
-      if (state.growthCap > AFTER_REFUSAL)
-        state.growthCap = Math.max(MOST_GROWTH, state.nextStep / (quanta * quantumS));
-      return quanta;
-    }
+    if (share >= 1 || quanta === 1) return quanta;
     quanta = Math.max(Math.min(Math.floor(quanta * share) + 1, quanta - 1), 1);
   }
   return quanta;
@@ -73,7 +66,9 @@ function shareToLevel(layout: AirLayout, state: AirState, scheme: AirScheme, qua
     const gap = Math.abs(level.pa - (state.p[level.node] as number));
     // A quantum less would not reach it.
     if (past <= Math.max(PAST_LEVEL_PA, (gap + past) / quanta)) continue;
-    share = Math.min(share, (gap + AIM_PAST_PA) / (gap + past));
+    const behind = level.pa > (state.p[level.node] as number) ? AIM_PAST_PA : -AIM_PAST_PA;
+    const curved = scheme.shareTo(level.node, level.pa + behind);
+    share = Math.min(share, curved > 0 && curved < 1 ? curved : (gap + AIM_PAST_PA) / (gap + past));
   }
   return share;
 }
