@@ -142,6 +142,20 @@ describe('the library of standard tests', () => {
   });
 });
 
+it('the watched bench sees breaches and too much vacuum', () => {
+  const bench = new WatchedBench();
+  bench.apply({ kind: 'insert-pin', cavity: 3 });
+  bench.apply({ kind: 'place-lead', end: 'jumper-supply', point: 'battery-positive' });
+  bench.apply({ kind: 'place-lead', end: 'jumper-far', point: 'cavity-3-back' });
+  bench.apply({ kind: 'switch-jumper', on: true });
+  bench.apply({ kind: 'take-off', item: 'air-hose' });
+  bench.apply({ kind: 'fit', item: 'smoke-hose', site: 'air-port' });
+  bench.apply({ kind: 'set-smoke', gas: 'inert', pa: 6000 });
+  bench.advanceTo(20_000 * 240);
+  expect(bench.breaches()).toEqual(['supply-on-sense-mated', 'too-much-pressure-on-canister']);
+  expect(bench.mostCanisterKPa).toBeGreaterThan(CANISTER_LIMIT_KPA);
+});
+
 describe.each(STANDARD_TESTS)('$id on a good truck', (one) => {
   const bench = new WatchedBench();
   const outcomes = runStandardTest(one, bench);
