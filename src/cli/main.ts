@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { cliWords, USAGE } from '../text/cli.ts';
+import { calibration } from './calibration.ts';
 import { check } from './check.ts';
 import { codes } from './codes.ts';
 import { readCommandLine } from './commandLine.ts';
@@ -15,6 +16,7 @@ const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   grade: ['--scenarios'],
   codes: [],
   tests: [],
+  calibration: ['--sittings'],
 };
 
 function run(words: readonly string[], output: Output): ExitCode {
@@ -37,6 +39,8 @@ function run(words: readonly string[], output: Output): ExitCode {
       return play(line.value, output);
     case 'codes':
       return codes(line.value, output);
+    case 'calibration':
+      return calibration(line.value, output);
     case 'tests':
       return tests(line.value, output);
     default:

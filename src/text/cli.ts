@@ -18,6 +18,8 @@ export const USAGE = `known-good: practise proving a part bad.
       drives a truck with each fault of the catalogue, or those named, and prints the codes that come of it
   known-good tests [TEST…] [--json]
       lists the standard tests with their minutes and money, or prints the procedures of those named
+  known-good calibration [--sittings N] [--json]
+      random sittings by standard tests, and how often what the evidence claimed was true (minutes)
 
 Exit: 0 all well, 1 a claim does not hold or a job cannot be graded, 2 a file or a command is wrong.
 How to write scenarios and actions: scenarios/README.md`;

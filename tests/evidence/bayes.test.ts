@@ -20,7 +20,18 @@ function suspect(
   item: string,
   faces: Faces | null = null,
 ): Suspect {
-  return { id, faults, items: [], item, modeGroup: `${item}/${id}`, weight: 1, family: id, level: 0, faces };
+  return {
+    id,
+    faults,
+    items: [],
+    modes: [],
+    item,
+    modeGroup: `${item}/${id}`,
+    weight: 1,
+    family: id,
+    level: 0,
+    faces,
+  };
 }
 
 function clicks(pattern: string, setUp = 'click'): Asked[] {

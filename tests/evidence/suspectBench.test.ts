@@ -12,16 +12,16 @@ vi.setConfig({ testTimeout: 60_000 });
 
 const FEW = new Set([
   'nothing-wrong',
-  'capsule-torn/0.15',
+  'capsule-torn/0',
   'capsule-torn/0.5',
-  'capsule-torn/0.85',
+  'capsule-torn/1',
   'switch-stuck-open',
   'plunger-stuck',
   'plunger-sticky/0.5',
   'winding-open',
   'canister-hose-split/0.5',
   'sense-open',
-  'sense-to-ground/0.9',
+  'sense-to-ground/1',
 ]);
 
 function beliefs(): Beliefs {

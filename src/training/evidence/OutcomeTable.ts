@@ -21,14 +21,16 @@ export interface OutcomeTable {
 const TABLE_DRAWS = 4;
 const PAIR_DRAWS = 1;
 
-/** What one test shows on a bench with these faults. */
+/** What one test shows on a bench with these faults, done so many times over. */
 export function outcomesOf(
   test: StandardTest,
   faults: readonly FaultChoice[],
   seed: string,
   environment: Environment,
+  times = 1,
 ): readonly Shown[] {
-  return runStandardTest(test, createWorld({ seed, faults, ...environment }));
+  const bench = createWorld({ seed, faults, ...environment });
+  return Array.from({ length: times }, () => runStandardTest(test, bench)).flat();
 }
 
 /** Tests that leave miles on the truck are drives: too slow for a table, and known from the complaint. */

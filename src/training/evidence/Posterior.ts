@@ -24,23 +24,29 @@ export class Posterior {
 
   /** Chance that this item is among what must be renewed; of 'nothing-wrong', that nothing is. */
   ofItem(item: string): number {
-    return this.sumWhere(({ item: own, items }) => own === item || items.some((one) => one === item));
+    return this.sumWhere((suspect) => isOf(suspect, item));
   }
 
-  /** Chance that this is wrong with its item, as a share of the item's own chance; 0 where the item has none. */
-  modeWithinItem(modeGroup: string): number {
-    const item = this.all.find((suspect) => suspect.modeGroup === modeGroup)?.item;
-    if (item === undefined) return 0;
-    const ofItem = this.sumWhere((suspect) => suspect.item === item);
-    const ofMode = this.sumWhere((suspect) => suspect.modeGroup === modeGroup);
-    return ofItem > 0 ? ofMode / ofItem : 0;
+  /** Chance that this (as `item/mode`) is wrong, as a share of its item's own chance; 0 where the item has none. */
+  modeWithinItem(mode: string): number {
+    const ofItem = this.ofItem(mode.split('/')[0] ?? mode);
+    return ofItem > 0 ? this.ofMode(mode) / ofItem : 0;
   }
 
-  /** The likeliest item and, in it, the likeliest mode group. */
+  /** Chance that this (as `item/mode`) is wrong, whatever else is. */
+  ofMode(mode: string): number {
+    return this.sumWhere(({ modes, modeGroup }) => modeGroup === mode || modes.includes(mode));
+  }
+
+  /** The likeliest item, alone or with another, and what is likeliest to be wrong with it. */
   leading(): { readonly item: string; readonly chance: number; readonly modeGroup: string } {
-    const [item, chance] = greatest(this.byItem());
-    const modes = new Map([...this.byModeGroup()].filter(([mode]) => this.itemOfMode(mode) === item));
-    return { item, chance, modeGroup: greatest(modes)[0] };
+    const alone = this.all.filter(({ items }) => items.length < 2);
+    const item = best(
+      alone.map((suspect) => suspect.item),
+      (name) => this.ofItem(name),
+    );
+    const modes = alone.filter((suspect) => suspect.item === item).map(({ modeGroup }) => modeGroup);
+    return { item, chance: this.ofItem(item), modeGroup: best(modes, (mode) => this.ofMode(mode)) };
   }
 
   /** Chance that a tool is bad. */
@@ -49,10 +55,6 @@ export class Posterior {
       (sum, state, t) => (state.item === item ? sum + (this.toolStates[t] ?? 0) : sum),
       0,
     );
-  }
-
-  private itemOfMode(modeGroup: string): string | undefined {
-    return this.all.find((suspect) => suspect.modeGroup === modeGroup)?.item;
   }
 
   private sumWhere(is: (suspect: Suspect) => boolean): number {
@@ -69,8 +71,15 @@ export class Posterior {
   }
 }
 
-function greatest(chances: ReadonlyMap<string, number>): readonly [string, number] {
-  let best: readonly [string, number] = ['', -1];
-  for (const entry of chances) if (entry[1] > best[1]) best = entry;
-  return best;
+function isOf({ item, items }: Suspect, name: string): boolean {
+  return item === name || items.some((one) => one === name);
+}
+
+/** The name with the greatest chance; the first of equals. */
+function best(names: readonly string[], chanceOf: (name: string) => number): string {
+  const chances = new Map<string, number>();
+  for (const name of names) if (!chances.has(name)) chances.set(name, chanceOf(name));
+  let leading = names[0] ?? '';
+  for (const [name, chance] of chances) if (chance > (chances.get(leading) ?? 0)) leading = name;
+  return leading;
 }

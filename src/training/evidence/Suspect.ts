@@ -19,6 +19,8 @@ export interface Suspect {
   readonly faults: readonly FaultChoice[];
   /** The items to renew, in the catalogue's order; empty where nothing is wrong. */
   readonly items: readonly VerdictItem[];
+  /** What is wrong with each of the items, as `item/mode`, in the same order. */
+  readonly modes: readonly string[];
   /** Suspects that the same renewal cures have the same name here. */
   readonly item: string;
   /** Suspects with the same thing wrong with the same item have the same name here. */

@@ -37,6 +37,16 @@ export class TestEvidence {
     return normalised(prior.map((p, s) => p * (likelihoods[s] ?? 0)));
   }
 
+  /**
+   * Chances after all runs of all tests. Runs of one test are repeats of one another: they share what repeats share.
+   * `runs` holds what was shown, run after run, by the test's number.
+   */
+  after(prior: readonly number[], runs: ReadonlyMap<number, readonly Shown[]>): number[] {
+    let chances = [...prior];
+    for (const [test, shown] of runs) chances = this.updated(chances, test, shown);
+    return chances;
+  }
+
   /** Likelihood under suspect `s` of what a test shows on suspect `truth` in one of its first draws. */
   sample(test: number, truth: number, draw: number, s: number): number {
     const row = this.samples[test]?.[truth * SAMPLES + draw];

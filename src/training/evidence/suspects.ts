@@ -15,15 +15,26 @@ const LIKELIEST_ITEMS = 10;
 const MOVED_SHARE = 0.2;
 const MOVED_CHANCE = 0.5;
 
-/** Degrees taken of a fault, as shares of its range. Where the range is wide, more of them. */
+/**
+ * Degrees taken of a fault, as shares of its range, evenly from the mildest to the worst. Where the range is wide, more of
+ * them. The two ends stand for half as much of the range as the others.
+ */
 function degreesOf({ severity, intermittent }: FaultEntry): readonly number[] {
   if (severity === null) return [1];
-  if (intermittent === 'each-trial') return [0, 0.5, 1];
   const wide = Math.max(severity.worst / severity.mildest, severity.mildest / severity.worst);
-  if (wide > 12) return [0.1, 0.35, 0.65, 0.9];
-  if (wide > 3) return [0.15, 0.5, 0.85];
-  return [0.25, 0.75];
+  if (wide > 12) return [0, 1 / 3, 2 / 3, 1];
+  if (wide > 2.5 || intermittent === 'each-trial') return [0, 0.5, 1];
+  return [0, 1];
 }
+
+/** Share of the fault's weight that each degree stands for. */
+function shareOf(level: number, levels: number): number {
+  if (levels === 1) return 1;
+  return (level === 0 || level === levels - 1 ? 0.5 : 1) / (levels - 1);
+}
+
+/** A share of the range as a name has it. */
+const inName = (severity: number): string => String(Math.floor(severity * 100 + 0.5) / 100);
 
 const isTool = ({ item }: FaultEntry): boolean => TOOL_ITEMS.includes(item);
 
@@ -51,6 +62,7 @@ function nothingWrong(): Suspect {
     id: NOTHING_WRONG,
     faults: [],
     items: [],
+    modes: [],
     item: NOTHING_WRONG,
     modeGroup: NOTHING_WRONG,
     weight: NOTHING_WEIGHT,
@@ -64,12 +76,13 @@ function ofFault(fault: FaultEntry): readonly Suspect[] {
   const degrees = degreesOf(fault);
   const alwaysShare = fault.intermittent === 'when-moved' ? 1 - MOVED_SHARE : 1;
   return degrees.map((severity, level) => ({
-    id: degrees.length > 1 ? `${fault.id}/${severity}` : fault.id,
+    id: degrees.length > 1 ? `${fault.id}/${inName(severity)}` : fault.id,
     faults: [{ fault: fault.id, severity }],
     items: [fault.item],
+    modes: [`${fault.item}/${fault.mode}`],
     item: fault.item,
     modeGroup: `${fault.item}/${fault.mode}`,
-    weight: (fault.weight * alwaysShare) / degrees.length,
+    weight: fault.weight * alwaysShare * shareOf(level, degrees.length),
     family: fault.id,
     level,
     faces: fault.intermittent === 'each-trial' ? byChance(fault, severity) : null,
@@ -98,6 +111,7 @@ function whenMoved(fault: FaultEntry): readonly Suspect[] {
       id: `${fault.id}/moved`,
       faults: [{ ...choice, whenMoved: true }],
       items: [fault.item],
+      modes: [`${fault.item}/${fault.mode}`],
       item: fault.item,
       modeGroup: `${fault.item}/${fault.mode}`,
       weight: fault.weight * MOVED_SHARE,
@@ -128,6 +142,7 @@ function commonPairs(): readonly Suspect[] {
         id: `${one.id}+${two.id}`,
         faults: [one, two].map(({ id }) => ({ fault: id, severity: 0.6 })),
         items: [one.item, two.item],
+        modes: [`${one.item}/${one.mode}`, `${two.item}/${two.mode}`],
         item: `${one.item}+${two.item}`,
         modeGroup: `${one.item}/${one.mode}+${two.item}/${two.mode}`,
         weight: (PAIR_FACTOR * one.weight * two.weight) / total,

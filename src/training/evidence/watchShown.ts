@@ -29,6 +29,8 @@ const LISTEN_TICKS: Tick = secondsToTicks(0.8);
 /** A pulsed solenoid has clicked several times by then. */
 const PULSE_TICKS: Tick = secondsToTicks(2.2);
 const AFTER_STROKE_TICKS: Tick = secondsToTicks(1);
+/** What a log entry takes in of the time before it. */
+const ENTRY_TICKS: Tick = secondsToTicks(10);
 const HOLD_TICKS: Tick = secondsToTicks(20);
 const SMOKE_TICKS: Tick = secondsToTicks(15);
 const WATCH_SWITCH_TICKS: Tick = secondsToTicks(0.2);
@@ -68,8 +70,12 @@ const PAPERWORK: ReadonlySet<SittingAction['kind']> = new Set([
 export class ShownWatch {
   readonly script: ScriptStep[] = [];
   readonly asked: Asked[] = [];
+  /** For each log entry in order, the numbers of the questions it carries: the last ten seconds, and what still stood. */
+  readonly entries: (readonly number[])[] = [];
   private readonly sight = new Sight();
-  private readonly done = new Set<string>();
+  /** What was asked in the present set-up, with its question's number. */
+  private readonly done = new Map<string, number>();
+  private verdictGiven = false;
   private setUp: SetUp;
   private since: Tick;
   private strokes = 0;
@@ -93,11 +99,14 @@ export class ShownWatch {
 
   /** An action was done at this tick; `seen` is the bench after it. */
   acted(action: SittingAction, seen: Observation): void {
+    if (action.kind === 'give-verdict') this.verdictGiven = true;
+    if (this.verdictGiven) return;
     if (!PAPERWORK.has(action.kind))
       this.script.push({ kind: 'act', tick: seen.tick, action: action as Action });
     this.count(action);
     if (action.kind === 'log' || action.kind === 'read-codes') {
       this.askAtOnce(action.kind, seen);
+      this.writeEntry(seen.tick);
       return;
     }
     if (PAPERWORK.has(action.kind)) return;
@@ -107,11 +116,13 @@ export class ShownWatch {
     }
     if (action.kind === 'road-test') this.ask({ about: 'drive' }, 'drive', seen);
     if (action.kind === 'pull-fuse') this.ask({ about: 'fuse' }, `fuse ${seen.renewed.join('+')}`, seen);
+    if (WRITES_FINDING.has(action.kind) || action.kind === 'road-test') this.writeEntry(seen.tick);
     this.listenAfter(action, seen);
   }
 
   /** Time has passed to a grid tick. */
   passed(seen: Observation): void {
+    if (this.verdictGiven) return;
     const moving = seen.handPump.moving || seen.wiggling !== null;
     this.hearOut(seen);
     this.watchWater(seen);
@@ -300,9 +311,15 @@ export class ShownWatch {
     if (meter.function !== 'off' && !meter.hold && connected && meter.display.settled) this.askMeter(seen);
   }
 
+  private writeEntry(tick: Tick): void {
+    const since = tick - ENTRY_TICKS;
+    const recent = this.asked.flatMap(({ question }, number) => (question.tick >= since ? [number] : []));
+    this.entries.push([...new Set([...this.done.values(), ...recent])].sort((a, b) => a - b));
+  }
+
   private once(about: About, setUp: string, seen: Observation): void {
     if (this.done.has(setUp)) return;
-    this.done.add(setUp);
+    this.done.set(setUp, this.asked.length);
     this.ask(about, setUp, seen);
   }
 
