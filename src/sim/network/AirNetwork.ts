@@ -226,6 +226,7 @@ export class AirNetwork {
 
   /** Flow through a path at the present pressures, kg/s, positive from its `from`. */
   flowThrough(path: AirPath): number {
+    if (path.closed) return 0;
     const out = { q: 0, dFrom: 0, dTo: 0 };
     path.flow(this.pressure(path.from), this.pressure(path.to), this.temperatureK, out);
     return out.q;

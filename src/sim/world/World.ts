@@ -30,6 +30,8 @@ export interface WorldSnapshot {
 /** The bench: one deterministic world, moved only by `apply` and `advanceTo`, seen only through `observe`. */
 export class World implements WorldPort {
   private seen: Observation | null = null;
+  /** The last observation, whenever it was. */
+  private before: Observation | null = null;
   private steady: SteadySight | null = null;
 
   constructor(private readonly rig: Rig) {}
@@ -91,7 +93,8 @@ export class World implements WorldPort {
   observe(): Observation {
     if (this.seen !== null) return this.seen;
     this.steady = steadySight(this.rig, this.steady);
-    this.seen = observeRig(this.rig, this.steady);
+    this.seen = observeRig(this.rig, this.steady, this.before);
+    this.before = this.seen;
     return this.seen;
   }
 

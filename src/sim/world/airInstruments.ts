@@ -49,9 +49,9 @@ export function gaugePa(rig: Rig): number {
   return needleAt(rig, rig.state.tick);
 }
 
-/** True when the needle has not visibly moved over the last second. */
-export function gaugeIsSteady(rig: Rig): boolean {
-  return hasStoodStill(rig.state.gauge, gaugePa(rig), NEEDLE_STEADY_PA);
+/** True when the needle, now at `pa`, has not visibly moved over the last second. */
+export function gaugeIsSteady(rig: Rig, pa: number): boolean {
+  return hasStoodStill(rig.state.gauge, pa, NEEDLE_STEADY_PA);
 }
 
 /** What the water manometer shows, pascal below the room to a tenth of an inch of water; null while its water is gone. */

@@ -39,39 +39,35 @@ export function steadySight({ state }: Rig, before: SteadySight | null): SteadyS
   };
 }
 
-/** What an instrument, an eye or an ear could know at the present tick. */
-export function observeRig(rig: Rig, steady: SteadySight): Observation {
+/**
+ * What an instrument, an eye or an ear could know at the present tick. Whatever stands as it stood in the observation
+ * `before` is the same object again.
+ */
+export function observeRig(rig: Rig, steady: SteadySight, before: Observation | null): Observation {
   const { state, circuit } = rig;
   const { bench } = state;
   return {
     tick: state.tick,
     key: bench.key,
-    fuse: {
-      fitted: bench.fuseFitted,
-      element: bench.fuseFitted ? 'unseen' : circuit.truckFuse.melted ? 'melted' : 'whole',
-    },
-    plug: { mated: bench.plugMated, pins: steady.pins },
+    fuse: fuseOf(rig, before?.fuse),
+    plug: plugOf(rig, steady, before?.plug),
     leads: steady.leads,
-    jumper: { switchedOn: bench.jumperOn, fuse: circuit.jumperFuse.melted ? 'melted' : 'whole' },
+    jumper: jumperOf(rig, before?.jumper),
     sites: steady.sites,
     clamps: steady.clamps,
-    handPump: {
-      handle: handleAt(rig, state.tick),
-      moving: bench.handle.mode !== 'still',
-      releaseOpen: bench.releaseOpen,
-    },
-    gauge: { needleKPa: gaugePa(rig) / 1000, steady: gaugeIsSteady(rig) },
-    meter: observeMeter(rig),
-    reader: readController(rig),
+    handPump: handPumpOf(rig, before?.handPump),
+    gauge: gaugeOf(rig, before?.gauge),
+    meter: observeMeter(rig, before?.meter),
+    reader: readController(rig, before?.reader),
     dashLamp: dashLampLit(rig),
     miles: bench.miles,
     lastDrive: state.lastDrive,
-    testLamp: { glow: circuit.lampGlow },
-    ledTester: { lit: circuit.ledLit },
-    supply: supplyOf(rig),
+    testLamp: before?.testLamp.glow === circuit.lampGlow ? before.testLamp : { glow: circuit.lampGlow },
+    ledTester: before?.ledTester.lit === circuit.ledLit ? before.ledTester : { lit: circuit.ledLit },
+    supply: supplyOf(rig, before?.supply),
     bleed: bench.bleed,
-    manometer: manometerOf(rig),
-    smoke: smokeOf(rig),
+    manometer: manometerOf(rig, before?.manometer),
+    smoke: smokeOf(rig, before?.smoke),
     unit: bench.unit,
     wiggling: bench.wiggle?.at ?? null,
     findings: steady.findings,
@@ -80,25 +76,71 @@ export function observeRig(rig: Rig, steady: SteadySight): Observation {
   };
 }
 
+type Seen<Name extends keyof Observation> = Observation[Name] | undefined;
+
+function fuseOf({ state, circuit }: Rig, before: Seen<'fuse'>): Observation['fuse'] {
+  const fitted = state.bench.fuseFitted;
+  const element = fitted ? 'unseen' : circuit.truckFuse.melted ? 'melted' : 'whole';
+  return before?.fitted === fitted && before.element === element ? before : { fitted, element };
+}
+
+function plugOf({ state }: Rig, { pins }: SteadySight, before: Seen<'plug'>): Observation['plug'] {
+  const mated = state.bench.plugMated;
+  return before?.mated === mated && before.pins === pins ? before : { mated, pins };
+}
+
+function jumperOf({ state, circuit }: Rig, before: Seen<'jumper'>): Observation['jumper'] {
+  const switchedOn = state.bench.jumperOn;
+  const fuse = circuit.jumperFuse.melted ? 'melted' : 'whole';
+  return before?.switchedOn === switchedOn && before.fuse === fuse ? before : { switchedOn, fuse };
+}
+
+function handPumpOf(rig: Rig, before: Seen<'handPump'>): Observation['handPump'] {
+  const { bench, tick } = rig.state;
+  const handle = handleAt(rig, tick);
+  const moving = bench.handle.mode !== 'still';
+  const { releaseOpen } = bench;
+  const still = before?.handle === handle && before.moving === moving && before.releaseOpen === releaseOpen;
+  return still ? before : { handle, moving, releaseOpen };
+}
+
+function gaugeOf(rig: Rig, before: Seen<'gauge'>): Observation['gauge'] {
+  const pa = gaugePa(rig);
+  const needleKPa = pa / 1000;
+  const steady = gaugeIsSteady(rig, pa);
+  return before?.needleKPa === needleKPa && before.steady === steady ? before : { needleKPa, steady };
+}
+
 /** What the bench supply's own meters show. */
-function supplyOf({ circuit, state }: Rig): Observation['supply'] {
-  const { volts, deliveredAmps, limiting } = circuit.tools.supply;
+function supplyOf({ circuit, state }: Rig, before: Seen<'supply'>): Observation['supply'] {
+  const { supply } = circuit.tools;
+  const { deliveredAmps: amps, limiting } = supply;
   const on = state.bench.supplyOn;
-  return { on, volts: on ? volts : 0, amps: deliveredAmps, limiting };
+  const volts = on ? supply.volts : 0;
+  const still =
+    before?.on === on && before.volts === volts && before.amps === amps && before.limiting === limiting;
+  return still ? before : { on, volts, amps, limiting };
 }
 
 /** The water manometer as it is read. */
-function manometerOf(rig: Rig): Observation['manometer'] {
+function manometerOf(rig: Rig, before: Seen<'manometer'>): Observation['manometer'] {
   const pa = manometerPa(rig);
-  return { kPa: pa === null ? null : pa / 1000, steady: manometerIsSteady(rig) };
+  const kPa = pa === null ? null : pa / 1000;
+  const steady = manometerIsSteady(rig);
+  return before?.kPa === kPa && before.steady === steady ? before : { kPa, steady };
 }
 
 /** The smoke machine's own gauges, and where its smoke comes out. */
-function smokeOf(rig: Rig): Observation['smoke'] {
-  const { smoke } = rig.state.bench;
+function smokeOf(rig: Rig, before: Seen<'smoke'>): Observation['smoke'] {
+  const { gas, pa: setPa } = rig.state.bench.smoke;
   const { pa, flow } = smokeGauges(rig);
-  const seenAt = [...rig.state.smokeSeenAt];
-  return { gas: smoke.gas, setKPa: smoke.pa / 1000, gaugeKPa: pa / 1000, flow, seenAt };
+  const setKPa = setPa / 1000;
+  const gaugeKPa = pa / 1000;
+  const { smokeSeenAt } = rig.state;
+  const still =
+    before?.gas === gas && before.setKPa === setKPa && before.gaugeKPa === gaugeKPa && before.flow === flow;
+  if (still && smokeSeenAt.length === 0 && before.seenAt.length === 0) return before;
+  return { gas, setKPa, gaugeKPa, flow, seenAt: [...smokeSeenAt] };
 }
 
 /** The inside of the unit and the truth of the circuit, for walkthroughs and the debrief. */

@@ -1,6 +1,7 @@
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import type { ControllerMemory } from '../devices/controller/ControllerMemory.ts';
 import { senseStateOf } from '../devices/controller/circuitTests.ts';
+import type { Monitor } from '../devices/controller/Monitor.ts';
 import {
   CODE_STATUSES,
   type CodeStatus,
@@ -21,27 +22,51 @@ export function dashLampLit({ state }: Rig): boolean {
   return proving || bench.controller.lamp;
 }
 
-/** What the reader shows of the controller. */
-export function readController(rig: Rig): ReaderObservation {
+/** What the reader shows of the controller; `before` again where that is what it showed before. */
+export function readController(rig: Rig, before?: ReaderObservation): ReaderObservation {
   const { bench, watch } = rig.state;
   if (bench.key === 'off') return ASLEEP;
   const senseVolts = measuredVolts(rig.circuit.volts('controller-sense'));
-  const { result, complete } = bench.controller;
+  const { codes, freeze } = heldBy(bench.controller);
+  const { command, driver } = bench;
+  const monitor = readMonitor(bench.controller, watch.monitor, before?.monitor);
+  const still =
+    before?.senseVolts === senseVolts &&
+    before.command === command &&
+    before.driver === driver &&
+    before.codes === codes &&
+    before.freeze === freeze &&
+    before.monitor === monitor;
+  if (still) return before;
   return {
     awake: true,
     senseVolts,
     senseState: senseStateOf(senseVolts),
-    command: bench.command,
-    driver: bench.driver,
-    ...heldBy(bench.controller),
-    monitor: {
-      phase: watch.monitor?.phase ?? result?.phase ?? 'waiting',
-      seconds: result?.seconds ?? 0,
-      limitSeconds: result?.limitSeconds ?? null,
-      complete,
-    },
+    command,
+    driver,
+    codes,
+    freeze,
+    monitor,
     fuelPercent: Math.floor(rig.spec.fuelLevel * 100 + 0.5),
   };
+}
+
+type MonitorSeen = ReaderObservation['monitor'];
+
+function readMonitor(
+  { result, complete }: ControllerMemory,
+  running: Monitor | null,
+  before: MonitorSeen | undefined,
+): MonitorSeen {
+  const phase = running?.phase ?? result?.phase ?? 'waiting';
+  const seconds = result?.seconds ?? 0;
+  const limitSeconds = result?.limitSeconds ?? null;
+  const still =
+    before?.phase === phase &&
+    before.seconds === seconds &&
+    before.limitSeconds === limitSeconds &&
+    before.complete === complete;
+  return still ? before : { phase, seconds, limitSeconds, complete };
 }
 
 /** The controller's converter has steps of 0.01 V. */

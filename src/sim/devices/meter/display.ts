@@ -25,21 +25,23 @@ export function displayOf(
 }
 
 interface Written {
+  readonly reading: Reading;
   readonly range: MeterRange;
   readonly zero: number | null;
   readonly lcd: LcdReading;
 }
 
-/** The last writing of a reading: it stands on the display for a quarter of a second and is looked at more often. */
-const lastWriting = new WeakMap<Reading, Written>();
+/**
+ * The last writing of a reading: it stands on the display for a quarter of a second and is looked at more often. What is
+ * kept follows from its keys alone.
+ */
+let last: Written | null = null;
 
 function remembered(reading: Reading, range: MeterRange, zero: number | null, settled: boolean): LcdReading {
-  const last = lastWriting.get(reading);
-  if (last !== undefined && last.range === range && last.zero === zero && last.lcd.settled === settled) {
-    return last.lcd;
-  }
+  const known = last?.reading === reading && last.range === range && last.zero === zero;
+  if (known && last?.lcd.settled === settled) return last.lcd;
   const lcd = written(reading, range, zero, settled);
-  lastWriting.set(reading, { range, zero, lcd });
+  last = { reading, range, zero, lcd };
   return lcd;
 }
 
@@ -58,5 +60,6 @@ function written(reading: Reading, range: MeterRange, zero: number | null, settl
 /** Decimal text without a minus sign on zero. */
 function fixed(x: number, decimals: number): string {
   const text = x.toFixed(decimals);
+  if (x >= 0) return text;
   return Number(text) === 0 ? (0).toFixed(decimals) : text;
 }
