@@ -17,6 +17,8 @@ const MOST_GROWTH = 4;
 const LONGEST_TICKS: Tick = secondsToTicks(0.02);
 /** 2 ms while the plunger travels: a quarter of its way. Shorter steps moved the coil's current by less than 2e-5 of it. */
 const TRAVELLING_TICKS: Tick = secondsToTicks(0.002);
+/** 0.4 ms: the first step of a plunger that sets out or arrives. */
+const STIRRED_TICKS: Tick = secondsToTicks(0.0004);
 
 /** What the last step of the circuit showed. */
 export interface ElectricalStep {
@@ -37,6 +39,14 @@ export function wakeElectrical(state: Pick<WorldState, 'electrical'>): void {
   electrical.calm = false;
   electrical.quiet = 0;
   electrical.stepTicks = 1;
+}
+
+/** The plunger sets out or arrives: the circuit goes on from what it holds, and its coil otherwise than before. */
+export function stirElectrical(state: Pick<WorldState, 'electrical'>): void {
+  const { electrical } = state;
+  electrical.calm = false;
+  electrical.quiet = 0;
+  electrical.stepTicks = Math.min(electrical.stepTicks, STIRRED_TICKS);
 }
 
 /**

@@ -2,7 +2,7 @@ import { clamp } from '../../base/maths.ts';
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import { type PlungerEvent, plungerTable } from '../devices/modes/plunger.ts';
 import { replanAir, stepAir } from './airSteps.ts';
-import { wakeElectrical } from './electricalPace.ts';
+import { stirElectrical } from './electricalPace.ts';
 import type { Rig } from './Rig.ts';
 import { trial } from './trial.ts';
 import { NEVER } from './WorldState.ts';
@@ -35,11 +35,11 @@ export function plungerEvent(rig: Rig, event: PlungerEvent, tick: Tick): void {
     bench.plungerTravel = mode === 'seated' ? 1 : 0;
     state.plungerMotion = { from: bench.plungerTravel, since: tick, towards: bench.plungerTravel };
     state.deadlines.plunger = NEVER;
-    rig.happen(mode === 'seated' ? 'click-on' : 'click-off', tick);
+    rig.happen(mode === 'seated' ? 'click-on' : 'click-off', 'unit', tick);
   }
   rig.sync();
   if (valveMoves) replanAir(rig);
-  wakeElectrical(state);
+  stirElectrical(state);
 }
 
 /**

@@ -22,6 +22,8 @@ export class Recorder {
 
   /** Takes in the happenings not yet known; returns how many of them were clicks of pulling in. */
   hear(happenings: readonly Happening[]): number {
+    const newest = happenings[happenings.length - 1];
+    if (newest === undefined || newest.id <= this.lastHappening) return 0;
     let clicksOn = 0;
     for (const { id, tick, kind } of happenings) {
       if (id <= this.lastHappening) continue;
