@@ -13,7 +13,7 @@ const told = (before: Observation, now: Observation): readonly string[] =>
 
 describe('what is heard of a frame', () => {
   const click = (id: number, tick: number) =>
-    ({ id, tick: tick as Observation['tick'], kind: 'click-on' }) as const;
+    ({ id, tick: tick as Observation['tick'], kind: 'click-on', at: 'unit' }) as const;
   const ids = ({ happenings }: Observation): readonly number[] => happenings.map(({ id }) => id);
   const now = {
     ...seen,
@@ -64,8 +64,8 @@ describe('what the bench tells by itself', () => {
 
   it('is said once, with what was heard, and never what was there before', () => {
     const announcer = new BenchAnnouncer();
-    const old = { id: 1, tick: 0, kind: 'click-on' } as const;
-    const melted = { id: 2, tick: 0, kind: 'fuse-pop' } as const;
+    const old = { id: 1, tick: 0, kind: 'click-on', at: 'unit' } as const;
+    const melted = { id: 2, tick: 0, kind: 'fuse-pop', at: 'jumper' } as const;
     expect(announcer.hear(then({ happenings: [old] }), 0, 'off')).toBeNull();
     const sentence = announcer.hear(then({ happenings: [old, melted], dashLamp: true }), 1, 'off');
     expect(sentence).toBe('A fuse melted. The lamp in the dash is lit.');

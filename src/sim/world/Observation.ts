@@ -105,11 +105,28 @@ export const HAPPENING_KINDS = [
 ] as const;
 export type HappeningKind = (typeof HAPPENING_KINDS)[number];
 
+/** Where something happened, as far as an eye or an ear by the bench could tell. */
+export type HappeningPlace =
+  | LeadPoint
+  | AirSite
+  | SmokePlace
+  | WigglePlace
+  | 'unit'
+  | 'dash'
+  | 'fuse'
+  | 'jumper'
+  | 'manometer'
+  | 'meter'
+  | 'milliamps-jack'
+  | 'amps-jack';
+
 export interface Happening {
   /** Counts up from 1; a view plays each number once. */
   readonly id: number;
   readonly tick: Tick;
   readonly kind: HappeningKind;
+  /** Null where it could not be told. */
+  readonly at: HappeningPlace | null;
 }
 
 /** The controller as the reader tool shows it; null values while the key is off. */

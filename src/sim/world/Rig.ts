@@ -15,7 +15,7 @@ import { AS_BUILT, rigParameters, timesRenewed } from '../rigs/rigParameters.ts'
 import { replanAir, stepAir } from './airSteps.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import { startingFaces } from './harnessMotion.ts';
-import type { Finding, HappeningKind } from './Observation.ts';
+import type { Finding, HappeningKind, HappeningPlace } from './Observation.ts';
 import { layPlungerAtRest, seatStuckPlunger } from './plungerMotion.ts';
 import type { WorldSpec } from './WorldPort.ts';
 import { startingState, type WorldState } from './WorldState.ts';
@@ -120,10 +120,10 @@ export class Rig {
     this.sync();
   }
 
-  happen(kind: HappeningKind, tick: Tick): void {
+  happen(kind: HappeningKind, at: HappeningPlace | null, tick: Tick): void {
     const { state } = this;
     state.lastHappening += 1;
-    state.happenings.push({ id: state.lastHappening, tick, kind });
+    state.happenings.push({ id: state.lastHappening, tick, kind, at });
     if (state.happenings.length > KEPT_HAPPENINGS) state.happenings.shift();
   }
 

@@ -9,6 +9,7 @@ import { advanceRig, catchUp, PULSE_HALF_TICKS } from './advance.ts';
 import { replanAir } from './airSteps.ts';
 import type { ApplyContext } from './apply/ApplyContext.ts';
 import { applyAction } from './apply/applyAction.ts';
+import { contactMoved } from './contactMoved.ts';
 import { keyTurned, solenoidSwitched } from './controllerWatch.ts';
 import { driveBefore, driveTruck } from './driveTruck.ts';
 import { wakeElectrical } from './electricalPace.ts';
@@ -59,6 +60,7 @@ export class World implements WorldPort {
     const key = state.bench.key;
     const jumperOn = state.bench.jumperOn;
     const wiggle = state.bench.wiggle;
+    const contact = contactMoved(action, state.bench);
     const result = applyAction(this.context(), action);
     this.seen = null;
     this.steady = null;
@@ -73,6 +75,7 @@ export class World implements WorldPort {
     }
     if (bench.wiggle !== wiggle) startWiggle(rig, state.tick);
     if (jumperOn && !bench.jumperOn) state.jumperBrokeAt = state.tick;
+    if (contact !== null) state.lastContact = { at: contact, tick: state.tick };
     if (action.kind === 'place-lead') state.touched = action.end;
     rig.sync();
     wakeElectrical(state);
@@ -150,7 +153,7 @@ export class World implements WorldPort {
     const { state } = rig;
     return {
       bench: state.bench,
-      happen: (kind) => rig.happen(kind, state.tick),
+      happen: (kind, at) => rig.happen(kind, at, state.tick),
       vacuumAt: (site) => rig.air.vacuumAt(site),
       ampsThrough: (end) => rig.circuit.ampsThrough(end),
       parameters: rig.parametersToTheEye(),

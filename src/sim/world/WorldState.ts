@@ -5,7 +5,7 @@ import type { Monitor } from '../devices/controller/Monitor.ts';
 import { freshMeter, type MeterState } from '../devices/meter/MeterState.ts';
 import type { LeadEnd, SmokePlace } from '../devices/places.ts';
 import type { FuseName } from '../rigs/BenchCircuit.ts';
-import type { DriveReport, Finding, Happening } from './Observation.ts';
+import type { DriveReport, Finding, Happening, HappeningPlace } from './Observation.ts';
 
 /** A deadline that is not set. */
 export const NEVER = Number.MAX_SAFE_INTEGER;
@@ -80,6 +80,8 @@ export interface WorldState {
   seenMelted: Record<FuseName, boolean>;
   /** When the jumper's switch last opened, until its arc was seen; null when long ago. */
   jumperBrokeAt: Tick | null;
+  /** The contact that a hand last made or broke, and when. */
+  lastContact: { at: HappeningPlace; tick: Tick } | null;
   /** The lead end that has just been put somewhere, until the circuit was solved with it there. */
   touched: LeadEnd | null;
   /** Steps that a network could not solve; stays 0 in a healthy world. */
@@ -133,6 +135,7 @@ export function startingState(readingTicks: number, trials: readonly number[]): 
     trials,
     seenMelted: { truck: false, jumper: false, milliamp: false, amp: false, 'plain-lead': false },
     jumperBrokeAt: null,
+    lastContact: null,
     touched: null,
     unsolved: 0,
   };

@@ -14,11 +14,11 @@ export function watchAirDamage(rig: Rig, tick: Tick): void {
   if (pressure > parameters.canisterBurstsPa) {
     const before = bench.acquired.length;
     rig.damage('canister-cracked', 1);
-    if (bench.acquired.length > before) rig.happen('crack-heard', tick);
+    if (bench.acquired.length > before) rig.happen('crack-heard', 'canister', tick);
   }
   if (!bench.waterLost && Math.abs(air.vacuum('manometer')) > MANOMETER_REACH_PA) {
     bench.waterLost = true;
-    rig.happen('water-lost', tick);
+    rig.happen('water-lost', 'manometer', tick);
     rig.sync();
   }
 }

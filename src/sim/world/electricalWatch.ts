@@ -3,7 +3,7 @@ import { driverTable } from '../devices/modes/driver.ts';
 import type { FuseName } from '../rigs/BenchCircuit.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import { worseBy } from './growingDamage.ts';
-import type { HappeningKind } from './Observation.ts';
+import type { HappeningKind, HappeningPlace } from './Observation.ts';
 import { watchCoil } from './plungerMotion.ts';
 import type { Rig } from './Rig.ts';
 import { NEVER } from './WorldState.ts';
@@ -15,6 +15,13 @@ const PARTS_WITH: Readonly<Record<FuseName, readonly HappeningKind[]>> = {
   milliamp: ['fuse-pop'],
   amp: ['fuse-pop'],
   'plain-lead': ['lead-burnt', 'spark'],
+};
+/** Where that is. */
+const PARTED_AT: Readonly<Record<Exclude<FuseName, 'plain-lead'>, HappeningPlace>> = {
+  truck: 'fuse',
+  jumper: 'jumper',
+  milliamp: 'milliamps-jack',
+  amp: 'amps-jack',
 };
 const FUSE_NAMES = Object.keys(PARTS_WITH) as FuseName[];
 
@@ -54,35 +61,51 @@ function watchFuses(rig: Rig, tick: Tick): void {
   for (const name of FUSE_NAMES) {
     if (!circuit.fuses[name].melted || state.seenMelted[name]) continue;
     state.seenMelted[name] = true;
-    for (const kind of PARTS_WITH[name]) rig.happen(kind, tick);
+    for (const kind of PARTS_WITH[name]) rig.happen(kind, partedAt(rig, name), tick);
     if (name === 'plain-lead') rig.damage('plain-lead-burnt', 0);
     wakeElectrical(state);
   }
+}
+
+/** The plain lead burns through where it was last laid, which is where its spark is seen. */
+function partedAt({ state }: Rig, name: FuseName): HappeningPlace {
+  if (name !== 'plain-lead') return PARTED_AT[name];
+  const ends = [state.bench.leads['plain-a'], state.bench.leads['plain-b']];
+  const last = state.lastContact?.at;
+  return ends.find((point) => point === last) ?? ends.find((point) => point !== null) ?? 'battery-positive';
 }
 
 /** A tip laid on a short sparks as it touches. */
 function watchTouch(rig: Rig, tick: Tick): void {
   const { state } = rig;
   if (state.touched === null) return;
-  if (Math.abs(rig.circuit.ampsThrough(state.touched)) > TOUCH_SPARKS_AMPS) spark(rig, tick);
+  if (Math.abs(rig.circuit.ampsThrough(state.touched)) > TOUCH_SPARKS_AMPS)
+    spark(rig, state.bench.leads[state.touched], tick);
   state.touched = null;
 }
 
 /** Sparks close together are seen as one. */
-function spark(rig: Rig, tick: Tick): void {
+function spark(rig: Rig, at: HappeningPlace | null, tick: Tick): void {
   const { happenings } = rig.state;
   const seen = happenings.some((one) => one.kind === 'spark' && one.tick >= tick - ARC_TICKS);
-  if (!seen) rig.happen('spark', tick);
+  if (!seen) rig.happen('spark', at, tick);
 }
 
 /** The spark over whatever opened the coil's circuit; in the jumper's own switch it burns the contacts. */
 function watchArc(rig: Rig, tick: Tick): void {
   const { state } = rig;
   if (rig.circuit.arcAmps < ARC_SEEN_AMPS) return;
-  spark(rig, tick);
+  spark(rig, openedAt(rig, tick), tick);
   if (state.jumperBrokeAt === null || tick - state.jumperBrokeAt > ARC_TICKS) return;
   state.jumperBrokeAt = null;
   rig.damage('jumper-contacts-burnt', worseBy(state.bench, 'jumper-contacts-burnt', ARC_BURNS_BY));
+}
+
+/** What has just opened: the contact a hand moved, or a loose one in the harness that is being moved. */
+function openedAt({ state }: Rig, tick: Tick): HappeningPlace | null {
+  const { lastContact, bench } = state;
+  if (lastContact !== null && tick - lastContact.tick <= ARC_TICKS) return lastContact.at;
+  return bench.wiggle?.at ?? null;
 }
 
 /**

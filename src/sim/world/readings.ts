@@ -48,7 +48,7 @@ export function gatherMeter(rig: Rig, seconds: number, tick: Tick): void {
 function listenFor(rig: Rig, meter: MeterState, volts: number, tick: Tick): void {
   const sounded = toneSounds(meter, tick);
   listen(meter, volts, tick);
-  if (!sounded && toneSounds(meter, tick)) rig.happen('tone', tick);
+  if (!sounded && toneSounds(meter, tick)) rig.happen('tone', 'meter', tick);
 }
 
 function voltsAt(circuit: BenchCircuit, place: MeterSpec['looksAt']): number {

@@ -29,7 +29,8 @@ export function driftSmoke(rig: Rig, tick: Tick): void {
   const shares = mixSmoke(air.network, air.smokeSource, state.smokeShares);
   state.smokeShares = shares.some((share) => share > LEAST_SHARE) ? shares : [];
   const seen = placesSeen(rig);
-  if (seen.some((place) => !state.smokeSeenAt.includes(place))) rig.happen('smoke-seen', tick);
+  const fresh = seen.find((place) => !state.smokeSeenAt.includes(place));
+  if (fresh !== undefined) rig.happen('smoke-seen', fresh, tick);
   state.smokeSeenAt = seen;
 }
 

@@ -33,8 +33,9 @@ function working(name: string): Observation {
   return found;
 }
 
-function heard(...kinds: readonly Happening['kind'][]): readonly Happening[] {
-  return kinds.map((kind, i) => ({ id: i + 1, tick: 0 as Happening['tick'], kind }));
+type HeardThere = readonly [Happening['kind'], Happening['at']];
+function heard(...those: readonly HeardThere[]): readonly Happening[] {
+  return those.map(([kind, at], i) => ({ id: i + 1, tick: 0 as Happening['tick'], kind, at }));
 }
 
 const underVacuum = working('back-probing under vacuum');
@@ -53,13 +54,13 @@ export const PICTURES: Readonly<Record<string, Picture>> = {
     theme: 'paper',
   },
   parted: {
-    observation: { ...parted, happenings: heard('click-on', 'spark') },
+    observation: { ...parted, happenings: heard(['click-on', 'unit'], ['spark', 'jumper']) },
     view: { ...QUIET, showFunctions: true },
     theme: 'paper',
   },
   ohms: { observation: working('winding in ohms'), view: QUIET, theme: 'paper' },
   tone: {
-    observation: { ...working('tips together'), happenings: heard('tone') },
+    observation: { ...working('tips together'), happenings: heard(['tone', 'meter']) },
     view: QUIET,
     theme: 'paper',
   },
@@ -98,7 +99,7 @@ export const PICTURES: Readonly<Record<string, Picture>> = {
     observation: {
       ...working('pump on the canister hose, plugs in the others'),
       jumper: { switchedOn: true, fuse: 'melted' },
-      happenings: heard('fuse-pop', 'hiss', 'relay'),
+      happenings: heard(['fuse-pop', 'amps-jack'], ['hiss', 'canister-port'], ['relay', 'dash']),
     },
     view: QUIET,
     theme: 'paper',
@@ -146,7 +147,10 @@ export const PICTURES: Readonly<Record<string, Picture>> = {
   },
   'smoke-start': { observation: start, view: { ...QUIET, shelf: 'smoke' }, theme: 'paper' },
   smoke: {
-    observation: { ...working('smoke in the canister hose'), happenings: heard('smoke-seen') },
+    observation: {
+      ...working('smoke in the canister hose'),
+      happenings: heard(['smoke-seen', 'canister-hose']),
+    },
     view: { ...QUIET, shelf: 'smoke' },
     theme: 'paper',
   },

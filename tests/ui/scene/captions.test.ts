@@ -1,13 +1,34 @@
 import { describe, expect, it } from 'vitest';
-import { EXAMINED_PLACES, SMOKE_PLACES } from '../../../src/sim/devices/places.ts';
-import { type Finding, HAPPENING_KINDS, type Observation } from '../../../src/sim/world/Observation.ts';
-import { boxAround, inside, overlap, SHEET } from '../../../src/ui/interaction/layout/geometry.ts';
+import {
+  AIR_SITES,
+  EXAMINED_PLACES,
+  LEAD_POINTS,
+  SMOKE_PLACES,
+  UNIT_PORTS,
+  WIGGLE_PLACES,
+} from '../../../src/sim/devices/places.ts';
+import type {
+  Finding,
+  HappeningKind,
+  HappeningPlace,
+  Observation,
+} from '../../../src/sim/world/Observation.ts';
+import { BARBS } from '../../../src/ui/interaction/layout/benchPlan.ts';
+import {
+  boxAround,
+  distance,
+  inside,
+  overlap,
+  SHEET,
+  type Vec,
+} from '../../../src/ui/interaction/layout/geometry.ts';
 import { placeEnds, placeHotspots } from '../../../src/ui/interaction/layout/hotspots.ts';
 import { LCD } from '../../../src/ui/interaction/layout/meterPlan.ts';
-import { SHELF_TABS } from '../../../src/ui/interaction/layout/shelfPlan.ts';
+import { type FixedPoint, POINTS } from '../../../src/ui/interaction/layout/points.ts';
+import { SHELF_TABS, type ShelfTab } from '../../../src/ui/interaction/layout/shelfPlan.ts';
 import type { Frame } from '../../../src/ui/scene/Frame.ts';
-import { happeningAt } from '../../../src/ui/scene/views/captions.ts';
 import { createFindingCaptions } from '../../../src/ui/scene/views/findingCaptions.ts';
+import { happeningAt } from '../../../src/ui/scene/views/happeningPlaces.ts';
 import { smokeAt, smokeWord } from '../../../src/ui/scene/views/smokePuffs.ts';
 import { observation, startObservation, workingObservations } from '../layout/benchObservations.ts';
 
@@ -15,27 +36,46 @@ const SHELVES = SHELF_TABS.flatMap((shelf) =>
   [...workingObservations().values()].map((seen) => ({ shelf, seen })),
 );
 
+const PLACES: readonly HappeningPlace[] = [
+  ...new Set<HappeningPlace>([
+    ...LEAD_POINTS,
+    ...AIR_SITES,
+    ...SMOKE_PLACES,
+    ...WIGGLE_PLACES,
+    ...(['unit', 'dash', 'fuse', 'jumper', 'manometer', 'meter', 'milliamps-jack', 'amps-jack'] as const),
+  ]),
+];
+
+function captionAt(kind: HappeningKind, at: HappeningPlace | null, seen: Observation, shelf: ShelfTab): Vec {
+  return happeningAt({ id: 1, tick: seen.tick, kind, at }, seen, shelf, placeEnds(seen, shelf));
+}
+
 describe('captions', () => {
   it('of everything heard or seen stand on the sheet, clear of the window', () => {
     for (const { shelf, seen } of SHELVES) {
-      for (const kind of HAPPENING_KINDS) {
-        const pill = boxAround(happeningAt(kind, seen, shelf), 80, 32);
-        expect(inside(pill, SHEET), kind).toBe(true);
-        expect(overlap(pill, LCD), kind).toBe(false);
+      for (const at of [...PLACES, null]) {
+        const pill = boxAround(captionAt('spark', at, seen, shelf), 80, 32);
+        expect(inside(pill, SHEET), `${at}`).toBe(true);
+        expect(overlap(pill, LCD), `${at}`).toBe(false);
       }
     }
   });
 
-  it('of a burst canister, a cracked barb and a popped meter fuse stand at what they come from', () => {
-    const at = (kind: 'crack-heard' | 'barb-cracked' | 'fuse-pop', change: Partial<Observation>) =>
-      happeningAt(kind, observation(change), 'leads');
-    expect(at('crack-heard', {}).x).toBeLessThan(200);
-    const start = startObservation();
-    const clamps = { ...start.clamps, 'engine-port': 'over-tight' } as const;
-    expect(at('barb-cracked', { clamps }).y).toBeGreaterThan(at('barb-cracked', {}).y);
-    const amps = at('fuse-pop', { meter: { ...start.meter, jack: 'amps' } });
-    const milliamps = at('fuse-pop', { meter: { ...start.meter, jack: 'milliamps' } });
-    expect(amps.x).toBeGreaterThan(milliamps.x);
+  it('of a spark stand at the point that sparked, wherever that is', () => {
+    for (const { shelf, seen } of SHELVES) {
+      for (const [point, place] of Object.entries(POINTS)) {
+        if (overlap(boxAround(place, 60, 60), LCD)) continue;
+        expect(distance(captionAt('spark', point as FixedPoint, seen, shelf), place), point).toBeLessThan(80);
+      }
+    }
+  });
+
+  it('of a barb and of a meter fuse stand at the very one', () => {
+    const seen = startObservation();
+    for (const port of UNIT_PORTS)
+      expect(distance(captionAt('barb-cracked', port, seen, 'leads'), BARBS[port].tip)).toBeLessThan(40);
+    const amps = captionAt('fuse-pop', 'amps-jack', seen, 'leads');
+    expect(amps.x).toBeGreaterThan(captionAt('fuse-pop', 'milliamps-jack', seen, 'leads').x);
   });
 
   it('of smoke stand on the sheet for every place it may come out at', () => {

@@ -15,7 +15,7 @@ function listening() {
 
 /** Happenings with ids that count up from `firstId`. */
 function happened(firstId: number, ...kinds: readonly HappeningKind[]): readonly Happening[] {
-  return kinds.map((kind, i) => ({ id: firstId + i, tick: 100 * (firstId + i), kind }));
+  return kinds.map((kind, i) => ({ id: firstId + i, tick: 100 * (firstId + i), kind, at: null }));
 }
 
 function seen(happenings: readonly Happening[], tone = false, handle = 0): Heard {

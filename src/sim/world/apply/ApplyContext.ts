@@ -3,12 +3,12 @@ import type { BenchState } from '../../devices/BenchState.ts';
 import type { RigParameters } from '../../devices/parameters.ts';
 import type { AirSite, Cavity, ExaminedPlace, LeadEnd } from '../../devices/places.ts';
 import type { Refusal } from '../Action.ts';
-import type { Finding, HappeningKind } from '../Observation.ts';
+import type { Finding, HappeningKind, HappeningPlace } from '../Observation.ts';
 
 /** What an action may touch: the bench's discrete state, and the few things a hand hears or feels at once. */
 export interface ApplyContext {
   readonly bench: BenchState;
-  happen(kind: HappeningKind): void;
+  happen(kind: HappeningKind, at: HappeningPlace | null): void;
   /** Vacuum at a site's volume, pascal below the room (for the hiss when something is pulled off). */
   vacuumAt(site: AirSite): number;
   /** Amps through a lead end that is about to be lifted or placed (for the spark). */

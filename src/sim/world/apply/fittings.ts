@@ -69,7 +69,7 @@ export function clamp({ bench, happen }: ApplyContext, port: UnitPort, setting: 
   bench.clamps[port] = setting;
   if (setting === 'over-tight' && !bench.cracked[port]) {
     bench.cracked[port] = true;
-    happen('barb-cracked');
+    happen('barb-cracked', port);
   }
   return ok(undefined);
 }

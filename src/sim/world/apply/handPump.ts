@@ -27,7 +27,7 @@ export function stroke({ bench }: ApplyContext, depth: number): Applied {
 export function release(context: ApplyContext, open: boolean): Applied {
   const { bench } = context;
   if (bench.releaseOpen === open) return err('already-so');
-  if (open) hissAt(context, 'pump-hose-end');
+  if (open) hissAt(context, 'pump-hose-end', 'pump');
   bench.releaseOpen = open;
   return ok(undefined);
 }

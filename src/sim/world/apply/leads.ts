@@ -35,7 +35,7 @@ export function placeLead({ bench, damage }: ApplyContext, end: LeadEnd, point: 
 /** Lifts a lead end off; it rests on the mat. Breaking a current is seen as a spark. */
 export function liftLead({ bench, ampsThrough, happen }: ApplyContext, end: LeadEnd): Applied {
   if (bench.leads[end] === null) return err('lead-is-loose');
-  if (Math.abs(ampsThrough(end)) > SPARK_AMPS) happen('spark');
+  if (Math.abs(ampsThrough(end)) > SPARK_AMPS) happen('spark', bench.leads[end]);
   bench.leads[end] = null;
   return ok(undefined);
 }

@@ -13,6 +13,6 @@ export function setKey({ bench, happen }: ApplyContext, position: KeyPosition): 
     bench.pulseHigh = false;
     bench.driver = driverTable.next(bench.driver, 'KEY_OFF');
   }
-  if (wakes) happen('relay');
+  if (wakes) happen('relay', 'dash');
   return ok(undefined);
 }
