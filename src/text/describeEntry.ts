@@ -1,10 +1,10 @@
 import type { MeterDisplay, Observation } from '../sim/world/Observation.ts';
 import type { LogEntry } from '../training/sitting/LogEntry.ts';
-import { describePoint } from './describePoint.ts';
 import { conditions } from './entryConditions.ts';
 import { writtenByItself } from './entryOfItself.ts';
-import { capital, inH2O, inHg } from './format.ts';
+import { capital, gaugeByEye, inH2O, needleAtRest } from './format.ts';
 import { glowWords, ledWords, smokeWords, standsBetween } from './instrumentWords.ts';
+import { isOfMeter, meterStands } from './meterStands.ts';
 import { say } from './translate.ts';
 
 /** A log entry in words: what was measured, under which conditions, the number, and what was heard. */
@@ -23,13 +23,13 @@ interface Measured {
 export function describeEntry(entry: LogEntry, functionsKnown: boolean): EntryWords {
   const { seen } = entry;
   const clicks = entry.heard.clicksOn + entry.heard.clicksOff;
-  const heard = clicks > 0 ? say('log.clicks', { count: entry.heard.clicksOn || clicks }) : null;
-  const probing = seen.leads['meter-red'] !== null && seen.leads['meter-black'] !== null;
-  const measuring = entry.about === 'reading' && probing && seen.meter.function !== 'off';
+  const heard = clicks > 0 && entry.about === 'reading' ? clicksWords(entry.heard) : null;
+  const measuring = isOfMeter(entry);
+  const stands = measuring ? meterStands(seen, functionsKnown) : null;
   const { what, value } =
     writtenByItself(entry) ??
-    (measuring
-      ? { what: leadsWords(seen, functionsKnown), value: displayWords(seen.meter.display) }
+    (stands !== null
+      ? { what: stands, value: displayWords(seen.meter.display) }
       : withoutMeter(seen, heard, functionsKnown));
   return {
     what: capital(what),
@@ -39,11 +39,18 @@ export function describeEntry(entry: LogEntry, functionsKnown: boolean): EntryWo
   };
 }
 
-/** The digits as shown, with their unit; over range in words. */
+/** The digits as shown, with their unit; over range in words, and said where they still moved. */
 export function displayWords(display: MeterDisplay): string {
   if (display.digits === '') return say('log.meterOff');
-  if (display.digits.includes('OL')) return say('log.ol');
-  return `${display.digits} ${display.unit}`.trim();
+  if (display.digits.includes('-') && display.value === null) return say('log.notSettled');
+  const reading = display.digits.includes('OL') ? say('log.ol') : `${display.digits} ${display.unit}`.trim();
+  return display.settled ? reading : say('log.moving', { reading });
+}
+
+/** How often it clicked, and what fed the solenoid if that is known. */
+function clicksWords({ clicksOn, clicksOff, by }: LogEntry['heard']): string {
+  const heard = say('log.clicks', { count: clicksOn || clicksOff });
+  return by === null ? heard : say('log.clicksBy', { heard, by: say(`log.clickSources.${by}`) });
 }
 
 /** What an entry is of when no lead of the meter measures: the finest instrument that is connected. */
@@ -60,12 +67,13 @@ function withoutMeter(seen: Observation, heard: string | null, functionsKnown: b
   const led = standsBetween(seen, 'led-clip', 'led-tip', functionsKnown);
   if (led !== null) return { what: say('log.ledOn', led), value: ledWords(seen) };
   const onGauge = siteOfFitting(seen, 'pump-hose');
-  if (heard !== null && onGauge === null) return { what: say('log.listen'), value: heard };
+  if (heard !== null && (onGauge === null || needleAtRest(seen.gauge.needleKPa)))
+    return { what: say('log.listen'), value: heard };
   const what =
     onGauge !== null
       ? say('log.gaugeOn', { site: say(`sites.${onGauge}`) })
       : say(seen.sites['pump-hose-end'] === null ? 'log.gaugeLoose' : 'log.gaugeClosed');
-  return { what, value: inHg(seen.gauge.needleKPa) };
+  return { what, value: gaugeByEye(seen.gauge.needleKPa) };
 }
 
 function siteOfFitting(
@@ -74,14 +82,4 @@ function siteOfFitting(
 ): keyof Observation['sites'] | null {
   const site = Object.entries(seen.sites).find(([, on]) => on === fitting)?.[0];
   return site === undefined ? null : (site as keyof Observation['sites']);
-}
-
-function leadsWords(seen: Observation, functionsKnown: boolean): string {
-  const red = seen.leads['meter-red'];
-  const black = seen.leads['meter-black'];
-  if (red === null || black === null) return say('log.gaugeLoose');
-  return say('log.to', {
-    red: describePoint(red, functionsKnown),
-    black: describePoint(black, false),
-  });
 }

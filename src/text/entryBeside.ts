@@ -1,26 +1,24 @@
 import type { LogEntry } from '../training/sitting/LogEntry.ts';
-import { inH2O, inHg } from './format.ts';
+import { displayWords } from './describeEntry.ts';
+import { gaugeByEye, inH2O, needleAtRest } from './format.ts';
+import { isOfMeter, meterMeasures } from './meterStands.ts';
 
-/** Below this a needle rests on its pin and a column on its zero, kPa. */
-const AT_REST_KPA = 0.35;
+/** Below this a column rests on its zero, kPa. */
 const COLUMN_AT_REST_KPA = 0.02;
 
 /**
- * What the vacuum instruments in use showed beside a meter that measured: in a vacuum test the one number says nothing
- * without the other. Empty when the entry is no reading of the meter, or nothing is drawn.
+ * The other number of an entry. Beside a meter that measured: what the vacuum instruments in use showed, for in a vacuum
+ * test the one number says nothing without the other. Beside another instrument: what the meter showed, where it measured.
  */
-export function besideReading({ about, seen }: LogEntry): readonly string[] {
-  const { leads, meter, sites, gauge, manometer } = seen;
-  const measuring =
-    about === 'reading' &&
-    leads['meter-red'] !== null &&
-    leads['meter-black'] !== null &&
-    meter.function !== 'off';
-  if (!measuring) return [];
+export function besideReading(entry: LogEntry): readonly string[] {
+  const { about, seen } = entry;
+  if (about !== 'reading' || !meterMeasures(seen)) return [];
+  if (!isOfMeter(entry)) return [displayWords(seen.meter.display)];
+  const { sites, gauge, manometer } = seen;
   const fitted = Object.values(sites);
   const onGauge = fitted.includes('pump-hose') || sites['pump-hose-end'] !== null;
   return [
-    ...(onGauge && gauge.needleKPa >= AT_REST_KPA ? [inHg(gauge.needleKPa)] : []),
+    ...(onGauge && !needleAtRest(gauge.needleKPa) ? [gaugeByEye(gauge.needleKPa)] : []),
     ...(fitted.includes('manometer-hose') && (manometer.kPa ?? 0) >= COLUMN_AT_REST_KPA
       ? [inH2O(manometer.kPa ?? 0)]
       : []),

@@ -1,19 +1,18 @@
 import type { UnitPort } from '../sim/devices/places.ts';
 import type { Observation } from '../sim/world/Observation.ts';
 import type { LogEntry } from '../training/sitting/LogEntry.ts';
-import { fixed, inH2O, inHg, kPaToInHg } from './format.ts';
+import { gaugeByEye, inH2O, needleAtRest, needleByEye } from './format.ts';
 import { glowWords, ledWords, smokeWords, standsBetween } from './instrumentWords.ts';
+import { meterStands } from './meterStands.ts';
 import { say } from './translate.ts';
 
-/** Below this a needle is taken to rest on its zero pin (half a division of a 30 inHg gauge), kPa. */
-const GAUGE_REST_KPA = 0.35;
 const SWING_WORTH_TELLING_KPA = 3.4;
 const PORTS: readonly UnitPort[] = ['canister-port', 'air-port', 'engine-port'];
 
 /** Everything that has to stand beside a number for it to mean anything, each in a few words. */
 export function conditions(entry: LogEntry, measuring: boolean): string[] {
   const { seen } = entry;
-  const words: string[] = measuring ? meterWords(seen) : [];
+  const words: string[] = measuring ? meterWords(seen) : meterBeside(entry);
   if (seen.unit === 'known-good') words.push(say('log.onKnownGood'));
   words.push(say('log.key', { position: say(`key.${seen.key}`) }));
   if (!seen.plug.mated) words.push(say('log.parted'));
@@ -31,6 +30,13 @@ export function conditions(entry: LogEntry, measuring: boolean): string[] {
   return words;
 }
 
+/** The meter where the entry is first of another instrument: what it stands between. Its number stands beside. */
+function meterBeside({ about, seen }: LogEntry): string[] {
+  if (about !== 'reading' || seen.meter.function === 'off') return [];
+  const between = meterStands(seen, false);
+  return between === null ? [] : [say('log.meterBeside', { between }), ...meterWords(seen)];
+}
+
 function meterWords({ meter }: Observation): string[] {
   const words: string[] = [];
   if (meter.function !== 'volts-dc') words.push(say(`meterFunctions.${meter.function}`));
@@ -45,13 +51,13 @@ function meterWords({ meter }: Observation): string[] {
 }
 
 function vacuumWords({ seen, gaugeSwing }: LogEntry): string[] {
-  const still = seen.gauge.needleKPa < GAUGE_REST_KPA ? say('log.noVacuum') : inHg(seen.gauge.needleKPa);
+  const still = needleAtRest(seen.gauge.needleKPa) ? say('log.noVacuum') : gaugeByEye(seen.gauge.needleKPa);
   if (gaugeSwing.highKPa - gaugeSwing.lowKPa < SWING_WORTH_TELLING_KPA) return [still];
   return [
     still,
     say('log.vacuumSwing', {
-      low: fixed(kPaToInHg(Math.max(gaugeSwing.lowKPa, 0)), 1),
-      high: fixed(kPaToInHg(gaugeSwing.highKPa), 1),
+      low: needleByEye(Math.max(gaugeSwing.lowKPa, 0)),
+      high: needleByEye(gaugeSwing.highKPa),
     }),
   ];
 }

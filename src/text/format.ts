@@ -37,6 +37,16 @@ export function needleByEye(kPa: number): string {
   return fixed(half, Number.isInteger(half) ? 0 : 1);
 }
 
+/** A needle that an eye takes to rest on its pin. */
+export function needleAtRest(kPa: number): boolean {
+  return Math.round(kPaToInHg(kPa) * 2) <= 0;
+}
+
+/** Vacuum as an eye reads it off the needle, to half a division: `15 inHg`, `4.5 inHg`. */
+export function gaugeByEye(kPa: number): string {
+  return `${needleByEye(kPa)} inHg`;
+}
+
 /** Time since the sitting began: `00:12:40`. */
 export function clock(tick: Tick): string {
   const seconds = Math.floor(tick / TICKS_PER_SECOND);

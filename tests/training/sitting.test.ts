@@ -98,7 +98,7 @@ wait 11 s
 solenoid off
 log`);
     const [entry] = work.sitting.view().log;
-    expect(entry?.heard).toEqual({ clicksOn: 0, clicksOff: 1 });
+    expect(entry?.heard).toEqual({ clicksOn: 0, clicksOff: 1, by: 'command' });
     const swung = bench().does(
       'accept\nfit plug-a on pump-hose-end\nstroke full x2\nrelease open\nwait 4 s\nlog',
     );

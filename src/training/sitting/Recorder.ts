@@ -1,6 +1,7 @@
 import { TICKS_PER_SECOND, type Tick } from '../../base/ticks.ts';
 import type { Happening, Observation } from '../../sim/world/Observation.ts';
-import type { EntrySubject, LogEntry } from './LogEntry.ts';
+import { headlineOf } from './headline.ts';
+import type { ClickSource, EntrySubject, LogEntry } from './LogEntry.ts';
 import type { StripSample } from './SittingView.ts';
 
 /** The instruments are sampled ten times a second, on a grid that counts from the first tick. */
@@ -15,13 +16,17 @@ export const MAX_STRIP_SAMPLES = 3000;
 export class Recorder {
   private lastHappening = 0;
   private clicks: { readonly tick: Tick; readonly kind: 'click-on' | 'click-off' }[] = [];
+  private fedBy: { readonly tick: Tick; readonly by: ClickSource } | null = null;
+  private lastReading: LogEntry | null = null;
   private gauge: { readonly tick: Tick; readonly kPa: number }[] = [];
   private samples: StripSample[] = [];
   private stride = 1;
   private taken = 0;
 
   /** Takes in the happenings not yet known; returns how many of them were clicks of pulling in. */
-  hear(happenings: readonly Happening[]): number {
+  hear(happenings: readonly Happening[], seen: Observation): number {
+    const by = sourceOf(seen);
+    if (by !== null) this.fedBy = { tick: seen.tick, by };
     const newest = happenings[happenings.length - 1];
     if (newest === undefined || newest.id <= this.lastHappening) return 0;
     let clicksOn = 0;
@@ -61,19 +66,25 @@ export class Recorder {
       lowKPa = Math.min(lowKPa, kPa);
       highKPa = Math.max(highKPa, kPa);
     }
-    const heard = this.clicks.filter(({ tick }) => tick >= since);
-    return {
+    const unheard = Math.max(since, this.lastReading === null ? 0 : this.lastReading.tick + 1);
+    const clicks = this.clicks.filter(({ tick }) => tick >= unheard);
+    const heard = {
+      clicksOn: clicks.filter(({ kind }) => kind === 'click-on').length,
+      clicksOff: clicks.filter(({ kind }) => kind === 'click-off').length,
+      by: clicks.length > 0 && this.fedBy !== null && this.fedBy.tick >= since ? this.fedBy.by : null,
+    };
+    const entry: LogEntry = {
       id,
       tick: seen.tick,
       about,
       seen,
-      heard: {
-        clicksOn: heard.filter(({ kind }) => kind === 'click-on').length,
-        clicksOff: heard.filter(({ kind }) => kind === 'click-off').length,
-      },
+      heard,
+      headline: headlineOf(this.lastReading, seen, heard),
       gaugeSwing: { lowKPa, highKPa },
       note: '',
     };
+    if (about === 'reading') this.lastReading = entry;
+    return entry;
   }
 
   /** Counts up with every strip sample taken. */
@@ -85,4 +96,12 @@ export class Recorder {
   strip(): readonly StripSample[] {
     return this.samples.slice();
   }
+}
+
+/** What feeds the solenoid as things stand; a jumper on the unit's terminals is taken to. */
+function sourceOf({ leads, jumper, plug, reader }: Observation): ClickSource | null {
+  if (plug.mated && reader.command !== 'off') return 'command';
+  const far = leads['jumper-far'];
+  const onUnit = far === 'unit-1' || far === 'unit-2';
+  return jumper.switchedOn && onUnit && leads['jumper-supply'] !== null ? 'jumper' : null;
 }

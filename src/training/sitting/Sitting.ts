@@ -219,7 +219,7 @@ export class Sitting {
 
   /** Takes note of a moment, at a grid tick or at an action. */
   private take(seen: Observation, onGrid: boolean): void {
-    const clicksOn = this.recorder.hear(seen.happenings);
+    const clicksOn = this.recorder.hear(seen.happenings, seen);
     if (onGrid) this.recorder.sample(seen);
     this.steps.notice(seen, this.phase, this.log, clicksOn);
     this.cachedView = null;

@@ -43,6 +43,7 @@ export function galleryObservation(change: Partial<Observation> = {}): Observati
       'jar-tee-b': null,
     },
     clamps: { 'canister-port': 'hand-tight', 'air-port': 'hand-tight', 'engine-port': 'hand-tight' },
+    cracked: { 'canister-port': false, 'air-port': false, 'engine-port': false },
     handPump: { handle: 0, moving: false, releaseOpen: false },
     gauge: { needleKPa: 50.8, steady: true },
     meter: {
@@ -196,9 +197,9 @@ export function roadObservation(): Observation {
 
 /** A log with every kind of entry in it. */
 function galleryLog(seen: Observation): readonly LogEntry[] {
-  const heard = { clicksOn: 0, clicksOff: 0 };
+  const heard = { clicksOn: 0, clicksOff: 0, by: null };
   const still = { lowKPa: 50.8, highKPa: 50.8 };
-  const rest = { heard, gaugeSwing: still, note: '' };
+  const rest = { heard, headline: 'meter', gaugeSwing: still, note: '' } as const;
   const finding = (
     id: number,
     how: 'look' | 'listen' | 'drag',
