@@ -1,5 +1,5 @@
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
-import { SMOKE_PLACES } from '../../sim/devices/places.ts';
+import { SMOKE_PLACES, type SmokePlace } from '../../sim/devices/places.ts';
 import type { Action } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { SittingAction } from '../sitting/SittingAction.ts';
@@ -32,7 +32,9 @@ const AFTER_STROKE_TICKS: Tick = secondsToTicks(1);
 /** What a log entry takes in of the time before it. */
 const ENTRY_TICKS: Tick = secondsToTicks(10);
 const HOLD_TICKS: Tick = secondsToTicks(20);
-const SMOKE_TICKS: Tick = secondsToTicks(15);
+const SMOKE_STOOD_TICKS: Tick = secondsToTicks(10);
+/** It takes a minute through a hose and some minutes through a tank. */
+const SMOKE_AFTER: readonly Tick[] = [60, 220].map(secondsToTicks);
 const WATCH_SWITCH_TICKS: Tick = secondsToTicks(0.2);
 /** Least vacuum that anyone calls a hold, kPa. */
 const HELD_KPA = 3;
@@ -89,6 +91,7 @@ export class ShownWatch {
   private settledSince: Tick | null = null;
   private stillSince: Tick | null = null;
   private holding: Tick | null = null;
+  private readonly smokeSince = new Map<SmokePlace, Tick>();
   private runSince: Tick;
 
   constructor(seen: Observation) {
@@ -163,6 +166,7 @@ export class ShownWatch {
     this.holding = null;
     this.stillSince = null;
     this.done.clear();
+    this.smokeSince.clear();
   }
 
   private listenAfter(action: SittingAction, seen: Observation): void {
@@ -290,11 +294,25 @@ export class ShownWatch {
     this.once({ about: 'reader-state' }, `state ${tools} ${air}`, seen);
   }
 
+  /** Smoke that has stood for a while is taken in where it is; where there is none, only time tells. */
   private lookAtSmoke(seen: Observation): void {
-    if (seen.smoke.gas === 'off' || seen.tick - this.since < SMOKE_TICKS) return;
-    const { air, smoke, circuit } = this.setUp;
+    const { smoke } = seen;
+    if (smoke.gas === 'off') return;
+    const { air, circuit } = this.setUp;
+    const key = `${this.setUp.smoke} ${air} ${circuit}`;
     for (const at of SMOKE_PLACES) {
-      this.once({ about: 'smoke', at }, `smoke ${at} ${smoke} ${air} ${circuit}`, seen);
+      if (!smoke.seenAt.includes(at)) this.smokeSince.delete(at);
+      else if (!this.smokeSince.has(at)) this.smokeSince.set(at, seen.tick);
+      else if (seen.tick - (this.smokeSince.get(at) ?? 0) >= SMOKE_STOOD_TICKS) {
+        this.once({ about: 'smoke', at }, `smoke ${at} ${key}`, seen);
+      }
+    }
+    for (const [after, ticks] of SMOKE_AFTER.entries()) {
+      if (seen.tick - this.since < ticks) continue;
+      for (const at of SMOKE_PLACES) {
+        if (smoke.seenAt.includes(at) || this.done.has(`smoke ${at} ${key}`)) continue;
+        this.once({ about: 'smoke', at }, `no smoke ${after} ${at} ${key}`, seen);
+      }
     }
   }
 
