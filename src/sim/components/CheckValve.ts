@@ -1,5 +1,5 @@
 import { assert } from '../../base/assert.ts';
-import type { AirPath, FlowSlope } from '../network/AirPart.ts';
+import { type AirPath, type FlowSlope, settingsChanged } from '../network/AirPart.ts';
 import { boreArea, DEFAULT_CRITICAL_RATIO, restrictionFlow, sonicConductance } from './FlowLaw.ts';
 
 export interface CheckValveShape {
@@ -50,6 +50,7 @@ export class CheckValve implements AirPath {
   set leakConductance(value: number) {
     assert(value >= 0, 'leak conductance', { value });
     this.settings[LEAK] = value;
+    settingsChanged();
   }
 
   get closed(): boolean {

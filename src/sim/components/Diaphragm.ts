@@ -1,6 +1,6 @@
 import { assert } from '../../base/assert.ts';
 import { clamp } from '../../base/maths.ts';
-import type { AirTrade, ShiftSlope } from '../network/AirPart.ts';
+import { type AirTrade, type ShiftSlope, settingsChanged } from '../network/AirPart.ts';
 
 export interface DiaphragmShape {
   /** Effective area A, m². */
@@ -45,6 +45,7 @@ export class Diaphragm implements AirTrade {
   /** Spring force at rest, N. A broken spring has nearly none. */
   set preloadN(value: number) {
     this.settings[PRELOAD] = value;
+    settingsChanged();
   }
 
   get preloadN(): number {
@@ -55,6 +56,7 @@ export class Diaphragm implements AirTrade {
   set rateNPerM(value: number) {
     assert(value > 0, 'spring rate', { value });
     this.settings[RATE] = value;
+    settingsChanged();
   }
 
   get rateNPerM(): number {

@@ -1,5 +1,5 @@
 import { assert } from '../../base/assert.ts';
-import type { AirPath, FlowSlope } from '../network/AirPart.ts';
+import { type AirPath, type FlowSlope, settingsChanged } from '../network/AirPart.ts';
 
 /**
  * A porous or very long fine path, where friction alone counts: mass flow = conductance × pressure difference, in kg/s.
@@ -24,6 +24,7 @@ export class LaminarLeak implements AirPath {
   set conductance(value: number) {
     assert(value >= 0, 'laminar conductance', { value });
     this.settings[0] = value;
+    settingsChanged();
   }
 
   get closed(): boolean {

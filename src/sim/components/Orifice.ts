@@ -1,5 +1,5 @@
 import { assert } from '../../base/assert.ts';
-import type { AirPath, FlowSlope } from '../network/AirPart.ts';
+import { type AirPath, type FlowSlope, settingsChanged } from '../network/AirPart.ts';
 import {
   boreArea,
   DEFAULT_CRITICAL_RATIO,
@@ -68,6 +68,7 @@ export class Orifice implements AirPath {
   set conductance(value: number) {
     assert(value >= 0, 'conductance', { value });
     this.settings[CONDUCTANCE] = value;
+    settingsChanged();
   }
 
   /** Fraction of the full conductance, 0 shut to 1 open. */
@@ -78,6 +79,7 @@ export class Orifice implements AirPath {
   set openness(value: number) {
     assert(value >= 0 && value <= 1, 'openness', { value });
     this.settings[OPENNESS] = value;
+    settingsChanged();
   }
 
   get closed(): boolean {

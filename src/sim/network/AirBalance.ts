@@ -2,6 +2,7 @@ import type { AirLayout } from './AirLayout.ts';
 import type { AirPath, AirTrade, FlowSlope, ShiftSlope } from './AirPart.ts';
 import type { AirPlan } from './AirPlan.ts';
 import { AIR_GAS_CONSTANT } from './airGas.ts';
+import { copyNumbers } from './copyNumbers.ts';
 
 /** What is written anew in every solve and not looked at after it: shared by all stages of one size. */
 interface Scratch {
@@ -102,7 +103,7 @@ export class AirBalance {
   /** Volumes and flows at the present `p` in every island, without solving. */
   settle(): void {
     const { paths, trades, volume } = this;
-    volume.set(this.ownVolume);
+    copyNumbers(volume, this.ownVolume);
     for (let t = 0; t < trades.length; t++) this.shiftWall(trades[t] as AirTrade);
     const out = this.flowOut;
     for (let i = 0; i < paths.length; i++) {

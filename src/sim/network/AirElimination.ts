@@ -87,9 +87,37 @@ export class AirElimination {
     return true;
   }
 
+  /** Factors the matrix in place and solves with it in one go; `b`, by row, becomes the answer. False as `factor`. */
+  factorAndSolve(a: Float64Array, b: Float64Array): boolean {
+    const { downward } = this;
+    for (let at = 0; at < downward.length; ) {
+      const pivot = a[downward[at + 1] as number] as number;
+      if (!(pivot > 0) || pivot === Number.POSITIVE_INFINITY) return false;
+      const inverse = 1 / pivot;
+      const known = b[downward[at] as number] as number;
+      const below = downward[at + 2] as number;
+      at += 3;
+      for (let i = 0; i < below; i++) {
+        const place = downward[at] as number;
+        const row = downward[at + 1] as number;
+        const columns = downward[at + 2] as number;
+        const factor = (a[place] as number) * inverse;
+        a[place] = factor;
+        b[row] = (b[row] as number) - factor * known;
+        at += 3;
+        for (let j = 0; j < columns; j++, at += 2) {
+          const target = downward[at] as number;
+          a[target] = (a[target] as number) - factor * (a[downward[at + 1] as number] as number);
+        }
+      }
+    }
+    this.substitute(a, b);
+    return true;
+  }
+
   /** Solves with the factors; `b`, by row, becomes the answer. */
   solve(a: Float64Array, b: Float64Array): void {
-    const { downward, upward } = this;
+    const { downward } = this;
     for (let at = 0; at < downward.length; ) {
       const known = b[downward[at] as number] as number;
       const below = downward[at + 2] as number;
@@ -100,6 +128,11 @@ export class AirElimination {
         at += 3 + 2 * (downward[at + 2] as number);
       }
     }
+    this.substitute(a, b);
+  }
+
+  private substitute(a: Float64Array, b: Float64Array): void {
+    const { upward } = this;
     for (let at = 0; at < upward.length; ) {
       const row = upward[at] as number;
       const place = upward[at + 1] as number;

@@ -1,6 +1,6 @@
 import { assert } from '../../base/assert.ts';
 import type { AirLayout, AirLevel } from './AirLayout.ts';
-import type { AirPart, AirPath, AirTrade } from './AirPart.ts';
+import { type AirPart, type AirPath, type AirTrade, settingsChanged } from './AirPart.ts';
 import { AirSolver } from './AirSolver.ts';
 import { AirState } from './AirState.ts';
 import { LONGEST_AIR_STEP_S, SHORTEST_AIR_STEP_S, type StepWish } from './airStepRule.ts';
@@ -177,7 +177,9 @@ export class AirNetwork {
   setBoundary(node: number, pa: number): void {
     const { layout, state } = this.ready;
     assert(layout.rowOf[node] === -1 && pa > 0, 'boundary pressure', { node, pa });
+    if (state.p[node] === pa) return;
     state.p[node] = pa;
+    settingsChanged();
   }
 
   /** The own size a volume shall have at the end of the next step, m³. */

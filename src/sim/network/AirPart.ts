@@ -4,6 +4,20 @@
  */
 export type AirPart = AirPath | AirTrade;
 
+/**
+ * Counts up with every setting or boundary pressure that is set, in any network: where it stands as it stood, nothing has
+ * changed. A part calls `settingsChanged` whenever it writes to its settings.
+ */
+let changes = 0;
+
+export function settingsChanged(): void {
+  changes++;
+}
+
+export function settingChanges(): number {
+  return changes;
+}
+
 /** Filled in by a path. One record is used again and again, so that a step allocates nothing. */
 export interface FlowSlope {
   /** Mass flow in kg/s, positive into the part at `from`. */

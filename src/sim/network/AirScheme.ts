@@ -2,6 +2,7 @@ import { pow } from '../../base/maths.ts';
 import type { AirLayout, AirLevel } from './AirLayout.ts';
 import type { AirStage } from './AirStage.ts';
 import type { AirState } from './AirState.ts';
+import { copyNumbers } from './copyNumbers.ts';
 
 const GAMMA = 1 - Math.sqrt(0.5);
 /** Beyond this difference between its stages, and more of it far from ambient, backward Euler replaces the second-order step. */
@@ -98,10 +99,10 @@ export class AirScheme {
   look(): void {
     const { state, stage, startFlow } = this;
     const { plan, pathFlow, density } = stage.balance;
-    stage.balance.p.set(state.p);
-    stage.balance.ownVolume.set(state.volumeNow);
+    copyNumbers(stage.balance.p, state.p);
+    copyNumbers(stage.balance.ownVolume, state.volumeNow);
     stage.balance.settle();
-    startFlow.set(pathFlow);
+    copyNumbers(startFlow, pathFlow);
     this.netOf(pathFlow);
     for (let island = 0; island < plan.islands; island++) {
       let stirs = 0;
@@ -141,15 +142,15 @@ export class AirScheme {
     this.euler = false;
     this.bend = 0;
     this.gap = Number.POSITIVE_INFINITY;
-    this.endVolume.set(this.state.volumeNext);
+    copyNumbers(this.endVolume, this.state.volumeNext);
     if (!this.wake()) {
-      this.endPressure.set(this.state.p);
+      copyNumbers(this.endPressure, this.state.p);
       for (let i = 0; i < this.carried.length; i++) this.carried[i] = h * (this.startFlow[i] as number);
       return true;
     }
     const fits = this.secondOrder(h) && (h > FINE_ENOUGH_S || this.error <= 1);
     if (!fits && ((choosy && h > FINE_ENOUGH_S) || !this.backwardEuler(h))) return false;
-    this.endPressure.set(this.stage.balance.p);
+    copyNumbers(this.endPressure, this.stage.balance.p);
     return true;
   }
 
@@ -214,22 +215,22 @@ export class AirScheme {
 
   private secondOrder(h: number): boolean {
     const { state, stage, slope } = this;
-    stage.balance.p.set(state.p);
-    stage.balance.known.set(state.mass);
+    copyNumbers(stage.balance.p, state.p);
+    copyNumbers(stage.balance.known, state.mass);
     for (let row = 0; row < slope.length; row++) {
       const v = state.volumeNow[row] as number;
       stage.balance.ownVolume[row] = v + GAMMA * ((state.volumeNext[row] as number) - v);
     }
     if (!this.solve(GAMMA * h)) return false;
-    this.firstFlow.set(stage.balance.pathFlow);
-    this.firstPressure.set(stage.balance.p);
+    copyNumbers(this.firstFlow, stage.balance.pathFlow);
+    copyNumbers(this.firstPressure, stage.balance.p);
     this.netOf(stage.balance.pathFlow);
     for (let row = 0; row < slope.length; row++) {
       const known = (state.mass[row] as number) + (1 - GAMMA) * h * (slope[row] as number);
       if (!(known > 0)) return false;
       stage.balance.known[row] = known;
     }
-    stage.balance.ownVolume.set(state.volumeNext);
+    copyNumbers(stage.balance.ownVolume, state.volumeNext);
     this.reachAhead();
     if (!this.solve(GAMMA * h)) return false;
     this.gap = this.stageGap(h);
@@ -255,9 +256,9 @@ export class AirScheme {
 
   private backwardEuler(h: number): boolean {
     const { state, stage, carried } = this;
-    stage.balance.p.set(state.p);
-    stage.balance.known.set(state.mass);
-    stage.balance.ownVolume.set(state.volumeNext);
+    copyNumbers(stage.balance.p, state.p);
+    copyNumbers(stage.balance.known, state.mass);
+    copyNumbers(stage.balance.ownVolume, state.volumeNext);
     if (!this.solve(h)) return false;
     for (let i = 0; i < stage.balance.paths.length; i++)
       carried[i] = h * (stage.balance.pathFlow[i] as number);

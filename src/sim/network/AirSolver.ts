@@ -1,5 +1,6 @@
 import { assert } from '../../base/assert.ts';
 import type { AirLayout } from './AirLayout.ts';
+import { settingChanges } from './AirPart.ts';
 import { type AirPlan, airPlan, plansOfShape } from './AirPlan.ts';
 import { AirScheme } from './AirScheme.ts';
 import { AirStage } from './AirStage.ts';
@@ -21,6 +22,8 @@ export class AirSolver {
   private readonly plans: Map<string, AirPlan>;
   /** Everything a step depends on that is set from outside: the parts' settings, then the boundaries' pressures. */
   private readonly given: Float64Array;
+  /** What `settingChanges` said when it was last looked what has changed. */
+  private changesSeen = -1;
   /** Length of the step that the scheme holds worked out, s; 0 when it holds none. */
   private foreseen = 0;
 
@@ -95,6 +98,9 @@ export class AirSolver {
 
   /** True when a setting or a boundary is other than when a step was last planned or taken. */
   private get changed(): boolean {
+    const changes = settingChanges();
+    if (this.changesSeen === changes) return false;
+    this.changesSeen = changes;
     const { given, settings, state, layout } = this;
     let at = 0;
     for (let s = 0; s < settings.length; s++) {

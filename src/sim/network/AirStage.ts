@@ -4,6 +4,8 @@ import type { AirPlan } from './AirPlan.ts';
 
 /** Newton's last correction, taken together with the linear flows, may be this large. */
 const PRESSURE_TOLERANCE_PA = 1;
+/** A first correction of less than this need not be held below the highest pressure there can be. */
+const FREE_PA = 500;
 const MAX_ITERATIONS = 14;
 const MAX_HALVINGS = 10;
 
@@ -57,14 +59,16 @@ export class AirStage {
     const end = plan.rowStart[island + 1] as number;
     this.balance.assemble(island, weight);
     let norm = this.balance.norm(island);
-    this.capPa = this.balance.highestPressure(island);
+    this.capPa = Number.POSITIVE_INFINITY;
     for (let iteration = 1; iteration <= MAX_ITERATIONS; iteration++) {
       this.iterations++;
       if (!this.linearSolve(island)) return false;
-      if (this.largestDelta(first, end) < PRESSURE_TOLERANCE_PA) {
+      const largest = this.largestDelta(first, end);
+      if (largest < PRESSURE_TOLERANCE_PA) {
         this.acceptLinear(island);
         return true;
       }
+      if (iteration === 1 && largest > FREE_PA) this.capPa = this.balance.highestPressure(island);
       for (let i = first; i < end; i++) {
         const row = plan.rows[i] as number;
         this.before[row] = this.balance.p[this.nodeOf[row] as number] as number;
@@ -91,10 +95,7 @@ export class AirStage {
       const row = plan.rows[i] as number;
       delta[row] = -(residual[row] as number);
     }
-    const elimination = plan.elimination[island];
-    if (!elimination?.factor(jacobian)) return false;
-    elimination.solve(jacobian, delta);
-    return true;
+    return plan.elimination[island]?.factorAndSolve(jacobian, delta) === true;
   }
 
   private largestDelta(first: number, end: number): number {

@@ -1,4 +1,5 @@
 import { assert } from '../../base/assert.ts';
+import { copyNumbers } from './copyNumbers.ts';
 
 const FIRST_STEP_S = 0.5e-3;
 
@@ -69,8 +70,8 @@ export class AirState {
     for (let node = 0; node < this.p.length; node++) {
       largest = Math.max(largest, Math.abs((pressures[node] as number) - (this.p[node] as number)));
     }
-    this.p.set(pressures);
-    this.volumeNow.set(this.volumeNext);
+    copyNumbers(this.p, pressures);
+    copyNumbers(this.volumeNow, this.volumeNext);
     this.clock[0] = next;
     this.clock[1] = largest / h;
   }
