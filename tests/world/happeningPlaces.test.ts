@@ -73,3 +73,17 @@ describe('a happening carries its place', () => {
     expect(JSON.parse(JSON.stringify(world.observe().happenings))).toEqual(world.observe().happenings);
   });
 });
+
+describe('a cracked barb', () => {
+  test('is seen while nothing is on it, and a new unit has none', () => {
+    const bench = new WorldBench().do({ kind: 'clamp', port: 'air-port', setting: 'over-tight' });
+    const cracked = (): boolean => bench.world.observe().cracked['air-port'];
+    expect(cracked()).toBe(false);
+    bench.do({ kind: 'take-off', item: 'air-hose' });
+    expect(cracked()).toBe(true);
+    bench.do({ kind: 'fit', item: 'cap-a', site: 'air-port' });
+    expect(cracked()).toBe(false);
+    bench.do({ kind: 'take-off', item: 'cap-a' }, { kind: 'renew', item: 'unit' });
+    expect(cracked()).toBe(false);
+  });
+});

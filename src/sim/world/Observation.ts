@@ -190,6 +190,8 @@ export interface Observation {
   readonly jumper: { readonly switchedOn: boolean; readonly fuse: 'whole' | 'melted' };
   readonly sites: Readonly<Record<AirSite, Fitting | null>>;
   readonly clamps: Readonly<Record<UnitPort, ClampSetting>>;
+  /** Barbs that a clamp has cracked, as far as nothing covers them. */
+  readonly cracked: Readonly<Record<UnitPort, boolean>>;
   readonly handPump: { readonly handle: number; readonly moving: boolean; readonly releaseOpen: boolean };
   /** Vacuum as the needle stands, kPa below the room; `steady` when it has not moved visibly for a second. */
   readonly gauge: { readonly needleKPa: number; readonly steady: boolean };

@@ -1,3 +1,5 @@
+import type { BenchState } from '../devices/BenchState.ts';
+import type { UnitPort } from '../devices/places.ts';
 import type { AirVolume } from '../rigs/airVolumes.ts';
 import { ventStandsShut } from '../rigs/UnitAir.ts';
 import { switchIsClosed } from '../rigs/unitParts.ts';
@@ -15,6 +17,7 @@ export interface SteadySight {
   readonly leads: Observation['leads'];
   readonly sites: Observation['sites'];
   readonly clamps: Observation['clamps'];
+  readonly cracked: Observation['cracked'];
   readonly renewed: Observation['renewed'];
   readonly findings: Observation['findings'];
   readonly happenings: Observation['happenings'];
@@ -31,11 +34,21 @@ export function steadySight({ state }: Rig, before: SteadySight | null): SteadyS
     leads: before?.leads ?? { ...bench.leads },
     sites: before?.sites ?? { ...bench.sites },
     clamps: before?.clamps ?? { ...bench.clamps },
+    cracked: before?.cracked ?? cracksSeen(bench),
     renewed: before?.renewed ?? [...bench.renewed],
     findings: [...state.findings],
     happenings: [...state.happenings],
     lastFinding,
     lastHappening,
+  };
+}
+
+function cracksSeen({ cracked, sites }: BenchState): Observation['cracked'] {
+  const seen = (port: UnitPort): boolean => cracked[port] && sites[port] === null;
+  return {
+    'canister-port': seen('canister-port'),
+    'air-port': seen('air-port'),
+    'engine-port': seen('engine-port'),
   };
 }
 
@@ -55,6 +68,7 @@ export function observeRig(rig: Rig, steady: SteadySight, before: Observation | 
     jumper: jumperOf(rig, before?.jumper),
     sites: steady.sites,
     clamps: steady.clamps,
+    cracked: steady.cracked,
     handPump: handPumpOf(rig, before?.handPump),
     gauge: gaugeOf(rig, before?.gauge),
     meter: observeMeter(rig, before?.meter),

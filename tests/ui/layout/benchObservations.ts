@@ -37,6 +37,7 @@ export function startObservation(): Observation {
       'jar-tee-b': null,
     },
     clamps: { 'canister-port': 'hand-tight', 'air-port': 'hand-tight', 'engine-port': 'hand-tight' },
+    cracked: { 'canister-port': false, 'air-port': false, 'engine-port': false },
     handPump: { handle: 0, moving: false, releaseOpen: false },
     gauge: { needleKPa: 0, steady: true },
     meter: {

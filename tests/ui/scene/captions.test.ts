@@ -13,7 +13,7 @@ import type {
   HappeningPlace,
   Observation,
 } from '../../../src/sim/world/Observation.ts';
-import { BARBS } from '../../../src/ui/interaction/layout/benchPlan.ts';
+import { BARBS, HOSES, SWITCH_CAPSULE } from '../../../src/ui/interaction/layout/benchPlan.ts';
 import {
   boxAround,
   distance,
@@ -89,10 +89,20 @@ describe('captions', () => {
   it('of smoke from a loose end stand at the smoke hose itself while that lies free', () => {
     const start = startObservation();
     const own = smokeAt('loose-end', start, 'smoke');
-    const sites = { ...start.sites, 'canister-hose-end': 'smoke-hose', 'canister-port': null } as const;
+    const sites = { ...start.sites, 'canister-port': 'smoke-hose', 'air-port': 'cap-a' } as const;
     const other = smokeAt('loose-end', observation({ sites }), 'smoke');
     expect(own.y).toBeGreaterThan(700);
-    expect(other.y).toBeLessThan(500);
+    expect(other).toEqual(HOSES['canister-hose-end'].mouth);
+  });
+
+  it('of smoke stand at a bare barb, and at the drawn switch for its capsule', () => {
+    const start = startObservation();
+    for (const port of UNIT_PORTS) {
+      const bare = observation({ sites: { ...start.sites, [port]: null } });
+      expect(distance(smokeAt(port, bare, 'smoke'), BARBS[port].tip)).toBeLessThan(12);
+      expect(distance(smokeAt(port, start, 'smoke'), BARBS[port].tip)).toBeGreaterThan(30);
+    }
+    expect(smokeAt('unit-capsule', start, 'smoke')).toEqual(SWITCH_CAPSULE);
   });
 });
 

@@ -23,6 +23,8 @@ export const KEY_LABELS: Readonly<Record<KeyPosition, Vec>> = {
 
 export const UNIT_LID: Box = { x: 412, y: 264, w: 222, h: 56 };
 export const UNIT_BODY: Box = { x: 402, y: 320, w: 242, h: 148 };
+/** The vacuum switch's can on the unit's body. */
+export const SWITCH_CAPSULE: Vec = { x: 620, y: 440 };
 export const UNIT_CONNECTOR: Box = { x: 618, y: 336, w: 30, h: 58 };
 
 /** The truck's side of the bench: fuel system and filter as far as an eye can go to them. */

@@ -1,17 +1,17 @@
 import { type SmokePlace, UNIT_PORTS } from '../../../sim/devices/places.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
 import { say } from '../../../text/translate.ts';
-import { HOSES } from '../../interaction/layout/benchPlan.ts';
-import { type Box, centreOf, SHEET, type Vec } from '../../interaction/layout/geometry.ts';
-import { placeSite, siteIsOpen, siteIsShown, siteOf } from '../../interaction/layout/hoses.ts';
+import { BARBS, HOSES, SWITCH_CAPSULE } from '../../interaction/layout/benchPlan.ts';
+import { along, type Box, centreOf, SHEET, type Vec } from '../../interaction/layout/geometry.ts';
+import { siteIsOpen, siteIsShown, siteOf } from '../../interaction/layout/hoses.ts';
 import { SHELF_EDGE_Y, type ShelfTab } from '../../interaction/layout/shelfPlan.ts';
 import { SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
 
 const PLACES: Readonly<Record<Exclude<SmokePlace, 'loose-end'>, Vec>> = {
-  'unit-body': { x: 616, y: 448 },
-  'unit-capsule': { x: 600, y: 268 },
+  'unit-body': { x: 500, y: 408 },
+  'unit-capsule': SWITCH_CAPSULE,
   'canister-port': { x: 388, y: 424 },
   'air-port': { x: 388, y: 356 },
   'engine-port': { x: 574, y: 478 },
@@ -31,12 +31,14 @@ const LOOSE_ENDS = ['canister-hose-end', 'air-hose-end', 'engine-hose-end', 'pum
 
 /** Where a place's smoke is drawn. A loose end's: the smoke hose's own while it lies free, else the first that is open. */
 export function smokeAt(place: SmokePlace, seen: Observation, shelf: ShelfTab): Vec {
+  const port = UNIT_PORTS.find((each) => each === place);
+  // Out of a bare barb it comes at its mouth; past a hose or a cap it comes behind the clamp.
+  if (port !== undefined && seen.sites[port] === null)
+    return along(BARBS[port].tip, BARBS[port].direction, 8);
   if (place !== 'loose-end') return PLACES[place];
   const own = HOSES['smoke-hose-end'];
   if (siteOf(seen, 'smoke-hose') === null)
     return siteIsShown('smoke-hose-end', shelf) ? own.mouth : { x: own.root.x, y: SHELF_EDGE_Y };
-  const port = UNIT_PORTS.find((each) => seen.sites[each] === null);
-  if (port !== undefined) return placeSite(port, shelf).mouth;
   return HOSES[LOOSE_ENDS.find((each) => siteIsOpen(seen, each, shelf)) ?? 'smoke-hose-end'].mouth;
 }
 

@@ -1,6 +1,13 @@
 import { UNIT_PORTS, type UnitPort, type WhichUnit } from '../../../sim/devices/places.ts';
+import type { Observation } from '../../../sim/world/Observation.ts';
 import { say } from '../../../text/translate.ts';
-import { BARBS, UNIT_BODY, UNIT_CONNECTOR, UNIT_LID } from '../../interaction/layout/benchPlan.ts';
+import {
+  BARBS,
+  SWITCH_CAPSULE,
+  UNIT_BODY,
+  UNIT_CONNECTOR,
+  UNIT_LID,
+} from '../../interaction/layout/benchPlan.ts';
 import { along, type Vec } from '../../interaction/layout/geometry.ts';
 import { PLUG_INSET } from '../../interaction/layout/plugPlan.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
@@ -15,7 +22,7 @@ const PORT_WORDS: Readonly<Record<UnitPort, { readonly at: Vec; readonly anchor:
 };
 
 /** A barb from the body to its tip: a neck with two ridges and a chamfered mouth. */
-function paintBarb(art: Art, port: UnitPort): void {
+function paintBarb(art: Art, port: UnitPort, cracked: boolean): void {
   const { tip, direction } = BARBS[port];
   const half = port === 'engine-port' ? 8 : 11;
   const length = port === 'engine-port' ? 64 : 78;
@@ -26,6 +33,10 @@ function paintBarb(art: Art, port: UnitPort): void {
     { fill: art.tokens.steelLight, line: LINE.part },
   );
   for (const back of [16, 30]) art.strokes([at(back, half), at(back, -half)], { line: LINE.part });
+  if (!cracked) return;
+  const crack = [at(60, half), at(54, half / 2), at(61, half / 5), at(52, -half / 3), at(57, -half)];
+  art.strokes(crack, { line: 6, colour: art.tokens.cream });
+  art.strokes(crack, { line: 3, colour: art.tokens.live });
 }
 
 function paintConnector(art: Art, mated: boolean): void {
@@ -48,8 +59,25 @@ function paintConnector(art: Art, mated: boolean): void {
   }
 }
 
+type UnitTag = WhichUnit | 'new';
+
+/** A unit out of the parts cupboard is nobody's old one. */
+function tagOf({ unit: which, renewed }: Observation): UnitTag {
+  return which === 'truck' && renewed.includes('unit') ? 'new' : which;
+}
+
+/** The vacuum switch: a round can with its vent to the outside air, screwed on the body. */
+function paintSwitch(art: Art): void {
+  const { tokens } = art;
+  art.circle(SWITCH_CAPSULE, 19, { fill: tokens.steelLight, line: LINE.part });
+  art.circle(SWITCH_CAPSULE, 13, { line: LINE.hint });
+  art.circle(SWITCH_CAPSULE, 3.5, { fill: tokens.ink });
+  const word = { x: SWITCH_CAPSULE.x, y: SWITCH_CAPSULE.y - 29 };
+  art.print(say('drawing.vacuumSwitch'), word, { size: SIZE.scale, weight: '600' });
+}
+
 /** A tag tied to the lid: whose unit stands on the bench. */
-function paintTag(art: Art, which: WhichUnit): void {
+function paintTag(art: Art, which: UnitTag): void {
   const { tokens } = art;
   const word = say(`drawing.unitTags.${which}`);
   const [left, top, width, height] = [UNIT_BODY.x + 62, UNIT_BODY.y + 15, 124, 30];
@@ -64,7 +92,7 @@ function paintTag(art: Art, which: WhichUnit): void {
     { x: left + width, y: top + height },
     { x: left + 10, y: top + height },
   ];
-  art.outline(shape, { fill: which === 'known-good' ? tokens.sage : tokens.cream, line: LINE.part });
+  art.outline(shape, { fill: which === 'truck' ? tokens.cream : tokens.sage, line: LINE.part });
   art.circle(eye, 3.2, { fill: tokens.steel, line: LINE.hint });
   art.print(word, { x: left + 68, y: eye.y }, { size: SIZE.small, weight: '700' });
 }
@@ -72,7 +100,8 @@ function paintTag(art: Art, which: WhichUnit): void {
 /** The leak detection pump: two-part housing, flat screwed lid, three barbs, its connector. */
 export const unit: Layer = {
   name: 'unit',
-  key: ({ observation }) => `${observation.plug.mated} ${observation.unit}`,
+  key: ({ observation }) =>
+    `${observation.plug.mated} ${tagOf(observation)} ${Object.values(observation.cracked).join()}`,
   paint(art, { observation }) {
     const { tokens } = art;
     const hint = { line: 1.6, colour: tokens.inkSoft };
@@ -84,7 +113,7 @@ export const unit: Layer = {
       8,
       hint,
     );
-    for (const port of UNIT_PORTS) paintBarb(art, port);
+    for (const port of UNIT_PORTS) paintBarb(art, port, observation.cracked[port]);
     art.box(UNIT_LID, 8, { fill: tokens.steelLight, line: LINE.thing });
     art.box(UNIT_BODY, 10, { fill: tokens.steel, line: LINE.thing });
     art.strokes(
@@ -109,6 +138,7 @@ export const unit: Layer = {
       });
     }
     paintConnector(art, observation.plug.mated);
-    paintTag(art, observation.unit);
+    paintSwitch(art);
+    paintTag(art, tagOf(observation));
   },
 };
