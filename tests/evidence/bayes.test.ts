@@ -106,27 +106,47 @@ describe('numbers', () => {
   });
 
   it('a reading speaks for the suspect it lies near, never to certainty against the other', () => {
-    const near = likelihood(shown(32), { draws: [31, 32, 33, 31.5, 32.5, 32, 31.8, 32.2], cell: 0 });
-    const far = likelihood(shown(32), { draws: [16, 15, 17, 16, 16, 15.5, 16.5, 16], cell: 0 });
+    const near = likelihood(shown(32), { draws: [31, 32, 33, 31.5, 32.5, 32, 31.8, 32.2], beside: [] });
+    const far = likelihood(shown(32), { draws: [16, 15, 17, 16, 16, 15.5, 16.5, 16], beside: [] });
     expect(near / far).toBeGreaterThan(100);
     expect(far).toBeGreaterThan(0);
   });
 
   it('over range and unsettled are answers of their own', () => {
     const opens = new Array<null>(8).fill(null);
-    const over = likelihood(shown(null), { draws: opens, cell: 0 });
+    const over = likelihood(shown(null), { draws: opens, beside: [] });
     expect(over).toBeGreaterThan(0.9);
-    expect(likelihood(shown(null), { draws: [32, 32], cell: 0 })).toBeLessThan(0.01);
-    expect(likelihood(shown('unstable'), { draws: opens, cell: 0 })).toBeLessThan(0.01);
-    expect(likelihood(shown('unstable'), { draws: ['unstable', null], cell: 0 })).toBeCloseTo(
+    expect(likelihood(shown(null), { draws: [32, 32], beside: [] })).toBeLessThan(0.01);
+    expect(likelihood(shown('unstable'), { draws: opens, beside: [] })).toBeLessThan(0.01);
+    expect(likelihood(shown('unstable'), { draws: ['unstable', null], beside: [] })).toBeCloseTo(
       0.485 + 0.003,
       6,
     );
   });
 
+  it('where a neighbour in degree would be seen and this one not, both may be', () => {
+    const smoke: Shown = { kind: 'yes-no', channel: 'smoke', setUp: 'cap', tick: 0, value: true };
+    const nos = new Array<boolean>(8).fill(false);
+    const yes = new Array<boolean>(8).fill(true);
+    const alone = likelihood(smoke, { draws: nos, beside: [] });
+    // One in four of an outermost suspect's degrees lies beyond: 0.25·0.94 + 0.75·0.02 of 0.97, and half of 0.03.
+    expect(likelihood(smoke, { draws: nos, beside: [yes] })).toBeCloseTo(
+      0.015 + 0.97 * (0.25 * 0.94 + 0.75 * 0.02),
+      9,
+    );
+    expect(likelihood(smoke, { draws: nos, beside: [yes, nos] })).toBeCloseTo(
+      0.015 + 0.97 * (0.125 * 0.94 + 0.875 * 0.02),
+      9,
+    );
+    expect(alone).toBeCloseTo(0.015 + 0.97 * 0.02, 9);
+  });
+
   it('between two degrees of one fault the reading lies on somebody’s ground', () => {
-    const alone = likelihood(shown(5), { draws: new Array<number>(8).fill(2), cell: 0 });
-    const withNeighbour = likelihood(shown(5), { draws: new Array<number>(8).fill(2), cell: 4 });
+    const alone = likelihood(shown(5), { draws: new Array<number>(8).fill(2), beside: [] });
+    const withNeighbour = likelihood(shown(5), {
+      draws: new Array<number>(8).fill(2),
+      beside: [new Array<number>(8).fill(10)],
+    });
     expect(withNeighbour).toBeGreaterThan(10 * alone);
   });
 });

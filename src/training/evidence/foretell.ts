@@ -46,10 +46,3 @@ function sameAnswer(a: Shown | undefined, b: Shown | undefined): boolean {
   const half = a.kind === 'number' ? a.half : 0;
   return Math.abs(a.value - b.value) <= Math.max(half / 2, SAME_SHARE * Math.abs(b.value));
 }
-
-/** Mean of the numbers foretold; null where most of them are no number. */
-export function meanForetold(draws: readonly Answer[]): number | null {
-  const numbers = draws.filter((value): value is number => typeof value === 'number');
-  if (numbers.length * 2 <= draws.length) return null;
-  return numbers.reduce((sum, x) => sum + x, 0) / numbers.length;
-}

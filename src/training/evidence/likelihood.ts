@@ -54,8 +54,26 @@ type Answer = Shown['value'];
 /** What a suspect would have shown: one answer for each tolerance draw. */
 export interface Foretold {
   readonly draws: readonly Answer[];
-  /** Half the distance to what its neighbours in degree would have shown. */
-  readonly cell: number;
+  /** What its neighbours in degree would have shown, draw by draw; empty where it has none. */
+  readonly beside: readonly (readonly Answer[])[];
+}
+
+/**
+ * A suspect stands for all degrees half the way to its neighbours. Where a neighbour would answer otherwise, the answer
+ * changes somewhere between the two: on the average one in eight of an inner suspect's degrees lies beyond on either side,
+ * one in four of an outermost one's.
+ */
+const BEYOND_INNER = 0.125;
+const BEYOND_OUTER = 0.25;
+
+/** Share of a suspect's draws, those beyond towards its neighbours with them, of which something is true. */
+function share({ draws, beside }: Foretold, is: (value: Answer) => boolean): number {
+  const shareOf = (answers: readonly Answer[]): number =>
+    answers.filter(is).length / Math.max(answers.length, 1);
+  const answering = beside.filter((answers) => answers.length > 0);
+  const beyond = answering.length > 1 ? BEYOND_INNER : BEYOND_OUTER;
+  const others = answering.reduce((sum, answers) => sum + beyond * shareOf(answers), 0);
+  return (1 - beyond * answering.length) * shareOf(draws) + others;
 }
 
 /** Likelihood of something shown where a suspect foretells these answers. */
@@ -66,13 +84,13 @@ export function likelihood(shown: Shown, foretold: Foretold): number {
       return numberLikelihood(shown, foretold);
     case 'yes-no': {
       const { miss, falseAlarm } = ERROR_RATES[shown.channel];
-      const there = share(foretold.draws, (value) => value === true);
+      const there = share(foretold, (value) => value === true);
       const yes = there * (1 - miss) + (1 - there) * falseAlarm;
       return ANYTHING / 2 + (1 - ANYTHING) * (shown.value ? yes : 1 - yes);
     }
     case 'word': {
       const { miss, falseAlarm } = ERROR_RATES[shown.channel];
-      const same = share(foretold.draws, (value) => value === shown.value);
+      const same = share(foretold, (value) => value === shown.value);
       return ANYTHING / 4 + (1 - ANYTHING) * (same * (1 - miss) + (1 - same) * falseAlarm);
     }
   }
@@ -80,22 +98,39 @@ export function likelihood(shown: Shown, foretold: Foretold): number {
 
 function numberLikelihood(
   { value, half, channel }: Extract<Shown, { kind: 'number' }>,
-  { draws, cell }: Foretold,
+  foretold: Foretold,
 ): number {
   if (value === null || value === 'unstable') {
-    const same = share(draws, (draw) => draw === value);
+    const same = share(foretold, (draw) => draw === value);
     return (1 - ANYTHING) * same + ANYTHING * (value === null ? ANYTHING_OVER : ANYTHING_UNSTABLE);
   }
-  const numbers = draws.filter((draw): draw is number => typeof draw === 'number');
   const size = Math.max(Math.abs(value), SIZE_OF_ONE[channel] ?? 1);
   const anything = (ANYTHING * (1 - ANYTHING_OVER - ANYTHING_UNSTABLE)) / (4 * size);
+  const own = numbersOf(foretold.draws);
+  const numbers = own.length > 0 ? own : numbersOf(foretold.beside.flat());
   if (numbers.length === 0) return anything;
   const { mean, spread } = meanAndSpread(numbers);
   const instrument = rectangularSpread(Math.max(half, 1e-9));
-  const between = rectangularSpread(cell);
+  const between = rectangularSpread(cellOf(mean, foretold.beside));
   const width = Math.sqrt(instrument * instrument + spread * spread + between * between);
   const density = studentDensity((value - mean) / width) / width;
-  return (1 - ANYTHING) * (numbers.length / draws.length) * density + anything;
+  return (1 - ANYTHING) * share(foretold, (draw) => typeof draw === 'number') * density + anything;
+}
+
+/** Half the way to the farther neighbour is one suspect's own ground. */
+function cellOf(mean: number, beside: Foretold['beside']): number {
+  let cell = 0;
+  for (const answers of beside) {
+    const numbers = numbersOf(answers);
+    if (numbers.length * 2 <= answers.length) continue;
+    const there = numbers.reduce((sum, x) => sum + x, 0) / numbers.length;
+    cell = Math.max(cell, Math.abs(there - mean) / 2);
+  }
+  return cell;
+}
+
+function numbersOf(answers: readonly Answer[]): readonly number[] {
+  return answers.filter((answer): answer is number => typeof answer === 'number');
 }
 
 /** Share of its own size by which one draw alone may be off. */
@@ -113,8 +148,4 @@ export function meanAndSpread(numbers: readonly number[]): {
   // One imagined draw of the usual width keeps few draws, or draws all alike, from claiming too much.
   const variance = (squares + (n > 1 ? 0.25 : 1) * alone * alone) / (n - 1 + (n > 1 ? 0.25 : 1));
   return { mean, spread: Math.sqrt(variance * (1 + 1 / n)) };
-}
-
-function share(draws: readonly Answer[], is: (value: Answer) => boolean): number {
-  return draws.filter(is).length / draws.length;
 }

@@ -2,7 +2,7 @@ import { exp, ln } from '../../base/maths.ts';
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { AnswerSource } from './Answers.ts';
 import { type Cluster, clustersOf } from './clusters.ts';
-import { foretell, meanForetold } from './foretell.ts';
+import { foretell } from './foretell.ts';
 import { likelihood } from './likelihood.ts';
 import type { Question } from './Question.ts';
 import type { Shown } from './Shown.ts';
@@ -63,10 +63,7 @@ export class SuspectLikelihood {
     };
     const row = this.suspects.map(({ faults, faces }, s) => {
       if (faces !== null) return 0;
-      const draws = of(faults);
-      return ln(
-        likelihood(cluster.shown, { draws, cell: cellOf(draws, (this.neighbours[s] ?? []).map(of)) }),
-      );
+      return ln(likelihood(cluster.shown, { draws: of(faults), beside: (this.neighbours[s] ?? []).map(of) }));
     });
     this.always.set(key, row);
     return row;
@@ -112,7 +109,9 @@ export class SuspectLikelihood {
     }
     let log = known.get(faults);
     if (log === undefined) {
-      log = ln(likelihood(cluster.shown, { draws: foretell(this.source, faults, tool, cluster), cell: 0 }));
+      log = ln(
+        likelihood(cluster.shown, { draws: foretell(this.source, faults, tool, cluster), beside: [] }),
+      );
       known.set(faults, log);
     }
     return log;
@@ -136,18 +135,6 @@ function neighboursOf(suspects: readonly Suspect[]): readonly (readonly Faults[]
       .filter((other) => other.level === level - 1 || other.level === level + 1)
       .map(({ faults }) => faults),
   );
-}
-
-/** Degrees lie anywhere between the levels taken: half the way to the farther neighbour is one suspect's own ground. */
-function cellOf(draws: readonly Answer[], beside: readonly (readonly Answer[])[]): number {
-  const mean = meanForetold(draws);
-  if (mean === null) return 0;
-  let cell = 0;
-  for (const other of beside) {
-    const there = meanForetold(other);
-    if (there !== null) cell = Math.max(cell, Math.abs(there - mean) / 2);
-  }
-  return cell;
 }
 
 /** Questions of one trial together, for the kind of trial that a fault comes and goes by. */

@@ -1,5 +1,4 @@
 import { pow } from '../../base/maths.ts';
-import { meanForetold } from './foretell.ts';
 import { likelihood } from './likelihood.ts';
 import type { TestDraws } from './OutcomeTable.ts';
 import type { Shown } from './Shown.ts';
@@ -72,11 +71,11 @@ export function testLikelihood(
     const repeats = foretold.get(mark) ?? [];
     const steady = repeats.every(isSteady);
     const draws = steady ? repeats.map((one) => one[0] as Answer) : repeats.flat();
-    const cell = cellOf(draws, beside, mark);
+    const next = beside.map((other) => (other.get(mark) ?? []).flat());
     const each = answers.length > 1 || !steady;
     const kin = numbers.get(answers[0]?.shown.channel ?? '') ?? 1;
     for (const { shown, count } of answers) {
-      let one = likelihood(shown, { draws, cell });
+      let one = likelihood(shown, { draws, beside: next });
       if (shown.kind === 'number' && kin > 1) one = pow(one, 1 / Math.sqrt(kin));
       for (let i = 0; i < (each ? count : 1); i++) product *= one;
     }
@@ -92,15 +91,4 @@ function isSteady(repeats: readonly Answer[]): boolean {
     }
     return value === first;
   });
-}
-
-function cellOf(draws: readonly Answer[], beside: readonly ForetoldTest[], mark: string): number {
-  const mean = meanForetold(draws);
-  if (mean === null) return 0;
-  let cell = 0;
-  for (const other of beside) {
-    const there = meanForetold((other.get(mark) ?? []).flat());
-    if (there !== null) cell = Math.max(cell, Math.abs(there - mean) / 2);
-  }
-  return cell;
 }

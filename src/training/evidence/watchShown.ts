@@ -60,6 +60,7 @@ const PAPERWORK: ReadonlySet<SittingAction['kind']> = new Set([
   'wait',
   'wait-steady',
   'annotate',
+  'skip-step',
   'give-verdict',
   'close-job',
 ]);
