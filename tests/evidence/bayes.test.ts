@@ -129,16 +129,11 @@ describe('numbers', () => {
     const nos = new Array<boolean>(8).fill(false);
     const yes = new Array<boolean>(8).fill(true);
     const alone = likelihood(smoke, { draws: nos, beside: [] });
-    // One in four of an outermost suspect's degrees lies beyond: 0.25·0.94 + 0.75·0.02 of 0.97, and half of 0.03.
-    expect(likelihood(smoke, { draws: nos, beside: [yes] })).toBeCloseTo(
-      0.015 + 0.97 * (0.25 * 0.94 + 0.75 * 0.02),
-      9,
-    );
-    expect(likelihood(smoke, { draws: nos, beside: [yes, nos] })).toBeCloseTo(
-      0.015 + 0.97 * (0.125 * 0.94 + 0.875 * 0.02),
-      9,
-    );
-    expect(alone).toBeCloseTo(0.015 + 0.97 * 0.02, 9);
+    // One in four of an outermost suspect's degrees lies beyond: 0.94 seen there, 0.005 elsewhere, of 97 %; and a tenth of 3 %.
+    const foretold = (beyond: number): number => 0.003 + 0.97 * (beyond * 0.94 + (1 - beyond) * 0.005);
+    expect(likelihood(smoke, { draws: nos, beside: [yes] })).toBeCloseTo(foretold(0.25), 9);
+    expect(likelihood(smoke, { draws: nos, beside: [yes, nos] })).toBeCloseTo(foretold(0.125), 9);
+    expect(alone).toBeCloseTo(foretold(0), 9);
   });
 
   it('between two degrees of one fault the reading lies on somebody’s ground', () => {

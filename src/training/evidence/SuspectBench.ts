@@ -1,4 +1,5 @@
 import { assert } from '../../base/assert.ts';
+import { secondsToTicks } from '../../base/ticks.ts';
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { AnswerSource, DrawAnswers } from './Answers.ts';
 import type { Complaint } from './complaint.ts';
@@ -12,6 +13,7 @@ import type { ToolState } from './toolStates.ts';
 import { usesTool } from './toolUse.ts';
 import type { ShownWatch } from './watchShown.ts';
 
+const TURN_TICKS = secondsToTicks(30);
 /** Suspects less likely than this keep few draws. */
 const UNLIKELY = 1e-6;
 const FEW_DRAWS = 2;
@@ -57,17 +59,21 @@ export class SuspectBench implements AnswerSource {
     }
   }
 
-  /** Brings at most so many benches up to date with the script as it stands; returns how many it did. */
-  work(mostWorlds: number): number {
+  /**
+   * Takes benches on along the script, in at most so many turns of half a minute of their own time each; returns how many
+   * turns it took, 0 when there is nothing to do. A turn costs some milliseconds.
+   */
+  work(mostTurns: number): number {
     this.noteTools();
-    let done = 0;
+    let turns = 0;
     for (const world of this.wantedWorlds()) {
-      if (done >= mostWorlds) break;
-      if (world.behind(this.watch.script) === 0) continue;
-      world.catchUp(this.watch.script);
-      done++;
+      while (turns < mostTurns && world.behind(this.watch.script) > 0) {
+        world.catchUp(this.watch.script, TURN_TICKS);
+        turns++;
+      }
+      if (turns >= mostTurns) break;
     }
-    return done;
+    return turns;
   }
 
   /** True once every bench that is wanted has gone through the whole script. */

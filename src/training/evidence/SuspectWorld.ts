@@ -1,4 +1,5 @@
 import { unreachable } from '../../base/assert.ts';
+import type { Tick } from '../../base/ticks.ts';
 import { createWorld } from '../../sim/world/World.ts';
 import type { FaultChoice, WorldPort } from '../../sim/world/WorldPort.ts';
 import { answer } from './answer.ts';
@@ -30,12 +31,17 @@ export class SuspectWorld {
     return this.world !== null;
   }
 
-  /** Goes through the script to its end. */
-  catchUp(script: readonly ScriptStep[]): void {
+  /** Goes through the script to its end, or on by so many ticks of the bench's time at most. */
+  catchUp(script: readonly ScriptStep[], mostTicks: Tick = Number.MAX_SAFE_INTEGER): void {
     this.world ??= createWorld({ seed: this.seed, faults: this.faults, ...this.environment });
     const { world } = this;
+    const most = Math.min(world.tick + mostTicks, Number.MAX_SAFE_INTEGER);
     for (; this.at < script.length; this.at++) {
       const step = script[this.at] as ScriptStep;
+      if (step.tick > most) {
+        world.advanceTo(most);
+        return;
+      }
       if (step.tick > world.tick) world.advanceTo(step.tick);
       this.take(world, step);
     }

@@ -20,12 +20,15 @@ export const ERROR_RATES: Readonly<Record<Channel, { readonly miss: number; read
     hiss: { miss: 0.08, falseAlarm: 0.03 },
     lamp: { miss: 0.03, falseAlarm: 0.02 },
     led: { miss: 0.03, falseAlarm: 0.02 },
-    smoke: { miss: 0.06, falseAlarm: 0.02 },
+    smoke: { miss: 0.06, falseAlarm: 0.005 },
     finding: { miss: 0.06, falseAlarm: 0.02 },
     codes: { miss: 0.01, falseAlarm: 0.01 },
     drive: { miss: 0.05, falseAlarm: 0.05 },
     fuse: { miss: 0.01, falseAlarm: 0.01 },
   };
+
+/** Anything at all is a yes half the time; but smoke for no reason has many places to be seen at. */
+const ANYTHING_YES: Readonly<Partial<Record<Channel, number>>> = { smoke: 0.1 };
 
 /** What is about the size of one in each channel: volts, ohms or amps; kPa. */
 const SIZE_OF_ONE: Readonly<Partial<Record<Channel, number>>> = {
@@ -86,7 +89,9 @@ export function likelihood(shown: Shown, foretold: Foretold): number {
       const { miss, falseAlarm } = ERROR_RATES[shown.channel];
       const there = share(foretold, (value) => value === true);
       const yes = there * (1 - miss) + (1 - there) * falseAlarm;
-      return ANYTHING / 2 + (1 - ANYTHING) * (shown.value ? yes : 1 - yes);
+      const anyYes = ANYTHING_YES[shown.channel] ?? 0.5;
+      if (shown.value) return ANYTHING * anyYes + (1 - ANYTHING) * yes;
+      return ANYTHING * (1 - anyYes) + (1 - ANYTHING) * (1 - yes);
     }
     case 'word': {
       const { miss, falseAlarm } = ERROR_RATES[shown.channel];
