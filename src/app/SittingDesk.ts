@@ -86,6 +86,7 @@ export class SittingDesk implements Desk {
   readonly strip: Signal<SittingView['strip']>;
   readonly tick: Signal<number>;
   readonly step: Signal<number>;
+  readonly passedOver: Signal<SittingView['passedOver']>;
   readonly verdict: Signal<SittingView['verdict']>;
   readonly renewed: Signal<SittingView['renewed']>;
   readonly functionsKnown: Signal<boolean>;
@@ -108,6 +109,7 @@ export class SittingDesk implements Desk {
     this.strip = signal(view.strip);
     this.tick = signal(wholeSeconds(view.tick));
     this.step = signal(view.step);
+    this.passedOver = signal(view.passedOver);
     this.verdict = signal(view.verdict);
     this.renewed = signal(view.renewed);
     this.functionsKnown = signal(functionsKnown || view.card.mode === 'walkthrough');
@@ -210,6 +212,7 @@ export class SittingDesk implements Desk {
     this.observation.value = view.observation;
     this.log.value = view.log;
     this.step.value = view.step;
+    this.passedOver.value = view.passedOver;
     this.verdict.value = view.verdict;
     this.renewed.value = view.renewed;
     this.tick.value = wholeSeconds(view.tick);

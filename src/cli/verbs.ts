@@ -128,6 +128,7 @@ export const VERBS: Readonly<Record<string, Verb>> = {
   note: fixed('note', 'note 3 "Lead was loose"', 2, ([number = '', text = '']) =>
     wholeIn(1, 999_999, number, (entry) => act({ kind: 'annotate', entry, text }, 0)),
   ),
+  skip: bare('skip', { kind: 'skip-step' }, 0),
   verdict,
   renew,
   close: bare('close', { kind: 'close-job' }, 0),

@@ -67,6 +67,7 @@ function gaps(action: SittingAction): TextValues {
     case 'clear-codes':
     case 'read-codes':
     case 'wait-steady':
+    case 'skip-step':
     case 'part-plug':
     case 'mate-plug':
     case 'renew-jumper-fuse':

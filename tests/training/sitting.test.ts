@@ -216,6 +216,59 @@ describe('the walkthrough', () => {
     expect(run.ok).toBe(true);
     expect(scenario.steps[last]?.id).toBeUndefined();
     expect(last).toBe(scenario.steps.length);
+    expect(sitting.view().passedOver).toEqual([]);
+  });
+
+  const at = (sitting: Sitting): string | undefined => scenario.steps[sitting.view().step]?.id;
+  const index = (id: string): number => scenario.steps.findIndex((step) => step.id === id);
+  const sat = (work: string): Sitting => {
+    const lines = parseActions(work);
+    if (!lines.ok) throw new Error(JSON.stringify(lines.error));
+    const sitting = Sitting.begin(scenario);
+    const run = runActions(sitting, lines.value);
+    if (!run.ok) throw new Error(run.error.text);
+    return sitting;
+  };
+
+  it('goes on behind a milestone that is met, and calls what it went past passed over', () => {
+    const sitting = sat('accept\nmeter volts-dc\nverdict unit');
+    expect(at(sitting)).toBe('key-off');
+    expect(sitting.view().passedOver[0]).toBe(index('meter-on-battery'));
+    expect(sitting.view().passedOver.at(-1)).toBe(index('log-third'));
+    sitting.apply({ kind: 'part-plug' });
+    sitting.apply({ kind: 'renew', item: 'unit' });
+    expect(at(sitting)).toBe('mate-new');
+    expect(sitting.view().passedOver).not.toContain(index('key-off'));
+  });
+
+  it('goes past a step that is skipped, and a replay does the same', () => {
+    const sitting = sat('accept\nskip\nskip');
+    expect(at(sitting)).toBe('log-battery');
+    expect(sitting.view().passedOver).toEqual([1, 2]);
+    const again = Sitting.resume(scenario, sitting.record());
+    if (!again.ok) throw new Error(again.error.code);
+    expect(again.value.view()).toEqual(sitting.view());
+  });
+
+  it('has no step to skip once all are done, nor in a job without steps', () => {
+    const practice = bench().does('accept').sitting;
+    expect(practice.apply({ kind: 'skip-step' })).toEqual({ ok: false, error: 'no-step-to-skip' });
+    const sitting = sat('accept');
+    // Skipping may bring steps whose condition holds already; those need no skip.
+    for (let n = 0; n < scenario.steps.length && sitting.view().step < scenario.steps.length; n++)
+      sitting.apply({ kind: 'skip-step' });
+    expect(sitting.view().step).toBe(scenario.steps.length);
+    expect(sitting.apply({ kind: 'skip-step' })).toEqual({ ok: false, error: 'no-step-to-skip' });
+  });
+
+  it('takes a lever that has shut itself again: what counts is that the needle came home', () => {
+    const work = script.replaceAll(/^release open$/gm, 'release open\nwait 3 s\nrelease shut');
+    const lines = parseActions(work);
+    if (!lines.ok) throw new Error('reads');
+    const sitting = Sitting.begin(scenario);
+    for (const line of lines.value) runActions(sitting, [line]);
+    expect(sitting.view().passedOver).toEqual([]);
+    expect(sitting.view().step).toBe(scenario.steps.length);
   });
 
   it('waits at a step that is not done: no cap, no vacuum, no further', () => {

@@ -8,7 +8,9 @@ export const bench = {
     cupboard: 'Parts cupboard',
     elapsed: 'Time on the job',
     log: 'Log this reading (L)',
-    shortcuts: 'Shortcuts (?)',
+    logPlain: 'Log this reading',
+    shortcuts: 'Keys (?)',
+    shortcutsPlain: 'Keys',
     settings: 'Settings',
     tabs: {
       steps: 'Steps',
@@ -103,6 +105,8 @@ export const bench = {
     done: 'done',
     now: 'now',
     how: 'How',
+    passedOver: 'passed over',
+    skip: 'Skip this step',
     allDone: 'All steps are done. Close the job when you are ready.',
   },
 } as const;

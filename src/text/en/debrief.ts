@@ -99,6 +99,7 @@ export const debrief = {
     'read-codes': 'codes read',
     wait: 'waited {{seconds}} s',
     'wait-steady': 'waited until steady',
+    'skip-step': 'step of the walkthrough skipped',
     annotate: 'note on entry {{entry}}',
     'give-verdict': 'verdict',
     'close-job': 'job closed',

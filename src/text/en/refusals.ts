@@ -15,7 +15,8 @@ export const refusals = {
     'fuse-already-out': 'The fuse is out already.',
     'fuse-already-in': 'The fuse is in already.',
     'site-taken': 'Something is on it already, or in its end. Take that off first.',
-    'does-not-fit': 'That does not fit there.',
+    'does-not-fit':
+      'That does not fit there. Caps go over barbs, plugs go into hose ends. The engine vacuum hose goes on its own port only.',
     'not-fitted': 'That is not fitted anywhere.',
     'nothing-to-clamp': 'There is nothing on that port to clamp.',
     'clamp-already-so': 'The clamp is set that way already.',
@@ -42,5 +43,6 @@ export const refusals = {
     'no-such-entry': 'There is no such log entry.',
     'too-many-citations': 'A verdict may cite eight entries at most.',
     'text-too-long': 'That note is too long. Shorten it.',
+    'no-step-to-skip': 'There is no step to skip. The steps of this job are all done, or it has none.',
   },
 } as const;

@@ -82,6 +82,8 @@ export const doneConditionSchema = z
         function: z.enum(METER_FUNCTIONS).optional(),
         red: z.enum(LEAD_POINTS).optional(),
         black: z.enum(LEAD_POINTS).optional(),
+        /** What the entry says, settled, volts. */
+        'meter-volts': band.optional(),
         'gauge-above-inhg': inHg.optional(),
         'gauge-below-inhg': inHg.optional(),
         'clicks-heard': z.number().int().min(1).max(20).optional(),

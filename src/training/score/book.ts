@@ -44,6 +44,7 @@ const BOOK_MINUTES: Readonly<Record<SittingAction['kind'], number>> = {
   'read-codes': 1,
   wait: 0,
   'wait-steady': 0,
+  'skip-step': 0,
   annotate: 0,
   'give-verdict': 1,
   'close-job': 0,

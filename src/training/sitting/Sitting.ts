@@ -107,6 +107,9 @@ export class Sitting {
         if (action.kind === 'wait') this.advanceTo(this.tick + secondsToTicks(action.seconds));
         else this.passUntilSteady();
         return ok(undefined);
+      case 'skip-step':
+        if (!this.steps.skip(this.tick)) return { ok: false, error: 'no-step-to-skip' };
+        break;
       case 'annotate':
         this.log = this.log.map((entry) =>
           entry.id === action.entry ? { ...entry, note: action.text } : entry,
@@ -159,6 +162,7 @@ export class Sitting {
       verdict: this.verdict,
       renewed: this.renewed,
       step: this.steps.index,
+      passedOver: this.steps.passedOver,
       strip: this.cachedStrip,
     };
     return this.cachedView;

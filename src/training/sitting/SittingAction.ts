@@ -18,6 +18,8 @@ export type SittingAction =
   /** Lets time pass until every instrument stands still, a minute at most. */
   | { readonly kind: 'wait-steady' }
   | { readonly kind: 'annotate'; readonly entry: number; readonly text: string }
+  /** Walkthrough: passes over the step that is to do now. */
+  | { readonly kind: 'skip-step' }
   | { readonly kind: 'give-verdict'; readonly item: VerdictItem; readonly cites: readonly number[] }
   | { readonly kind: 'close-job' };
 
@@ -36,5 +38,6 @@ export const SITTING_REFUSALS = [
   'no-such-entry',
   'too-many-citations',
   'text-too-long',
+  'no-step-to-skip',
 ] as const;
 export type SittingRefusal = (typeof SITTING_REFUSALS)[number];

@@ -31,6 +31,8 @@ export interface SittingView {
   readonly renewed: readonly { readonly item: ItemId; readonly tick: Tick }[];
   /** Walkthrough: index of the step to do now; equals `card.steps.length` when all are done. */
   readonly step: number;
+  /** Walkthrough: indices of the steps before it that were passed over, not done. */
+  readonly passedOver: readonly number[];
   /** What the instruments showed so far (for the strip chart under the log). */
   readonly strip: readonly StripSample[];
 }

@@ -1,16 +1,25 @@
 import { type Tick, ticksToSeconds } from '../../base/ticks.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
+import type { DoneCondition } from '../scenario/DoneCondition.ts';
 import type { ScenarioStep } from '../scenario/Scenario.ts';
-import { conditionHolds, gaugeInHg } from './conditionHolds.ts';
+import { conditionHolds, gaugeInHg, type StepFacts } from './conditionHolds.ts';
 import type { LogEntry } from './LogEntry.ts';
 import type { SittingPhase } from './SittingView.ts';
 
 /** A gauge reading at or below this, inHg, counts as let off. */
 const LET_OFF_INHG = 0.5;
 
-/** Finds the walkthrough's current step. Only ever goes forward. Fed at grid ticks and at actions. */
+/** What cannot be undone: a step asking for nothing else is a milestone. */
+const MILESTONE_KEYS: ReadonlySet<string> = new Set<keyof DoneCondition>(['phase', 'verdict', 'renewed']);
+
+/**
+ * Finds the walkthrough's current step. Only ever goes forward, mostly by one step done after the other. When a milestone
+ * further on is met (the verdict given, the part renewed, the job closed), the guide goes on behind it; so it does past a
+ * step the learner skips. Steps it went past in this way are passed over, not done. Fed at grid ticks and at actions.
+ */
 export class StepTracker {
   private current = 0;
+  private passed: readonly number[] = [];
   private since: Tick = 0;
   private clicksOn = 0;
   private cycles = 0;
@@ -23,6 +32,18 @@ export class StepTracker {
   /** Index of the step to do now; the number of steps when all are done. */
   get index(): number {
     return this.current;
+  }
+
+  /** Indices of the steps that were gone past without being done. */
+  get passedOver(): readonly number[] {
+    return this.passed;
+  }
+
+  /** Goes past the current step. False when there is none. */
+  skip(tick: Tick): boolean {
+    if (this.current >= this.steps.length) return false;
+    this.goTo(this.current + 1, true, tick);
+    return true;
   }
 
   notice(seen: Observation, phase: SittingPhase, log: readonly LogEntry[], newClicksOn: number): void {
@@ -41,14 +62,36 @@ export class StepTracker {
         vacuumCycles: this.cycles,
         heldSeconds,
       };
-      if (!conditionHolds(step.done, facts)) return;
-      this.current++;
-      this.since = seen.tick;
-      this.clicksOn = 0;
-      this.cycles = 0;
-      this.drawn = false;
-      if (this.stillSince !== null) this.stillSince = seen.tick;
+      if (conditionHolds(step.done, facts)) {
+        this.goTo(this.current + 1, false, seen.tick);
+        continue;
+      }
+      const milestone = this.milestoneMet(facts);
+      if (milestone === null) return;
+      this.goTo(milestone, true, seen.tick);
     }
+  }
+
+  /** The farthest milestone beyond the current step that is met, or null. */
+  private milestoneMet(facts: StepFacts): number | null {
+    for (let index = this.steps.length - 1; index > this.current; index--) {
+      const done = this.steps[index]?.done;
+      if (done !== undefined && isMilestone(done) && conditionHolds(done, facts)) return index;
+    }
+    return null;
+  }
+
+  private goTo(index: number, over: boolean, tick: Tick): void {
+    if (over) {
+      const gonePast = Array.from({ length: index - this.current }, (_, step) => this.current + step);
+      this.passed = [...this.passed, ...gonePast];
+    }
+    this.current = index;
+    this.since = tick;
+    this.clicksOn = 0;
+    this.cycles = 0;
+    this.drawn = false;
+    if (this.stillSince !== null) this.stillSince = tick;
   }
 
   private watchPump(seen: Observation): void {
@@ -65,4 +108,8 @@ export class StepTracker {
     if (seen.handPump.releaseOpen) this.stillSince = null;
     else if (busy) this.stillSince = seen.tick;
   }
+}
+
+function isMilestone(done: DoneCondition): boolean {
+  return Object.keys(done).every((key) => MILESTONE_KEYS.has(key));
 }

@@ -89,6 +89,7 @@ export const actionSchema = z.discriminatedUnion('kind', [
     seconds: z.number().min(LEAST_WAIT_SECONDS).max(MAX_WAIT_SECONDS),
   }),
   bare('wait-steady'),
+  bare('skip-step'),
   z.strictObject({
     kind: z.literal('annotate'),
     entry: z.number().int().min(1),

@@ -40,9 +40,7 @@ function partHolds(key: keyof DoneCondition, done: DoneCondition, facts: StepFac
     case 'meter-on':
       return seen.meter.function === done['meter-on'];
     case 'meter-volts':
-      return (
-        seen.meter.function === 'volts-dc' && display.settled && within(display.value, done['meter-volts'])
-      );
+      return readsVolts(seen, done['meter-volts']);
     case 'meter-ohms':
       if (seen.meter.function !== 'ohms' && seen.meter.function !== 'continuity') return false;
       return display.settled && within(display.value ?? Number.POSITIVE_INFINITY, done['meter-ohms']);
@@ -107,6 +105,10 @@ function partHolds(key: keyof DoneCondition, done: DoneCondition, facts: StepFac
   }
 }
 
+function readsVolts({ meter }: Observation, band: DoneCondition['meter-volts']): boolean {
+  return meter.function === 'volts-dc' && meter.display.settled && within(meter.display.value, band);
+}
+
 function within(value: number | null, band: DoneCondition['meter-volts']): boolean {
   if (value === null || band === undefined) return false;
   return (
@@ -146,6 +148,7 @@ function loggedHolds(wanted: DoneCondition['logged'], facts: StepFacts): boolean
     if (wanted.function !== undefined && seen.meter.function !== wanted.function) return false;
     if (wanted.red !== undefined && seen.leads['meter-red'] !== wanted.red) return false;
     if (wanted.black !== undefined && seen.leads['meter-black'] !== wanted.black) return false;
+    if (wanted['meter-volts'] !== undefined && !readsVolts(seen, wanted['meter-volts'])) return false;
     if (wanted['gauge-above-inhg'] !== undefined && gaugeInHg(seen) < wanted['gauge-above-inhg'])
       return false;
     if (wanted['gauge-below-inhg'] !== undefined && gaugeInHg(seen) > wanted['gauge-below-inhg'])

@@ -23,6 +23,8 @@ export interface Desk {
   /** Whole seconds of sitting time, as ticks. */
   readonly tick: ReadonlySignal<number>;
   readonly step: ReadonlySignal<number>;
+  /** Walkthrough: indices of the steps that were passed over. */
+  readonly passedOver: ReadonlySignal<readonly number[]>;
   readonly verdict: ReadonlySignal<SittingView['verdict']>;
   readonly renewed: ReadonlySignal<SittingView['renewed']>;
   /** True once the learner has looked at the service data: from then on cavities are named by function too. */

@@ -2,14 +2,13 @@ import { useEffect, useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import type { Desk } from './Desk.ts';
 
-/** The steps of a walkthrough: what is done, what is to do now and how. */
+/** The steps of a walkthrough: what is done, what is to do now and how, and the way past a step. */
 export function StepsPanel({ desk }: { readonly desk: Desk }) {
   const { steps } = desk.card;
   const now = desk.step.value;
+  const passedOver = desk.passedOver.value;
   const current = useRef<HTMLLIElement>(null);
-  useEffect(() => {
-    if (now >= 0) current.current?.scrollIntoView({ block: 'nearest' });
-  }, [now]);
+  useEffect(() => keepInView(current.current), [now]);
   return (
     <div class="steps">
       <p class="quiet" role="status">
@@ -27,12 +26,43 @@ export function StepsPanel({ desk }: { readonly desk: Desk }) {
           >
             <span class="step-say">
               {step.say}
-              {index < now && <span class="tag">✓ {say('steps.done')}</span>}
+              {index < now && <StepTag over={passedOver.includes(index)} />}
             </span>
-            {index === now && <p class="step-how">{step.how}</p>}
+            {index === now && (
+              <>
+                <p class="step-how">{step.how}</p>
+                <button type="button" class="plain step-skip" onClick={() => skip(desk)}>
+                  {say('steps.skip')}
+                </button>
+              </>
+            )}
           </li>
         ))}
       </ol>
     </div>
   );
+}
+
+function StepTag({ over }: { readonly over: boolean }) {
+  return <span class="tag">{over ? `→ ${say('steps.passedOver')}` : `✓ ${say('steps.done')}`}</span>;
+}
+
+/** The button goes with its step, so the focus goes to the panel. */
+function skip(desk: Desk): void {
+  if (desk.act({ kind: 'skip-step' }) === null) document.getElementById('side-panel')?.focus();
+}
+
+/**
+ * Shows the whole step, and again whenever the panel's room changes: a banner that comes with the step takes room from it.
+ * Returns the way to stop.
+ */
+function keepInView(step: HTMLElement | null): (() => void) | undefined {
+  const panel = step?.closest('[role="tabpanel"]');
+  if (step === null || panel === null || panel === undefined) return undefined;
+  const show = (): void => step.scrollIntoView({ block: 'nearest' });
+  show();
+  const sized = new ResizeObserver(show);
+  sized.observe(panel);
+  sized.observe(step);
+  return () => sized.disconnect();
 }
