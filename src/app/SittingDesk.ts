@@ -16,11 +16,13 @@ import type { SittingAction, SittingRefusal } from '../training/sitting/SittingA
 import type { SittingRecord } from '../training/sitting/SittingRecord.ts';
 import type { SittingView } from '../training/sitting/SittingView.ts';
 import { MOST_STEADY_TICKS } from '../training/sitting/waitSteady.ts';
-import type { Caption, Desk } from '../ui/panels/Desk.ts';
+import type { BenchEvent, Caption, Desk } from '../ui/panels/Desk.ts';
 
 /** How often the panels and the mirror are renewed while only time passes, ticks. */
 const PANEL_TICKS = TICKS_PER_SECOND / 10;
 const STRIP_TICKS = TICKS_PER_SECOND / 2;
+/** An event stands in the caption so long. */
+const EVENT_TICKS = 5 * TICKS_PER_SECOND;
 
 /** Actions that are said in the caption as they are done. What is carried says its own sentence. */
 const SAID: ReadonlySet<SittingAction['kind']> = new Set<SittingAction['kind']>([
@@ -91,6 +93,8 @@ export class SittingDesk implements Desk {
   readonly renewed: Signal<SittingView['renewed']>;
   readonly functionsKnown: Signal<boolean>;
   readonly caption = signal<Caption>({ id: 0, sentence: say('hand.begin'), tone: 'news' });
+  readonly event = signal<BenchEvent | null>(null);
+  private eventUntil = 0;
   private panelsAt = 0;
   private stripAt = 0;
   private facts: DebriefFacts | null = null;
@@ -168,6 +172,12 @@ export class SittingDesk implements Desk {
     this.say(say('hand.logged', { id: entry.id, sentence }), 'news');
   }
 
+  /** Something happened on the bench by itself: its sentence stands for some seconds. */
+  happened(sentence: string): void {
+    this.event.value = { sentence, after: this.caption.value.id };
+    this.eventUntil = this.sitting.tick + EVENT_TICKS;
+  }
+
   tell(sentence: string): void {
     this.say(sentence, 'news');
   }
@@ -208,6 +218,7 @@ export class SittingDesk implements Desk {
     const view = this.sitting.view();
     if (!now && view.tick - this.panelsAt < PANEL_TICKS) return;
     this.panelsAt = view.tick;
+    if (view.tick >= this.eventUntil) this.event.value = null;
     this.phase.value = view.phase;
     this.observation.value = view.observation;
     this.log.value = view.log;

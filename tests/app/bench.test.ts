@@ -1,9 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { BenchAnnouncer } from '../../src/app/BenchAnnouncer.ts';
+import { BenchEvents } from '../../src/app/BenchEvents.ts';
 import { changesTold, toldOf } from '../../src/app/benchChanges.ts';
 import { justNow } from '../../src/app/justNow.ts';
 import { secondsToTicks } from '../../src/base/ticks.ts';
-import type { Observation } from '../../src/sim/world/Observation.ts';
+import {
+  HAPPENING_KINDS,
+  type Happening,
+  type HappeningKind,
+  type Observation,
+} from '../../src/sim/world/Observation.ts';
 import { WorldBench } from '../support/worldBench.ts';
 
 const seen = new WorldBench().world.observe();
@@ -27,6 +33,42 @@ describe('what is heard of a frame', () => {
 
   it('and only its last moment after a jump', () => {
     expect(ids(justNow(now, now.tick - secondsToTicks(10)))).toEqual([2]);
+  });
+});
+
+describe('what happened on the bench', () => {
+  const at = (id: number, kind: HappeningKind, place: Happening['at']): Happening => ({
+    id,
+    tick: 0,
+    kind,
+    at: place,
+  });
+
+  it('is told in a whole sentence with its place, once, and sounds of the work are none', () => {
+    const events = new BenchEvents();
+    const old = at(1, 'spark', 'jumper');
+    expect(events.since(then({ happenings: [old] }))).toBeNull();
+    const now = then({
+      happenings: [
+        old,
+        at(2, 'click-on', 'unit'),
+        at(3, 'fuse-pop', 'jumper'),
+        at(4, 'barb-cracked', 'air-port'),
+      ],
+    });
+    expect(events.since(now)).toBe(
+      'The fuse of the jumper melted. The barb of the air port cracked: the clamp was too tight.',
+    );
+    expect(events.since(now)).toBeNull();
+  });
+
+  it('has a sentence for every kind, wherever it was', () => {
+    for (const kind of HAPPENING_KINDS) {
+      const events = new BenchEvents();
+      events.since(seen);
+      const sentence = events.since(then({ happenings: [at(1, kind, null)] }));
+      if (sentence !== null) expect(sentence).toMatch(/^[A-Z].*\.$/);
+    }
   });
 });
 

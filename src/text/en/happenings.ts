@@ -28,4 +28,11 @@ export const happenings = {
     'crack-heard': 'Something gave way with a crack.',
     'lead-burnt': 'A lead smokes, and its insulation is burnt.',
   },
+  /** With the place, where it could be told. */
+  happeningAt: {
+    truckFuse: 'The fuse of the truck melted.',
+    jumperFuse: 'The fuse of the jumper melted.',
+    meterFuse: 'A fuse inside the meter melted.',
+    barb: 'The barb of the {{port}} cracked: the clamp was too tight.',
+  },
 } as const;

@@ -31,6 +31,8 @@ export interface Desk {
   readonly functionsKnown: Signal<boolean>;
   /** The last thing the bench has to say: a refusal, a placing, a logged entry. */
   readonly caption: ReadonlySignal<Caption>;
+  /** What just broke, burnt or came to be seen on the bench, for some seconds; then null. */
+  readonly event: ReadonlySignal<BenchEvent | null>;
   /** Does one action now. A refusal is said in the caption and given back. */
   act(action: SittingAction): Refusal | SittingRefusal | null;
   /** Lets sitting time run ahead, and says so. */
@@ -44,6 +46,13 @@ export interface Desk {
   /** Facts of the closed job; null before. */
   debrief(): DebriefFacts | null;
   exportRecord(): void;
+}
+
+/** Something that happened on the bench by itself. */
+export interface BenchEvent {
+  readonly sentence: string;
+  /** The caption that stood when it happened: the event takes its place, and stands before any later one. */
+  readonly after: number;
 }
 
 export interface Caption {

@@ -269,6 +269,7 @@ export function galleryDesk(seen: Observation, phase: 'bench' | 'repair', withLo
     tick: signal(seen.tick),
     step: signal(0),
     passedOver: signal([]),
+    event: signal(null),
     verdict: signal(phase === 'repair' ? { item: 'sense-wire', cites: [1, 5], tick: tick(720) } : null),
     renewed: signal(phase === 'repair' ? [{ item: 'sense-wire', tick: tick(730) }] : []),
     functionsKnown: signal(true),
