@@ -102,13 +102,15 @@ export class AirBalance {
 
   /** Volumes and flows at the present `p` in every island, without solving. */
   settle(): void {
-    const { paths, trades, volume } = this;
+    const { paths, pathFlow, trades, volume, p, temperatureK } = this;
+    const { fromNode, toNode } = this.plan;
     copyNumbers(volume, this.ownVolume);
     for (let t = 0; t < trades.length; t++) this.shiftWall(trades[t] as AirTrade);
     const out = this.flowOut;
     for (let i = 0; i < paths.length; i++) {
-      this.flowOf(i);
-      this.pathFlow[i] = out.q;
+      const from = p[fromNode[i] as number] as number;
+      (paths[i] as AirPath).flow(from, p[toNode[i] as number] as number, temperatureK, out);
+      pathFlow[i] = out.q;
     }
   }
 
@@ -117,32 +119,38 @@ export class AirBalance {
     const { jacobian, residual, volume, p, nodeOf, plan } = this;
     const rows = nodeOf.length;
     const k = this.density;
-    const pattern = plan.elimination[island]?.pattern as Int32Array;
+    const { rows: planRows, elimination } = plan;
+    const pattern = elimination[island]?.pattern as Int32Array;
     for (let i = 0; i < pattern.length; i++) jacobian[pattern[i] as number] = 0;
     const first = plan.rowStart[island] as number;
     const end = plan.rowStart[island + 1] as number;
+    const { ownVolume, known } = this;
     for (let i = first; i < end; i++) {
-      const row = plan.rows[i] as number;
-      volume[row] = this.ownVolume[row] as number;
+      const row = planRows[i] as number;
+      volume[row] = ownVolume[row] as number;
     }
     for (let t = plan.tradeStart[island] as number; t < (plan.tradeStart[island + 1] as number); t++) {
       this.assembleTrade(this.trades[t] as AirTrade);
     }
     for (let i = first; i < end; i++) {
-      const row = plan.rows[i] as number;
+      const row = planRows[i] as number;
       const v = volume[row] as number;
       jacobian[row * rows + row] = (jacobian[row * rows + row] as number) + k * v;
-      residual[row] = k * v * (p[nodeOf[row] as number] as number) - (this.known[row] as number);
+      residual[row] = k * v * (p[nodeOf[row] as number] as number) - (known[row] as number);
     }
+    const { paths, pathFlow, slopeFrom, slopeTo, temperatureK } = this;
+    const { fromNode, toNode, fromRow, toRow } = plan;
     const out = this.flowOut;
-    for (let i = plan.pathStart[island] as number; i < (plan.pathStart[island + 1] as number); i++) {
-      this.flowOf(i);
+    const pathEnd = plan.pathStart[island + 1] as number;
+    for (let i = plan.pathStart[island] as number; i < pathEnd; i++) {
+      const from = p[fromNode[i] as number] as number;
+      (paths[i] as AirPath).flow(from, p[toNode[i] as number] as number, temperatureK, out);
       const { q, dFrom, dTo } = out;
-      this.pathFlow[i] = q;
-      this.slopeFrom[i] = dFrom;
-      this.slopeTo[i] = dTo;
-      const a = plan.fromRow[i] as number;
-      const b = plan.toRow[i] as number;
+      pathFlow[i] = q;
+      slopeFrom[i] = dFrom;
+      slopeTo[i] = dTo;
+      const a = fromRow[i] as number;
+      const b = toRow[i] as number;
       if (a >= 0) {
         residual[a] = (residual[a] as number) + weight * q;
         jacobian[a * rows + a] = (jacobian[a * rows + a] as number) + weight * dFrom;
@@ -154,17 +162,6 @@ export class AirBalance {
         if (a >= 0) jacobian[b * rows + a] = (jacobian[b * rows + a] as number) - weight * dFrom;
       }
     }
-  }
-
-  /** Fills `flowOut` for an open path at the present pressures. */
-  private flowOf(i: number): void {
-    const { plan, p } = this;
-    (this.paths[i] as AirPath).flow(
-      p[plan.fromNode[i] as number] as number,
-      p[plan.toNode[i] as number] as number,
-      this.temperatureK,
-      this.flowOut,
-    );
   }
 
   private shiftWall(trade: AirTrade): void {

@@ -256,7 +256,8 @@ export class AirScheme {
 
   private backwardEuler(h: number): boolean {
     const { state, stage, carried } = this;
-    copyNumbers(stage.balance.p, state.p);
+    // A second-order end, too far off to be taken, is still the better guess.
+    if (this.gap === Number.POSITIVE_INFINITY) copyNumbers(stage.balance.p, state.p);
     copyNumbers(stage.balance.known, state.mass);
     copyNumbers(stage.balance.ownVolume, state.volumeNext);
     if (!this.solve(h)) return false;

@@ -18,7 +18,8 @@ export class Recorder {
   private clicks: { readonly tick: Tick; readonly kind: 'click-on' | 'click-off' }[] = [];
   private fedBy: { readonly tick: Tick; readonly by: ClickSource } | null = null;
   private lastReading: LogEntry | null = null;
-  private gauge: { readonly tick: Tick; readonly kPa: number }[] = [];
+  /** Every sample of the window. */
+  private lately: StripSample[] = [];
   private samples: StripSample[] = [];
   private stride = 1;
   private taken = 0;
@@ -43,13 +44,14 @@ export class Recorder {
   /** One sample at a grid tick. */
   sample(seen: Observation): void {
     const oldest = seen.tick - WINDOW_TICKS;
-    this.gauge.push({ tick: seen.tick, kPa: seen.gauge.needleKPa });
-    while ((this.gauge[0]?.tick ?? oldest) < oldest) this.gauge.shift();
+    const meterVolts = seen.meter.function === 'volts-dc' ? seen.meter.display.value : null;
+    const sample = { tick: seen.tick, meterVolts, gaugeKPa: seen.gauge.needleKPa };
+    this.lately.push(sample);
+    while ((this.lately[0]?.tick ?? oldest) < oldest) this.lately.shift();
     while ((this.clicks[0]?.tick ?? oldest) < oldest) this.clicks.shift();
     if ((seen.tick / GRID_TICKS) % this.stride !== 0) return;
-    const meterVolts = seen.meter.function === 'volts-dc' ? seen.meter.display.value : null;
     this.taken++;
-    this.samples.push({ tick: seen.tick, meterVolts, gaugeKPa: seen.gauge.needleKPa });
+    this.samples.push(sample);
     if (this.samples.length > MAX_STRIP_SAMPLES) {
       this.stride *= 2;
       this.samples = this.samples.filter(({ tick }) => (tick / GRID_TICKS) % this.stride === 0);
@@ -61,10 +63,10 @@ export class Recorder {
     const since = seen.tick - WINDOW_TICKS;
     let lowKPa = seen.gauge.needleKPa;
     let highKPa = seen.gauge.needleKPa;
-    for (const { tick, kPa } of this.gauge) {
+    for (const { tick, gaugeKPa } of this.lately) {
       if (tick < since) continue;
-      lowKPa = Math.min(lowKPa, kPa);
-      highKPa = Math.max(highKPa, kPa);
+      lowKPa = Math.min(lowKPa, gaugeKPa);
+      highKPa = Math.max(highKPa, gaugeKPa);
     }
     const unheard = Math.max(since, this.lastReading === null ? 0 : this.lastReading.tick + 1);
     const clicks = this.clicks.filter(({ tick }) => tick >= unheard);
