@@ -2,7 +2,7 @@ import { type ReadonlySignal, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { say } from '../text/translate.ts';
 import { SHEET } from '../ui/interaction/layout/geometry.ts';
-import { shortcutOf } from '../ui/interaction/shortcuts.ts';
+import { shortcutOf, takesLetters } from '../ui/interaction/shortcuts.ts';
 import { Mirror } from '../ui/mirror/Mirror.tsx';
 import type { Scene } from '../ui/scene/SceneView.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
@@ -60,20 +60,26 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
   // The work begins here: keys and shortcuts belong to the bench without a walk through the header first.
   useEffect(() => stage.current?.focus({ preventScroll: true }), []);
   const { scale, offsetX, offsetY } = bench.fit.value;
-  const onKeyDown = (event: KeyboardEvent): void => {
-    if (event.key === 'Escape' && bench.hand.holding !== null) {
-      bench.hand.putBack();
+  // On the whole screen, so that the words on its buttons are true wherever the focus is.
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent): void => {
+      if (event.defaultPrevented || document.querySelector('dialog[open]') !== null) return;
+      if (event.key === 'Escape' && bench.hand.holding !== null) {
+        bench.hand.putBack();
+        event.preventDefault();
+        return;
+      }
+      const writes = event.target instanceof HTMLElement && takesLetters(event.target);
+      const shortcut = letters && !writes ? shortcutOf(event) : null;
+      if (shortcut === null) return;
       event.preventDefault();
-      return;
-    }
-    const shortcut = letters ? shortcutOf(event) : null;
-    if (shortcut === null) return;
-    event.preventDefault();
-    bench.shortcut(shortcut);
-  };
+      bench.shortcut(shortcut);
+    };
+    window.addEventListener('keydown', onKeyDown);
+    return () => window.removeEventListener('keydown', onKeyDown);
+  }, [bench, letters]);
   return (
-    // biome-ignore lint/a11y/noStaticElementInteractions: shortcuts belong to everything on the bench.
-    <div ref={stage} class="stage" tabIndex={-1} onKeyDown={onKeyDown}>
+    <div ref={stage} class="stage" tabIndex={-1}>
       <div ref={host} class="stage-host" />
       <div
         class="stage-overlay"

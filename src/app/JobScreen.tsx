@@ -1,4 +1,4 @@
-import type { ReadonlySignal } from '@preact/signals';
+import type { ReadonlySignal, Signal } from '@preact/signals';
 import { useSignal } from '@preact/signals';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { say } from '../text/translate.ts';
@@ -6,6 +6,7 @@ import type { SealedScenario } from '../training/scenario/seal.ts';
 import { heldSentence } from '../ui/mirror/handWords.ts';
 import { BenchScreen } from '../ui/panels/BenchScreen.tsx';
 import { Debrief } from '../ui/panels/Debrief.tsx';
+import type { ReaderPage } from '../ui/panels/ReaderPanel.tsx';
 import { ShortcutsDialog } from '../ui/panels/ShortcutsDialog.tsx';
 import type { SideTab } from '../ui/panels/SideColumn.tsx';
 import { TopBar } from '../ui/panels/TopBar.tsx';
@@ -31,6 +32,7 @@ export function JobScreen(props: JobScreenProps) {
   const { sealed, shop, onSettings } = props;
   const [job, setJob] = useState<RunningJob | null>(null);
   const tab = useSignal<SideTab>(sealed.card.steps.length > 0 ? 'steps' : 'log');
+  const readerPage = useSignal<ReaderPage>('codes');
   const shortcuts = useSignal(false);
   const { voices, reducedMotion } = props;
   useEffect(() => {
@@ -42,7 +44,9 @@ export function JobScreen(props: JobScreenProps) {
       voices,
       reducedMotion,
       openReader: (byKeys) => {
+        // The card on the shelf shows what is commanded: pressing it leads to where that is changed.
         tab.value = 'reader';
+        readerPage.value = 'command';
         if (byKeys) requestAnimationFrame(() => document.getElementById('tab-reader')?.focus());
       },
       openShortcuts: () => {
@@ -58,7 +62,7 @@ export function JobScreen(props: JobScreenProps) {
       running?.end();
       setJob(null);
     };
-  }, [sealed, shop, voices, reducedMotion, tab, shortcuts]);
+  }, [sealed, shop, voices, reducedMotion, tab, readerPage, shortcuts]);
   if (job === null) {
     return (
       <>
@@ -71,7 +75,13 @@ export function JobScreen(props: JobScreenProps) {
   }
   return (
     <>
-      <JobPhase {...props} job={job} tab={tab} onShortcuts={() => (shortcuts.value = true)} />
+      <JobPhase
+        {...props}
+        job={job}
+        tab={tab}
+        readerPage={readerPage}
+        onShortcuts={() => (shortcuts.value = true)}
+      />
       {shortcuts.value && <ShortcutsDialog onClose={() => (shortcuts.value = false)} />}
     </>
   );
@@ -80,6 +90,7 @@ export function JobScreen(props: JobScreenProps) {
 interface JobPhaseProps extends JobScreenProps {
   readonly job: RunningJob;
   readonly tab: { value: SideTab };
+  readonly readerPage: Signal<ReaderPage>;
   readonly onShortcuts: () => void;
 }
 
@@ -105,6 +116,7 @@ function JobPhase(props: JobPhaseProps) {
           shop={shop}
           held={held === null ? null : heldSentence(held)}
           tab={tab.value}
+          readerPage={props.readerPage}
           onTab={(next) => (tab.value = next)}
           onSettings={onSettings}
           onShortcuts={onShortcuts}

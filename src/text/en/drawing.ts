@@ -42,6 +42,7 @@ export const drawing = {
     dragGauge: 'pin-drag gauge',
     handsHint: 'Take the eye or the ear to a place. Press the harness to wiggle it.',
     clampLetters: { loose: 'L', 'hand-tight': 'H', 'over-tight': 'O' },
+    overTightNext: 'over-tight: cracks the barb',
     plugTitle: 'Plug, from the wire side',
     harnessHalf: 'harness half',
     unitHalf: 'unit half',
@@ -65,6 +66,6 @@ export const drawing = {
     readerAsleep: 'no answer: key off',
     readerSense: 'sense {{volts}} V · {{state}}',
     readerStates: { open: 'open', closed: 'closed', implausible: 'implausible', high: 'high' },
-    readerCommand: 'solenoid',
+    readerCommand: 'solenoid: {{command}}',
   },
 } as const;

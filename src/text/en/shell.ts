@@ -25,8 +25,11 @@ export const shell = {
     off: 'off',
   },
   shortcuts: {
-    title: 'Shortcuts',
-    hint: 'They work while the bench has the focus.',
+    title: 'Keys',
+    hint: 'Letters work everywhere on the bench screen but where you write. Settings turn them off.',
+    tab: 'to the next group of things, and back with Shift',
+    arrows: 'from thing to thing in a group',
+    enter: 'take up or work the thing, then choose its place from the list',
     log: 'log this reading',
     key: 'key on or off',
     stroke: 'one full pump stroke',
@@ -37,7 +40,7 @@ export const shell = {
     'wait-steady': 'wait until every instrument stands still',
     help: 'this list',
     clamp:
-      'on a clamp, the needle bleed or the smoke regulator: one step more or less. A long press on a clamp tightens it too',
+      'on a clamp, the needle bleed or the smoke regulator: one step more or less. A clamp that is hand tight asks for a second press',
     escape: 'put back what you hold',
   },
 } as const;

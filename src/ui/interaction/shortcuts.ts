@@ -1,4 +1,4 @@
-/** What a single letter does while the bench has the focus. */
+/** What a single letter does on the bench screen, unless the settings turn letters off. */
 export type Shortcut =
   | 'log'
   | 'key'
@@ -34,4 +34,28 @@ export function shortcutOf(press: KeyPress): Shortcut | null {
   if (press.ctrlKey || press.altKey || press.metaKey) return null;
   const found = Object.entries(SHORTCUT_KEYS).find(([, key]) => key === press.key.toUpperCase());
   return found === undefined ? null : (found[0] as Shortcut);
+}
+
+/** What has the focus while a key is pressed. */
+interface Focused {
+  readonly tagName: string;
+  readonly type?: string;
+  readonly isContentEditable: boolean;
+}
+
+/** Inputs that are set by arrows and presses; every other input takes letters as text. */
+const WORDLESS_INPUTS = new Set(['button', 'checkbox', 'color', 'file', 'radio', 'range', 'reset', 'submit']);
+
+/** True where letters are written: there they are no shortcuts. */
+export function takesLetters({ tagName, type, isContentEditable }: Focused): boolean {
+  if (isContentEditable) return true;
+  switch (tagName.toLowerCase()) {
+    case 'textarea':
+    case 'select':
+      return true;
+    case 'input':
+      return !WORDLESS_INPUTS.has(type ?? 'text');
+    default:
+      return false;
+  }
 }

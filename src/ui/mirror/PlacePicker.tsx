@@ -45,7 +45,6 @@ export function PlacePicker({ input, grip }: { readonly input: BenchInput; reado
     else if (event.key === 'Enter' || (event.key === ' ' && typed.current.text === ''))
       choose(offers[at.value]);
     else if (event.key === 'Escape') input.hand.putBack();
-    else if (event.key === 'Tab') input.hand.putBack();
     else if (event.key.length === 1 && !event.ctrlKey && !event.metaKey && !event.altKey) {
       const fresh = event.timeStamp - typed.current.atMs > TYPED_TOGETHER_MS;
       typed.current = { text: (fresh ? '' : typed.current.text) + event.key, atMs: event.timeStamp };
@@ -56,7 +55,7 @@ export function PlacePicker({ input, grip }: { readonly input: BenchInput; reado
           at.value,
         ) ?? at.value;
     } else return;
-    if (event.key !== 'Tab') event.preventDefault();
+    event.preventDefault();
   };
   const groups = [...new Set(offers.map((offer) => offer.group))];
   return (

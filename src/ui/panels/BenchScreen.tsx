@@ -1,4 +1,4 @@
-import { useSignal } from '@preact/signals';
+import { type Signal, useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { clock } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
@@ -7,6 +7,7 @@ import { CupboardDialog } from './CupboardDialog.tsx';
 import { DashView } from './DashView.tsx';
 import type { Desk } from './Desk.ts';
 import { HandBar } from './HandBar.tsx';
+import type { ReaderPage } from './ReaderPanel.tsx';
 import { RoadTestDialog } from './RoadTestDialog.tsx';
 import type { Shop } from './Shop.ts';
 import { SideColumn, type SideTab } from './SideColumn.tsx';
@@ -23,13 +24,16 @@ interface BenchScreenProps {
   readonly held: string | null;
   readonly tab: SideTab;
   readonly onTab: (tab: SideTab) => void;
+  /** The page the reader is opened on. */
+  readonly readerPage: Signal<ReaderPage>;
   readonly onSettings: () => void;
   readonly onShortcuts: () => void;
 }
 
 /** The bench with its head and its column of evidence: for the test and for the repair alike. */
 export function BenchScreen(props: BenchScreenProps) {
-  const { desk, shop, stage, held, tab, onTab, onSettings, onShortcuts } = props;
+  const { desk, shop, stage, held, tab, onTab, readerPage, onSettings, onShortcuts } = props;
+  const letters = shop.settings.value.letterShortcuts;
   const open = useSignal<BenchDialog | null>(null);
   const close = (): void => {
     open.value = null;
@@ -58,9 +62,9 @@ export function BenchScreen(props: BenchScreenProps) {
       <main class="bench-main">
         <section class="bench-area" aria-label={say('bench.region')}>
           {stage}
-          <HandBar desk={desk} held={held} onShortcuts={onShortcuts} />
+          <HandBar desk={desk} held={held} letters={letters} onShortcuts={onShortcuts} />
         </section>
-        <SideColumn desk={desk} tab={tab} onTab={onTab} />
+        <SideColumn desk={desk} tab={tab} onTab={onTab} readerPage={readerPage} letters={letters} />
       </main>
       {open.value === 'verdict' && <VerdictDialog desk={desk} onClose={close} />}
       {open.value === 'cupboard' && <CupboardDialog desk={desk} onClose={close} />}

@@ -6,6 +6,8 @@ interface HandBarProps {
   readonly desk: Desk;
   /** What is held now, in words; null with an empty hand. */
   readonly held: string | null;
+  /** Whether single letters are shortcuts. */
+  readonly letters: boolean;
   readonly onShortcuts: () => void;
 }
 
@@ -16,17 +18,25 @@ const STROKES = [
 ] as const;
 
 /** Under the bench: what the bench last had to say, the pump by single strokes, and time. */
-export function HandBar({ desk, held, onShortcuts }: HandBarProps) {
+export function HandBar({ desk, held, letters, onShortcuts }: HandBarProps) {
   const caption = desk.caption.value;
   // What is held is said until the bench has something newer to say: an eye stays in the hand, and finds things.
   const since = useRef({ held, id: caption.id });
   if (since.current.held !== held) since.current = { held, id: caption.id };
   const news = held === null || caption.id !== since.current.id;
+  // What happened takes the place of what was said when it did: "Red lead placed on …" is no news beside a melted fuse.
+  const event = desk.event.value;
+  const over = event !== null && caption.id <= event.after;
+  const tone = over ? 'refusal' : news ? caption.tone : 'held';
   return (
     <div class="hand-bar">
       <div class="caption-room">
-        <p class={`caption caption-${news ? caption.tone : 'held'}`} role="status" aria-atomic="true">
-          <span key={caption.id}>{news ? caption.sentence : held}</span>
+        <p class={`caption caption-${tone}`} role="status" aria-atomic="true">
+          {/* Events are spoken by the bench itself. */}
+          {event !== null && <b aria-hidden="true">{event.sentence} </b>}
+          <span key={caption.id} class={over ? 'visually-hidden' : ''}>
+            {news ? caption.sentence : held}
+          </span>
         </p>
       </div>
       <fieldset class="strokes">
@@ -54,8 +64,8 @@ export function HandBar({ desk, held, onShortcuts }: HandBarProps) {
       <button
         type="button"
         class="plain help"
-        aria-label={say('bench.shortcuts')}
-        title={say('bench.shortcuts')}
+        aria-label={say(letters ? 'bench.shortcuts' : 'bench.shortcutsPlain')}
+        title={say(letters ? 'bench.shortcuts' : 'bench.shortcutsPlain')}
         onClick={onShortcuts}
       >
         ?

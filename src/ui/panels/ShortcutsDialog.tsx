@@ -14,12 +14,30 @@ const ORDER: readonly Shortcut[] = [
   'help',
 ];
 
-/** The single letters of the bench. */
+/** The keys of the bench. */
 export function ShortcutsDialog({ onClose }: { readonly onClose: () => void }) {
   return (
     <Dialog title={say('shortcuts.title')} onClose={onClose}>
       <p>{say('shortcuts.hint')}</p>
       <dl class="shortcuts">
+        <div>
+          <dt>
+            <kbd>Tab</kbd>
+          </dt>
+          <dd>{say('shortcuts.tab')}</dd>
+        </div>
+        <div>
+          <dt>
+            <kbd>←</kbd> <kbd>→</kbd> <kbd>↑</kbd> <kbd>↓</kbd>
+          </dt>
+          <dd>{say('shortcuts.arrows')}</dd>
+        </div>
+        <div>
+          <dt>
+            <kbd>Enter</kbd>
+          </dt>
+          <dd>{say('shortcuts.enter')}</dd>
+        </div>
         {ORDER.map((shortcut) => (
           <div key={shortcut}>
             <dt>

@@ -14,10 +14,14 @@ interface SideColumnProps {
   readonly desk: Desk;
   readonly tab: SideTab;
   readonly onTab: (tab: SideTab) => void;
+  /** The page the reader is opened on. */
+  readonly readerPage: Signal<ReaderPage>;
+  /** Whether single letters are shortcuts. */
+  readonly letters: boolean;
 }
 
 /** The column of evidence beside the bench: tabs, and the one button that makes evidence. */
-export function SideColumn({ desk, tab, onTab }: SideColumnProps) {
+export function SideColumn({ desk, tab, onTab, readerPage, letters }: SideColumnProps) {
   const tabs: readonly SideTab[] = [
     ...(desk.card.steps.length > 0 ? (['steps'] as const) : []),
     'order',
@@ -27,7 +31,7 @@ export function SideColumn({ desk, tab, onTab }: SideColumnProps) {
   ];
   // Kept here, so that a panel opens on the page where it was left.
   const pages: PageSignals = {
-    reader: useSignal<ReaderPage>('codes'),
+    reader: readerPage,
     service: useSignal<ServicePage>('circuit'),
   };
   useEffect(() => {
@@ -71,7 +75,7 @@ export function SideColumn({ desk, tab, onTab }: SideColumnProps) {
         {panelOf(tab, desk, pages)}
       </div>
       <button type="button" class="act big log-button" onClick={() => desk.logReading()}>
-        {say('bench.log')}
+        {say(letters ? 'bench.log' : 'bench.logPlain')}
       </button>
     </aside>
   );

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { MeterObservation } from '../../../src/sim/world/Observation.ts';
 import { PumpDrag, quantiseHandle } from '../../../src/ui/interaction/PumpDrag.ts';
 import { ReadingVoice, withinOneCount } from '../../../src/ui/interaction/ReadingVoice.ts';
-import { shortcutOf } from '../../../src/ui/interaction/shortcuts.ts';
+import { shortcutOf, takesLetters } from '../../../src/ui/interaction/shortcuts.ts';
 import { startObservation } from '../layout/benchObservations.ts';
 
 describe('the pump handle under a drag', () => {
@@ -104,5 +104,14 @@ describe('single letters', () => {
     expect(press('?')).toBe('help');
     expect(press('x')).toBeNull();
     expect(press('l', { ctrlKey: true })).toBeNull();
+  });
+
+  it('are letters and no shortcuts where one writes, and nowhere else', () => {
+    const on = (tagName: string, type?: string, isContentEditable = false): boolean =>
+      takesLetters({ tagName, isContentEditable, ...(type === undefined ? {} : { type }) });
+    expect(['text', 'search', 'number', undefined].every((type) => on('INPUT', type))).toBe(true);
+    expect(on('TEXTAREA') && on('SELECT') && on('P', undefined, true)).toBe(true);
+    expect(['radio', 'checkbox', 'range'].some((type) => on('INPUT', type))).toBe(false);
+    expect(['BODY', 'BUTTON', 'DIV', 'A'].some((tag) => on(tag))).toBe(false);
   });
 });

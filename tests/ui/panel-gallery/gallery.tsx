@@ -8,6 +8,7 @@ import '../../../src/ui/panels/instruments.css';
 import '../../../src/ui/panels/dialogs.css';
 import '../../../src/ui/panels/debrief.css';
 import { BenchScreen } from '../../../src/ui/panels/BenchScreen.tsx';
+import type { ReaderPage } from '../../../src/ui/panels/ReaderPanel.tsx';
 import type { Shop } from '../../../src/ui/panels/Shop.ts';
 import type { SideTab } from '../../../src/ui/panels/SideColumn.tsx';
 import { cssProperties } from '../../../src/ui/theme/cssProperties.ts';
@@ -40,6 +41,8 @@ const shop = {
   settings: signal({ theme: 'auto', muted: false, volume: 1, announce: 'settled', letterShortcuts: true }),
 } as unknown as Shop;
 
+const readerPage = signal<ReaderPage>('codes');
+
 function Gallery() {
   return (
     <BenchScreen
@@ -51,6 +54,7 @@ function Gallery() {
       onTab={(next) => {
         tab.value = next;
       }}
+      readerPage={readerPage}
       onSettings={() => {}}
       onShortcuts={() => {}}
     />

@@ -1,4 +1,3 @@
-import { SOLENOID_COMMANDS } from '../../../sim/devices/places.ts';
 import { say } from '../../../text/translate.ts';
 import { JUMPER_FUSE_OFFSET, JUMPER_HALF, JUMPER_SWITCH_OFFSET } from '../../interaction/layout/benchPlan.ts';
 import { boxAround, type Vec } from '../../interaction/layout/geometry.ts';
@@ -110,17 +109,7 @@ export const reader: Layer = {
     const state = say(`drawing.readerStates.${senseState}`);
     const sense = say('drawing.readerSense', { volts: senseVolts.toFixed(2), state });
     art.print(sense, { x: left, y: window.y + 19 }, line);
-    const middle = window.y + 53;
-    art.print(say('drawing.readerCommand'), { x: left, y: middle }, { ...line, weight: '400' });
-    let x = left + 70;
-    for (const each of SOLENOID_COMMANDS) {
-      const word = say(`solenoid.${each}`);
-      const width = 12 + word.length * 8.5;
-      const now = each === command;
-      if (now) art.box({ x, y: middle - 12, w: width, h: 24 }, 10, { fill: tokens.clay, line: LINE.hint });
-      const look = { size: SIZE.small, weight: now ? '700' : '400' } as const;
-      art.print(word, { x: x + width / 2, y: middle }, look);
-      x += width;
-    }
+    const asked = say('drawing.readerCommand', { command: say(`solenoid.${command}`) });
+    art.print(asked, { x: left, y: window.y + 53 }, { ...line, weight: command === 'off' ? '400' : '700' });
   },
 };
