@@ -1,6 +1,7 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Tick } from '../base/ticks.ts';
 import type { Settings } from '../platform/browser/settings.ts';
+import type { UnitPort } from '../sim/devices/places.ts';
 import { capital } from '../text/format.ts';
 import { say } from '../text/translate.ts';
 import { BenchHand, type HandNews } from '../ui/interaction/BenchHand.ts';
@@ -9,12 +10,14 @@ import { SHEET, type Vec } from '../ui/interaction/layout/geometry.ts';
 import type { HotspotId } from '../ui/interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../ui/interaction/layout/shelfPlan.ts';
 import type { Shortcut } from '../ui/interaction/shortcuts.ts';
+import { tighteningShare } from '../ui/interaction/tightening.ts';
 import type { BenchInput } from '../ui/mirror/BenchInput.ts';
 import { gripName, placeName } from '../ui/mirror/handWords.ts';
 import type { Scene, SceneView } from '../ui/scene/SceneView.ts';
 import { HappeningListener } from '../ui/sound/HappeningListener.ts';
 import type { Voices } from '../ui/sound/Voices.ts';
 import { BenchAnnouncer } from './BenchAnnouncer.ts';
+import { BenchEvents } from './BenchEvents.ts';
 import { justNow } from './justNow.ts';
 import type { SittingDesk } from './SittingDesk.ts';
 
@@ -43,11 +46,14 @@ export class Workbench implements BenchInput {
   readonly spoken = signal('');
   readonly observation: BenchInput['observation'];
   private readonly announcer = new BenchAnnouncer();
+  private readonly events = new BenchEvents();
   private readonly listener: HappeningListener;
   private scene: Scene | null = null;
   private host: HTMLElement | null = null;
   private pointer: Vec | null = null;
   private ringed: HotspotId | null = null;
+  /** The clamp that is held, since when in running time (null until the next frame), and how far it has come. */
+  private heldClamp: { readonly id: HotspotId; since: number | null; share: number } | null = null;
   private lastTick: Tick = 0;
 
   constructor(private readonly parts: WorkbenchParts) {
@@ -84,6 +90,9 @@ export class Workbench implements BenchInput {
     const seen = desk.now();
     this.listener.hear(justNow(seen, this.lastTick));
     this.lastTick = seen.tick;
+    const event = this.events.since(seen);
+    if (event !== null) desk.happened(event);
+    this.holdClamp(seconds);
     const sentence = this.announcer.hear(seen, seconds, settings.peek().announce);
     if (sentence !== null) this.spoken.value = sentence;
     this.scene?.draw(seen, this.view(), seconds);
@@ -104,6 +113,10 @@ export class Workbench implements BenchInput {
 
   ring(id: HotspotId | null): void {
     this.ringed = id;
+  }
+
+  tighten(id: HotspotId | null): void {
+    this.heldClamp = id === null ? null : { id, since: null, share: 0 };
   }
 
   pumpHandle(position: number): void {
@@ -163,6 +176,25 @@ export class Workbench implements BenchInput {
     }
   }
 
+  /** A clamp that is held on tightens: from loose to hand tight soon, past that only when its ring is full. */
+  private holdClamp(seconds: number): void {
+    const held = this.heldClamp;
+    if (held === null) return;
+    held.since ??= seconds;
+    held.share = tighteningShare(seconds - held.since);
+    const { clamps } = this.parts.desk.now();
+    const setting = clamps[clampPort(held.id)];
+    if (setting === 'hand-tight' ? held.share < 1 : held.share === 0) return;
+    this.heldClamp = null;
+    if (setting === 'hand-tight') this.hand.overTighten(held.id);
+    else if (setting === 'loose') this.hand.turn(held.id, 1);
+  }
+
+  private tightening(): SceneView['tightening'] {
+    if (this.heldClamp === null || this.heldClamp.share === 0) return null;
+    return { port: clampPort(this.heldClamp.id), share: this.heldClamp.share };
+  }
+
   private view(): SceneView {
     const { desk, reducedMotion } = this.parts;
     const grip = this.held.peek();
@@ -171,6 +203,7 @@ export class Workbench implements BenchInput {
       pointer: this.pointer,
       shelf: this.shelf.peek(),
       ring: this.ringed,
+      tightening: this.tightening(),
       targets: grip === null ? [] : this.hand.targets(),
       showDigits: desk.card.mode === 'walkthrough',
       showFunctions: desk.functionsKnown.peek(),
@@ -180,6 +213,7 @@ export class Workbench implements BenchInput {
   }
 
   private tell(news: HandNews): void {
+    if (news.kind === 'tight-already') return this.parts.desk.tell(say('hand.tightAlready'));
     const thing = capital(gripName(news.grip));
     switch (news.kind) {
       case 'picked-up':
@@ -194,6 +228,10 @@ export class Workbench implements BenchInput {
         return this.parts.desk.tell(say('hand.back', { thing }));
     }
   }
+}
+
+function clampPort(id: HotspotId): UnitPort {
+  return id.slice('clamp:'.length) as UnitPort;
 }
 
 /** A name in the middle of a sentence; what begins with two capitals keeps them. */

@@ -14,7 +14,9 @@ import { legalTargets } from './targets.ts';
 export type HandNews =
   | { readonly kind: 'picked-up'; readonly grip: Grip }
   | { readonly kind: 'placed'; readonly grip: Grip; readonly target: Target }
-  | { readonly kind: 'put-back'; readonly grip: Grip };
+  | { readonly kind: 'put-back'; readonly grip: Grip }
+  /** The next turn of this clamp cracks the barb. */
+  | { readonly kind: 'tight-already' };
 
 /** What the hand works on. `act` gives false when the bench refused. */
 export interface HandPorts {
@@ -28,6 +30,8 @@ export interface HandPorts {
 /** Turns what pointer, keys and lists mean into actions. One hand, one thing. */
 export class BenchHand {
   private state = emptyHand();
+  /** The clamp that was asked to turn past hand tight, until the hand does anything else. */
+  private warnedOf: HotspotId | null = null;
 
   constructor(private readonly ports: HandPorts) {}
 
@@ -63,6 +67,7 @@ export class BenchHand {
 
   /** A press on a hotspot: places what is held, or picks up, or works the control. */
   press(id: HotspotId, means: HandMeans): void {
+    this.warnedOf = null;
     const tab = tabAt(id);
     if (tab !== null) return this.openShelf(tab);
     const seen = this.ports.observe();
@@ -82,10 +87,23 @@ export class BenchHand {
     else if (action !== null) this.ports.act(action);
   }
 
-  /** Turns a clamp, the needle bleed or the smoke's regulator one step up or down. */
+  /** Turns a clamp, the needle bleed or the smoke's regulator one step up or down. Past hand tight it warns first. */
   turn(id: HotspotId, turn: 1 | -1): void {
     const action = turnAction(id, turn, this.ports.observe());
-    if (action !== null) this.ports.act(action);
+    if (action === null) return;
+    const cracks = action.kind === 'clamp' && action.setting === 'over-tight';
+    if (cracks && this.warnedOf !== id) {
+      this.warnedOf = id;
+      return this.ports.news({ kind: 'tight-already' });
+    }
+    this.warnedOf = null;
+    this.ports.act(action);
+  }
+
+  /** Turns a clamp past hand tight: the warning was seen, and the hand held on. */
+  overTighten(id: HotspotId): void {
+    this.warnedOf = id;
+    this.turn(id, 1);
   }
 
   pickUp(grip: Grip, means: HandMeans): void {

@@ -20,6 +20,8 @@ export interface BenchInput {
   pointAt(at: Vec | null): void;
   /** What the pointer is over or the focus is on. */
   ring(id: HotspotId | null): void;
+  /** The pointer holds a clamp, or lets it go (null). */
+  tighten(id: HotspotId | null): void;
   pumpHandle(position: number): void;
   release(open: boolean): void;
   /** Shows the reader; `byKeys` also takes the focus there. */

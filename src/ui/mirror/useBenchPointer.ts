@@ -7,11 +7,11 @@ import { SHEET, type Vec } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
 import { PumpDrag } from '../interaction/PumpDrag.ts';
+import { HOLD_SECONDS } from '../interaction/tightening.ts';
 import type { BenchInput } from './BenchInput.ts';
 
 const DRAG_BEGINS_PX = 6;
-const HOLD_MS = 350;
-const CLAMP_HOLD_MS = 700;
+const HOLD_MS = HOLD_SECONDS * 1000;
 /** A thing held this long over a tab of the shelf opens its compartment. */
 const TAB_OPENS_MS = 450;
 
@@ -85,10 +85,9 @@ export function useBenchPointer(input: BenchInput) {
           swallowClick.current = true;
         }
       } else if (now.kind === 'clamp') {
-        if (event.timeStamp - now.since > CLAMP_HOLD_MS) {
-          input.hand.turn(now.id, 1);
-          swallowClick.current = true;
-        }
+        // Held on, it tightens or warns by itself; let go before that, it stays as it is.
+        input.tighten(null);
+        swallowClick.current = event.timeStamp - now.since > HOLD_MS;
       } else if (now.moved) {
         input.hand.drop(letGoAt(input, event));
         swallowClick.current = true;
@@ -97,6 +96,7 @@ export function useBenchPointer(input: BenchInput) {
     const cancel = (): void => {
       if (drag.current?.kind === 'carry' && drag.current.moved) input.hand.putBack();
       if (drag.current?.kind === 'release') input.release(false);
+      if (drag.current?.kind === 'clamp') input.tighten(null);
       drag.current = null;
     };
     // A press is a new beginning: whatever click was still to be swallowed never came.
@@ -134,6 +134,7 @@ export function useBenchPointer(input: BenchInput) {
         drag.current = { kind: 'wiggle', id, x: event.clientX, y: event.clientY };
       } else if (id.startsWith('clamp:')) {
         drag.current = { kind: 'clamp', id, since: event.timeStamp };
+        if (input.hand.holding === null) input.tighten(id);
       } else if (input.hand.holding === null && gripAt(id, seen) !== null) {
         drag.current = { kind: 'carry', id, x: event.clientX, y: event.clientY, moved: false };
       }

@@ -3,9 +3,10 @@ import type { Tokens } from '../theme/tokens.ts';
 import { Art } from './Art.ts';
 import type { Frame, Layer } from './Frame.ts';
 import { createCaptions } from './views/captions.ts';
+import { clamps, tightening } from './views/clamps.ts';
 import { createFindingCaptions } from './views/findingCaptions.ts';
 import { gaugeDial, gaugeNeedle } from './views/gauge.ts';
-import { clamps, createHoses, stubWords } from './views/hoses.ts';
+import { createHoses, stubWords } from './views/hoses.ts';
 import { hoverName } from './views/hoverName.ts';
 import { jar } from './views/jar.ts';
 import { keySwitch } from './views/keySwitch.ts';
@@ -64,6 +65,7 @@ function allLayers(): readonly Layer[] {
     smokePuffs,
     wiggleMarks,
     marks,
+    tightening,
     hoverName,
     senseInHand,
     createFindingCaptions(),

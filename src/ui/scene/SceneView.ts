@@ -1,4 +1,4 @@
-import type { Fitting, LeadEnd } from '../../sim/devices/places.ts';
+import type { Fitting, LeadEnd, UnitPort } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { Vec } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
@@ -21,6 +21,8 @@ export interface SceneView {
   readonly shelf: ShelfTab;
   /** Teal ring: hover, focus or the coach. */
   readonly ring: HotspotId | null;
+  /** The clamp that is held, and how far it is on its way to over-tight, 0 to 1. */
+  readonly tightening: { readonly port: UnitPort; readonly share: number } | null;
   /** Faint marks on the places the held thing may go. */
   readonly targets: readonly HotspotId[];
   /** Digits beside the needle (walkthroughs). */

@@ -4,6 +4,7 @@ import { BenchHand, type HandNews } from '../../../src/ui/interaction/BenchHand.
 import { centreOf } from '../../../src/ui/interaction/layout/geometry.ts';
 import { placeHotspots } from '../../../src/ui/interaction/layout/hotspots.ts';
 import type { HotspotId } from '../../../src/ui/interaction/layout/PlacedHotspot.ts';
+import { tighteningShare } from '../../../src/ui/interaction/tightening.ts';
 import { WorldBench } from '../../support/worldBench.ts';
 
 let world: WorldBench;
@@ -134,8 +135,30 @@ describe('the hand', () => {
     hand.turn('clamp:air-port', 1);
     hand.turn('clamp:air-port', 1);
     hand.turn('clamp:air-port', 1);
+    hand.turn('clamp:air-port', 1);
     hand.turn('clamp:air-port', -1);
     const settings = done.map((action) => (action.kind === 'clamp' ? action.setting : action.kind));
     expect(settings).toEqual(['loose', 'hand-tight', 'loose', 'hand-tight', 'over-tight', 'hand-tight']);
+  });
+
+  it('is warned before a clamp cracks its barb, and again after it did something else', () => {
+    const asks = (): void => hand.turn('clamp:air-port', 1);
+    asks();
+    expect([done, news]).toEqual([[], ['tight-already']]);
+    hand.turn('clamp:air-port', -1);
+    asks();
+    asks();
+    expect(news).toEqual(['tight-already', 'tight-already']);
+    expect(world.world.observe().clamps['air-port']).toBe('hand-tight');
+    hand.overTighten('clamp:air-port');
+    expect(world.world.observe().clamps['air-port']).toBe('over-tight');
+    expect(world.world.observe().happenings.map(({ kind }) => kind)).toEqual(['barb-cracked']);
+  });
+
+  it('over-tightens by a hold only after a warning that can be seen', () => {
+    expect(tighteningShare(0.3)).toBe(0);
+    expect(tighteningShare(1)).toBeGreaterThan(0.2);
+    expect(tighteningShare(1)).toBeLessThan(0.8);
+    expect(tighteningShare(3)).toBe(1);
   });
 });

@@ -20,6 +20,7 @@ const QUIET: SceneView = {
   pointer: null,
   shelf: 'leads',
   ring: null,
+  tightening: null,
   targets: [],
   showDigits: false,
   showFunctions: false,

@@ -27,6 +27,7 @@ import { LCD } from '../../../src/ui/interaction/layout/meterPlan.ts';
 import { type FixedPoint, POINTS } from '../../../src/ui/interaction/layout/points.ts';
 import { SHELF_TABS, type ShelfTab } from '../../../src/ui/interaction/layout/shelfPlan.ts';
 import type { Frame } from '../../../src/ui/scene/Frame.ts';
+import { clearSpot } from '../../../src/ui/scene/views/clearSpot.ts';
 import { createFindingCaptions } from '../../../src/ui/scene/views/findingCaptions.ts';
 import { happeningAt } from '../../../src/ui/scene/views/happeningPlaces.ts';
 import { smokeAt, smokeWord } from '../../../src/ui/scene/views/smokePuffs.ts';
@@ -128,6 +129,7 @@ describe('what an eye found', () => {
         pointer: null,
         shelf: 'hands',
         ring: null,
+        tightening: null,
         targets: [],
         showDigits: false,
         showFunctions: false,
@@ -142,7 +144,39 @@ describe('what an eye found', () => {
     expect(layer.key(frame([found(1)], 0))).toBe('');
     const shown = layer.key(frame([found(1), found(2)], 1));
     expect(shown).toMatch(/^2 /);
-    expect(layer.key(frame([found(1), found(2)], 5))).toBe(shown);
-    expect(layer.key(frame([found(1), found(2)], 9))).toBe('');
+    expect(layer.key(frame([found(1), found(2)], 4.5))).toBe(shown);
+    expect(layer.key(frame([found(1), found(2)], 5.5))).toBe('');
+  });
+
+  it('goes when the hand goes on, but not at once', () => {
+    const layer = createFindingCaptions();
+    const elsewhere = (seconds: number): Frame => {
+      const now = frame([found(1), found(2)], seconds);
+      return { ...now, view: { ...now.view, ring: 'key' } };
+    };
+    layer.key(frame([found(1)], 0));
+    expect(layer.key(frame([found(1), found(2)], 1))).toMatch(/^2 /);
+    expect(layer.key(elsewhere(1.5))).toMatch(/^2 /);
+    expect(layer.key(elsewhere(2.1))).toBe('');
+  });
+
+  it('and every name under the pointer stands clear of whatever a hand may want', () => {
+    for (const { shelf, seen } of SHELVES) {
+      const hotspots = placeHotspots(seen, shelf);
+      for (const id of [
+        'place:unit',
+        'wiggle:plug',
+        'clamp:air-port',
+        'place:tank',
+        'wiggle:sense',
+      ] as const) {
+        const about = hotspots.find((each) => each.id === id);
+        if (about === undefined) throw new Error(id);
+        const box = clearSpot({ w: 230, h: 30 }, about, hotspots);
+        expect(inside(box, SHEET), id).toBe(true);
+        const hit = hotspots.filter((each) => each.enabled && overlap(each, box)).map((each) => each.id);
+        expect(hit, `${id} ${shelf}`).toEqual([]);
+      }
+    }
   });
 });

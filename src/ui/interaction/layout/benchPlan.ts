@@ -57,6 +57,19 @@ export const BARBS: Readonly<
   'engine-port': { tip: { x: 558, y: 532 }, direction: { x: 0, y: 1 }, clamp: { x: 558, y: 490 } },
 };
 
+/** From the middle of a clamp to the middle of the badge with its letter. */
+export const BADGE_REACH = 36;
+const BADGE_WAYS: Readonly<Record<UnitPort, Vec>> = {
+  'air-port': { x: 0, y: -1 },
+  'canister-port': { x: 0, y: -1 },
+  'engine-port': { x: -1, y: 0 },
+};
+
+/** Across the barb, the way a clamp's ears and its badge stand. */
+export function badgeWay(port: UnitPort): Vec {
+  return BADGE_WAYS[port];
+}
+
 /** Where a hose comes from, and where its open end lies when it is on nothing. */
 export interface HosePlan {
   readonly root: Vec;

@@ -1,6 +1,6 @@
-import { HOSE_ENDS, type HoseEnd, UNIT_PORTS, type UnitPort } from '../../../sim/devices/places.ts';
+import { HOSE_ENDS, type HoseEnd } from '../../../sim/devices/places.ts';
 import { say } from '../../../text/translate.ts';
-import { BARBS, HOSES } from '../../interaction/layout/benchPlan.ts';
+import { HOSES } from '../../interaction/layout/benchPlan.ts';
 import { along, type Vec } from '../../interaction/layout/geometry.ts';
 import {
   carryHose,
@@ -137,48 +137,3 @@ function sitesKey({ observation }: Frame, end: HoseEnd): string {
   const site = Object.entries(observation.sites).find(([, on]) => on === hose);
   return site === undefined ? '-' : site[0];
 }
-
-/** A band around the barb. Ears far apart: loose. Ears near: hand tight. Ears crossed and band bitten in: over-tight. */
-function paintClamp(art: Art, port: UnitPort, setting: 'loose' | 'hand-tight' | 'over-tight'): void {
-  const { tokens } = art;
-  const { clamp, direction } = BARBS[port];
-  const wide = port === 'engine-port' ? 12 : 15;
-  const half = setting === 'loose' ? wide + 4 : setting === 'hand-tight' ? wide : wide - 4;
-  const across = direction.x === 0 ? { x: -1, y: 0 } : { x: 0, y: -1 };
-  const at = (ahead: number, side: number): Vec => along(along(clamp, direction, ahead), across, side);
-  art.outline([at(-5, half), at(5, half), at(5, -half), at(-5, -half)], {
-    fill: tokens.steelLight,
-    line: LINE.part,
-  });
-  const gap = setting === 'loose' ? 9 : setting === 'hand-tight' ? 4 : 0;
-  for (const side of [-1, 1]) {
-    art.outline(
-      [
-        at(side * gap - 2.5, half),
-        at(side * gap + 2.5, half),
-        at(side * gap + 2.5, half + 9),
-        at(side * gap - 2.5, half + 9),
-      ],
-      { fill: tokens.steel, line: 1.6 },
-    );
-  }
-  if (setting === 'over-tight') {
-    art.strokes([at(-9, half + 2), at(9, half + 8)], { line: LINE.part, colour: tokens.live });
-    art.strokes([at(-9, half + 8), at(9, half + 2)], { line: LINE.part, colour: tokens.live });
-  }
-  const tag = at(0, half + 21);
-  art.circle(tag, 11, { fill: tokens.cream, line: 1.6 });
-  art.print(say(`drawing.clampLetters.${setting}`), tag, { size: SIZE.small, weight: '700' });
-}
-
-/** Clamps sit on whatever is on a port. */
-export const clamps: Layer = {
-  name: 'clamps',
-  key: ({ observation }) =>
-    UNIT_PORTS.map((port) => `${observation.sites[port] !== null} ${observation.clamps[port]}`).join(),
-  paint(art, { observation }) {
-    for (const port of UNIT_PORTS) {
-      if (observation.sites[port] !== null) paintClamp(art, port, observation.clamps[port]);
-    }
-  },
-};

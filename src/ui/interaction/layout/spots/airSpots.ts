@@ -1,14 +1,16 @@
-import { AIR_SITES, FITTINGS, UNIT_PORTS } from '../../../../sim/devices/places.ts';
+import { AIR_SITES, FITTINGS, UNIT_PORTS, type UnitPort } from '../../../../sim/devices/places.ts';
 import type { Observation } from '../../../../sim/world/Observation.ts';
 import {
+  BADGE_REACH,
   BARBS,
+  badgeWay,
   GAUGE_CENTRE,
   GAUGE_RADIUS,
   PUMP_HANDLE_IN,
   PUMP_RELEASE,
   PUMP_TRAVEL,
 } from '../benchPlan.ts';
-import { boxAround, type Vec } from '../geometry.ts';
+import { type Box, boxAround, type Vec } from '../geometry.ts';
 import { isPort, placeFitting, placeSite, siteIsOpen } from '../hoses.ts';
 import type { HotspotGroup, PlacedHotspot } from '../PlacedHotspot.ts';
 import { isTee, tabOfSite } from '../shelf.ts';
@@ -50,9 +52,19 @@ export function airSpots(observation: Observation, shelf: ShelfTab): readonly Pl
     );
   });
   const clamps = UNIT_PORTS.map((port) =>
-    spot(`clamp:${port}`, 'unit', boxAround(BARBS[port].clamp, 40), observation.sites[port] !== null),
+    spot(`clamp:${port}`, 'unit', clampBox(port), observation.sites[port] !== null),
   );
   return [...sites, ...fittings, ...clamps, ...pumpSpots(observation)];
+}
+
+/** A clamp together with the badge that says how tight it is. */
+function clampBox(port: UnitPort): Box {
+  const { clamp } = BARBS[port];
+  const way = badgeWay(port);
+  const reach = BADGE_REACH + 12;
+  const [dx, dy] = [way.x * reach, way.y * reach];
+  const [left, top] = [Math.min(-20, dx), Math.min(-20, dy)];
+  return { x: clamp.x + left, y: clamp.y + top, w: 20 - left, h: 20 - top };
 }
 
 function groupOn(site: Parameters<typeof isPort>[0]): HotspotGroup {
