@@ -14,9 +14,11 @@ import { usesTool } from './toolUse.ts';
 import type { ShownWatch } from './watchShown.ts';
 
 const TURN_TICKS = secondsToTicks(30);
-/** Suspects less likely than this keep few draws. */
+/** Suspects that are hardly worth a thought keep few draws, those that stand far behind some; all eight are for the rest. */
 const UNLIKELY = 1e-6;
 const FEW_DRAWS = 2;
+const BEHIND = 0.01;
+const SOME_DRAWS = 4;
 
 /** The worlds of one set of faults: its draws with good tools, and its first draw with each tool bad. */
 interface WorldSet {
@@ -57,6 +59,7 @@ export class SuspectBench implements AnswerSource {
       for (const faults of faceFaults(suspect))
         this.addSet(faults, melted, suspect.items.length > 1 ? FEW_DRAWS : DRAW_SEEDS.length);
     }
+    this.allot(beliefs.prior);
   }
 
   /**
@@ -101,16 +104,21 @@ export class SuspectBench implements AnswerSource {
    * have come back. To be called with the posterior of everything shown.
    */
   weedOut(posterior: Posterior): void {
+    this.allot(posterior.suspects);
+  }
+
+  private allot(of: readonly number[]): void {
     const chances = new Map<WorldSet, number>();
     for (const [s, suspect] of this.beliefs.suspects.entries()) {
       for (const faults of faceFaults(suspect)) {
         const set = this.setOf.get(faults);
-        if (set !== undefined) chances.set(set, Math.max(chances.get(set) ?? 0, posterior.suspects[s] ?? 0));
+        if (set !== undefined) chances.set(set, Math.max(chances.get(set) ?? 0, of[s] ?? 0));
       }
     }
     for (const [set, chance] of chances) {
       set.likely = chance >= UNLIKELY;
-      set.wanted = set.likely ? set.draws.length : Math.min(FEW_DRAWS, set.draws.length);
+      const draws = chance >= BEHIND ? DRAW_SEEDS.length : set.likely ? SOME_DRAWS : FEW_DRAWS;
+      set.wanted = Math.min(draws, set.draws.length);
       for (const world of set.draws.slice(set.wanted)) world.letGo();
       if (!set.likely) for (const world of set.badTools.values()) world.letGo();
     }

@@ -12,12 +12,15 @@ import type { Asked } from './watchShown.ts';
 type Answer = Shown['value'];
 type Faults = readonly FaultChoice[];
 
+const MOST_CLUSTERED = 2000;
+
 /**
  * What evidence says for each suspect, as logarithms of likelihoods. What a cluster of repeats says is worked out once and
  * kept, so that a new reading costs its own work only; the worlds must have answered before they are asked for.
  */
 export class SuspectLikelihood {
   private readonly neighbours: readonly (readonly Faults[])[];
+  private readonly clustered = new Map<string, readonly Cluster[]>();
   private readonly always = new Map<string, readonly number[]>();
   private readonly faces = new Map<string, Map<Faults, number>>();
 
@@ -30,7 +33,7 @@ export class SuspectLikelihood {
 
   /** For each suspect, under one state of the tools, from the questions of these numbers. */
   logs(tool: FaultChoice | null, asked: readonly Asked[], numbers: readonly number[]): number[] {
-    const clusters = clustersOf(asked, numbers);
+    const clusters = this.clusters(asked, numbers);
     const sums = this.suspects.map(() => 0);
     for (const cluster of clusters) {
       const row = this.row(tool, cluster);
@@ -83,15 +86,27 @@ export class SuspectLikelihood {
     const shownGood: number[] = [];
     const shownBad: number[] = [];
     for (const ofTrial of byTrial(faces, asked, numbers)) {
-      const clusters = clustersOf(asked, ofTrial);
+      const clusters = this.clusters(asked, ofTrial);
       const good = this.underFace(faces.good, tool, clusters);
       const bad = this.underFace(faces.bad, tool, clusters);
       const better = Math.max(good, bad);
       sum += ln((1 - faces.chance) * exp(good - better) + faces.chance * exp(bad - better));
       (good >= bad ? shownGood : shownBad).push(...ofTrial);
     }
-    sum += this.underFace(faces.good, tool, clustersOf(asked, shownGood));
-    return sum + this.underFace(faces.bad, tool, clustersOf(asked, shownBad));
+    sum += this.underFace(faces.good, tool, this.clusters(asked, shownGood));
+    return sum + this.underFace(faces.bad, tool, this.clusters(asked, shownBad));
+  }
+
+  /** Clusters of the same questions are always the same: put together once. */
+  private clusters(asked: readonly Asked[], numbers: readonly number[]): readonly Cluster[] {
+    const key = numbers.join();
+    let clusters = this.clustered.get(key);
+    if (clusters === undefined) {
+      if (this.clustered.size >= MOST_CLUSTERED) this.clustered.clear();
+      clusters = clustersOf(asked, numbers);
+      this.clustered.set(key, clusters);
+    }
+    return clusters;
   }
 
   private underFace(faults: Faults, tool: FaultChoice | null, clusters: readonly Cluster[]): number {
