@@ -9,7 +9,7 @@ export function debriefLines(facts: DebriefFacts, log: readonly LogEntry[]): rea
   const { verdict, score } = facts;
   return [
     say('debrief.title'),
-    `  ${say(verdict.right ? 'debrief.right' : 'debrief.wrong')} ${say('debrief.named', { item: say(`items.${verdict.named}`) })}`,
+    `  ${say(verdict.right ? 'debrief.right' : 'debrief.wrong')} ${say('debrief.named', { item: say(`theItems.${verdict.named}`) })}`,
     `  ${say('debrief.truth')}: ${verdict.truth.map(truthWords).join(' ')}`,
     ...log
       .filter(({ id }) => verdict.cites.includes(id))
@@ -34,6 +34,7 @@ export function debriefLines(facts: DebriefFacts, log: readonly LogEntry[]): rea
       ({ part, points, of }) =>
         `  ${say(`debrief.parts.${part}`).padEnd(16)}${say('debrief.of', { points, of })}`,
     ),
+    ...facts.repairGaps.map((gap) => `  ${say('debrief.repairLacks')} ${say(`repairGaps.${gap}`)}`),
     ...(score.safetyDeduction > 0
       ? [`  ${say('debrief.deduction', { points: score.safetyDeduction })}`]
       : []),

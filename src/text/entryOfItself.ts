@@ -33,9 +33,20 @@ export function findingWhat({ how, at, cavity }: Finding): string {
   return say(`findingHow.${how}`, { place: say(`examined.${at}`), cavity: cavity ?? '' });
 }
 
-/** What they found there. */
-export function signsWords({ signs }: Finding): string {
-  return signs.map((sign) => say(`signs.${sign}`)).join(', ');
+/** What they found there; what would help, where nothing could be seen. */
+export function signsWords({ at, signs }: Finding): string {
+  return signs.map((sign) => (sign === 'not-seen' ? notSeen(at) : say(`signs.${sign}`))).join(', ');
+}
+
+function notSeen(at: Finding['at']): string {
+  switch (at) {
+    case 'plug':
+    case 'fuse':
+    case 'tank':
+      return say(`notSeen.${at}`);
+    default:
+      return say('signs.not-seen');
+  }
 }
 
 function driveWhat({ lastDrive }: Observation): string {

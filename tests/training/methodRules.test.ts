@@ -30,6 +30,13 @@ describe('meter proven', () => {
       ),
     ).toBe('kept');
   });
+  it('is kept on the low impedance position as well, and by a first try that was logged too soon', () => {
+    expect(worked(`${BATTERY.replace('volts-dc', 'volts-low-z')}log`).rule('meter-proven')).toBe('kept');
+    const early = worked('lead meter-red to battery-positive\nlead meter-black to battery-negative');
+    early.sitting.apply({ kind: 'set-meter', function: 'volts-dc' });
+    early.sitting.apply({ kind: 'log' });
+    expect(early.does('wait steady\nlog').rule('meter-proven')).toBe('kept');
+  });
   it('is missed when it was never done', () => {
     expect(worked(`${SENSE}log`).rule('meter-proven')).toBe('missed');
   });
@@ -228,6 +235,15 @@ describe('the click', () => {
         .does(`accept\n${JUMPER}${CLICK.repeat(3)}`)
         .rule('click-three-times'),
     ).toBe('kept');
+  });
+  it('is tried either way round, and three clicks count however the unit was fed', () => {
+    const turned = JUMPER.replace('plain-b to unit-2', 'plain-b to unit-1').replace(
+      'far to unit-1',
+      'far to unit-2',
+    );
+    expect(worked(`${turned}${CLICK.repeat(3)}`).rule('click-three-times')).toBe('kept');
+    const byLead = 'lift jumper-supply\nlead jumper-supply to battery-positive\nwait 1 s\n';
+    expect(worked(`${JUMPER}jumper on\n${byLead.repeat(3)}`).rule('click-three-times')).toBe('kept');
   });
   it('is no trial without a ground lead', () => {
     expect(worked(`${JUMPER}lift plain-b\n${CLICK.repeat(3)}`).rule('click-three-times')).toBe('missed');

@@ -192,3 +192,25 @@ describe('the debrief', () => {
     expect(marks.map(({ action }) => action.kind)).toContain('give-verdict');
   });
 });
+
+describe('what a repair lacked to be proven', () => {
+  const stuck = (work: string) =>
+    bench().fault('switch-stuck-open').does(`accept\n${OPEN_UP}${SENSE}${DRAWN}${work}\nclose`);
+  const gaps = (work: TestBench): readonly string[] => work.debrief().repairGaps;
+  const UNDO =
+    'lift meter-red\nlift meter-black\npin out 3\ntake plug-a off\nfit canister-hose on canister-port\nclamp canister-port hand-tight\nfit air-hose on air-port\nclamp air-port hand-tight\nfit engine-hose on engine-port\nclamp engine-port hand-tight\n';
+
+  it('is named, one by one, and agrees with the points', () => {
+    expect(gaps(stuck('verdict sense-wire cites 2'))).toEqual(['verdict-wrong']);
+    expect(gaps(stuck('verdict unit cites 2'))).toEqual(['not-fitted', 'not-restored']);
+    const proven = stuck(`verdict unit cites 2\n${RETEST}`);
+    expect(gaps(proven)).toEqual(['not-restored']);
+    expect(points(proven, 'repair')).toBe(16);
+  });
+
+  it('is the vacuum test, where the truck was put together and driven to a pass without it', () => {
+    const driven = stuck(`verdict unit cites 2\nkey off\npart plug\nrenew unit\nmate plug\n${UNDO}drive 3`);
+    expect(gaps(driven)).toContain('vacuum-retest');
+    expect(points(driven, 'repair')).toBe(0);
+  });
+});

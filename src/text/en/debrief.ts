@@ -33,6 +33,7 @@ export const debrief = {
     keptBy: 'shown by entry {{entries}}',
     keptAt: 'done at {{times}}',
     missedAt: 'broken at {{times}}',
+    repairLacks: 'Missing:',
     gap: 'Nothing in the record shows it.',
     safety: 'Safety',
     noBreach: 'No breach of the safety rules.',
@@ -55,6 +56,21 @@ export const debrief = {
     export: 'Export the record',
     log: 'Your log',
     cited: 'cited',
+  },
+  /** What kept a repair from counting as proven. */
+  repairGaps: {
+    'verdict-wrong': 'a right verdict. Only the repair of what was really wrong can be proven.',
+    'not-fitted': 'the part that was named was never renewed.',
+    'road-failed': 'the last road test after the repair did not pass. The truck is not mended.',
+    'vacuum-retest':
+      'the vacuum test on the part as fitted: sense read open at rest, closed under vacuum with the air port capped, open again after the release. A passed road test does not take its place.',
+    'click-retest': 'a click through the mated plug after the repair, on command of the reader.',
+    'feed-loaded': 'the feed side read with the solenoid on, after the repair.',
+    'ground-loaded': 'the ground side read with the solenoid on, after the repair.',
+    'monitor-pass': 'a road test after the repair on which the monitor ran and passed.',
+    'part-bought': 'restraint. Nothing was wrong, and a part was paid for.',
+    'not-restored':
+      'the bench put back: own unit, hoses, clamps, plug and fuse as they were, leads, pins, caps and plugs off, key off.',
   },
   /** Short names of actions, for marks on the chart and lists. */
   actions: {

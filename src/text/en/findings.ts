@@ -26,6 +26,12 @@ export const findings = {
     quiet: 'quiet',
     'not-seen': 'cannot be seen as it is now',
   },
+  /** What would help, where something cannot be seen. */
+  notSeen: {
+    plug: 'its terminals cannot be seen while it is mated: key off, then part the plug',
+    fuse: 'its element cannot be seen while it is in: pull the fuse',
+    tank: 'its seals lie on its top, under the body, out of sight: a smoke test shows them',
+  },
   findingHow: {
     look: 'Looked at the {{place}}',
     listen: 'Listened at the {{place}}',

@@ -58,8 +58,8 @@ export const rules = {
       why: 'A switch that makes but never opens again passes half a test.',
     },
     'hold-watched': {
-      title: 'Hold watched for twenty seconds',
-      why: 'A small leak needs time to show on a gauge.',
+      title: 'Vacuum left alone and watched, for twenty seconds or until it was gone',
+      why: 'A small leak needs time to show on a gauge. Watched is not yet passed.',
     },
     'retest-on-fitted-part': {
       title: 'The same test on the part that was fitted',

@@ -24,6 +24,19 @@ export interface ScorePart {
   readonly of: number;
 }
 
+/** What kept a repair from counting as proven. */
+export type RepairGap =
+  | 'verdict-wrong'
+  | 'not-fitted'
+  | 'road-failed'
+  | 'vacuum-retest'
+  | 'click-retest'
+  | 'feed-loaded'
+  | 'ground-loaded'
+  | 'monitor-pass'
+  | 'part-bought'
+  | 'not-restored';
+
 /** The truth of the sitting over time, from a replay, ten samples a second or fewer. */
 export interface TraceSample {
   readonly tick: Tick;
@@ -46,6 +59,8 @@ export interface DebriefFacts {
     readonly cites: readonly number[];
   };
   readonly rules: readonly RuleOutcome[];
+  /** What the repair lacked to be proven; empty when it is. */
+  readonly repairGaps: readonly RepairGap[];
   readonly safety: readonly SafetyBreach[];
   readonly renewed: readonly {
     readonly item: ItemId;

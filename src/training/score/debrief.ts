@@ -5,6 +5,7 @@ import { bearingEntries } from './bearing.ts';
 import { priceOf } from './book.ts';
 import type { DebriefFacts } from './DebriefFacts.ts';
 import { ruleOutcomes } from './methodRules.ts';
+import { repairGaps } from './repairGaps.ts';
 import { safetyBreaches } from './safety.ts';
 import { minutesOf, scoreOf } from './score.ts';
 import { type Timeline, type TimelineProblem, timelineOf } from './Timeline.ts';
@@ -30,6 +31,7 @@ export function debrief(scenario: Scenario, record: SittingRecord): Result<Debri
     score: scoreOf({ timeline, right, supported, rules, safety, renewed }),
     verdict: { named: verdict.item, truth: truthOf(scenario), right, cites: verdict.cites },
     rules,
+    repairGaps: repairGaps(timeline, right, renewed),
     safety,
     renewed,
     cost: { money: renewed.reduce((sum, { money }) => sum + money, 0), bookMinutes: minutesOf(timeline) },

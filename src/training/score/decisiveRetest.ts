@@ -18,7 +18,8 @@ type Decisive =
   | 'hold-at-closed-end'
   | 'known-source';
 
-const DECISIVE: Readonly<Record<ItemId, Decisive>> = {
+/** The test that decides over each item. */
+export const DECISIVE: Readonly<Record<ItemId, Decisive>> = {
   unit: 'vacuum',
   'sense-wire': 'vacuum',
   controller: 'vacuum-and-click',
@@ -61,30 +62,31 @@ export interface Retest {
  * passes on the bench and fails again on the last drive proves nothing. Tools have no part fitted and no such test.
  */
 export function decisiveRetest(timeline: Timeline, item: ItemId): Retest | null {
-  const renewal = timeline.moments
-    .filter(({ action }) => action?.kind === 'renew' && action.item === item)
-    .at(-1);
-  if (renewal === undefined || roadRefutes(timeline, renewal.tick)) return null;
+  const since = lastRenewal(timeline, item);
+  if (since === null || roadRefutes(timeline, since)) return null;
   switch (DECISIVE[item]) {
     case 'vacuum':
-      return vacuumRetest(timeline, renewal.tick);
+      return vacuumRetest(timeline, since);
     case 'click':
-      return clickRetest(timeline, renewal.tick);
+      return clickRetest(timeline, since);
     case 'click-and-feed':
-      return both(clickRetest(timeline, renewal.tick), loadedRetest(timeline, renewal.tick, showsSoundFeed));
+      return both(clickRetest(timeline, since), loadedRetest(timeline, since, showsSoundFeed));
     case 'click-and-ground':
-      return both(
-        clickRetest(timeline, renewal.tick),
-        loadedRetest(timeline, renewal.tick, showsSoundGround),
-      );
+      return both(clickRetest(timeline, since), loadedRetest(timeline, since, showsSoundGround));
     case 'vacuum-and-click':
-      return both(vacuumRetest(timeline, renewal.tick), clickRetest(timeline, renewal.tick));
+      return both(vacuumRetest(timeline, since), clickRetest(timeline, since));
     case 'monitor':
-      return monitorRetest(timeline, renewal.tick);
+      return monitorRetest(timeline, since);
     case 'hold-at-closed-end':
     case 'known-source':
       return null;
   }
+}
+
+/** When the item was last renewed; null when it never was. */
+export function lastRenewal({ moments }: Timeline, item: ItemId): Tick | null {
+  const renewals = moments.filter(({ action }) => action?.kind === 'renew' && action.item === item);
+  return renewals.at(-1)?.tick ?? null;
 }
 
 function both(one: Retest | null, other: Retest | null): Retest | null {
@@ -93,7 +95,7 @@ function both(one: Retest | null, other: Retest | null): Retest | null {
 }
 
 /** That side of the solenoid's circuit read within its limit, with the current on. */
-function loadedRetest(
+export function loadedRetest(
   { moments, log }: Timeline,
   since: Tick,
   isSound: (seen: Observation) => boolean,
@@ -106,7 +108,7 @@ function loadedRetest(
   };
 }
 
-function vacuumRetest(timeline: Timeline, since: Tick): Retest | null {
+export function vacuumRetest(timeline: Timeline, since: Tick): Retest | null {
   const { end } = timeline;
   for (const bout of vacuumBouts(timeline, since, end.tick)) {
     if (!bout.capped || !bout.under.includes('closed')) continue;
@@ -141,13 +143,13 @@ function judgedDrives({ moments }: Timeline, since: Tick) {
 }
 
 /** The last drive that tells anything tells of a fault. */
-function roadRefutes(timeline: Timeline, since: Tick): boolean {
+export function roadRefutes(timeline: Timeline, since: Tick): boolean {
   const last = judgedDrives(timeline, since).at(-1);
   return last !== undefined && last.outcome !== 'passed';
 }
 
 /** A drive after the renewal whose last judged cycle passed. */
-function monitorRetest(timeline: Timeline, since: Tick): Retest | null {
+export function monitorRetest(timeline: Timeline, since: Tick): Retest | null {
   const { log } = timeline;
   const last = judgedDrives(timeline, since)
     .filter(({ outcome }) => outcome === 'passed')
@@ -159,7 +161,7 @@ function monitorRetest(timeline: Timeline, since: Tick): Retest | null {
   };
 }
 
-function clickRetest({ moments, happenings, log }: Timeline, since: Tick): Retest | null {
+export function clickRetest({ moments, happenings, log }: Timeline, since: Tick): Retest | null {
   const clicks = happenings.filter(({ kind, tick }) => kind === 'click-on' && tick >= since);
   const through = clicks.filter(({ tick }) => {
     const next = moments.find((moment) => moment.tick >= tick);

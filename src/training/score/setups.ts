@@ -1,5 +1,11 @@
 import { paToInHg } from '../../base/units.ts';
-import { type AirSite, type Fitting, JAR_TEES, type LeadPoint } from '../../sim/devices/places.ts';
+import {
+  type AirSite,
+  type Fitting,
+  JAR_TEES,
+  type LeadPoint,
+  type MeterFunction,
+} from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { LogEntry } from '../sitting/LogEntry.ts';
 
@@ -71,9 +77,20 @@ export function senseReading(seen: Observation): 'open' | 'closed' | 'between' |
   return volts < 2 ? 'closed' : volts > 6 ? 'open' : 'between';
 }
 
+/** Functions of the meter that read the volts of a source. */
+const VOLTS: readonly MeterFunction[] = ['volts-dc', 'volts-low-z'];
+
+/** The meter's tips are on a known source, whatever it shows. */
+export function onKnownSource(seen: Observation): boolean {
+  return (
+    across(seen, ['supply-positive'], ['supply-negative']) ||
+    across(seen, ['battery-positive'], ['battery-negative'])
+  );
+}
+
 /** A settled reading of a known source: the battery itself, or the bench's 12 V supply. */
 export function showsKnownSource(seen: Observation): boolean {
-  if (seen.meter.function !== 'volts-dc' || !seen.meter.display.settled || !readsNow(seen)) return false;
+  if (!VOLTS.includes(seen.meter.function) || !seen.meter.display.settled || !readsNow(seen)) return false;
   const volts = Math.abs(seen.meter.display.value ?? 0);
   if (across(seen, ['supply-positive'], ['supply-negative']))
     return seen.supply.on && volts > 11 && volts < 13;

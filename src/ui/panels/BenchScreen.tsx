@@ -57,7 +57,7 @@ export function BenchScreen(props: BenchScreenProps) {
         </button>
       </TopBar>
       {repair && verdict !== null && (
-        <p class="repair-banner">{say('bench.repairBanner', { item: say(`items.${verdict.item}`) })}</p>
+        <p class="repair-banner">{say('bench.repairBanner', { item: say(`theItems.${verdict.item}`) })}</p>
       )}
       <main class="bench-main">
         <section class="bench-area" aria-label={say('bench.region')}>

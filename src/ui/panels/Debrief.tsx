@@ -37,7 +37,7 @@ export function Debrief({
           <span aria-hidden="true">{verdict.right ? '✓ ' : '✗ '}</span>
           {say(verdict.right ? 'debrief.right' : 'debrief.wrong')}
         </h2>
-        <p>{say('debrief.named', { item: say(`items.${verdict.named}`) })}</p>
+        <p>{say('debrief.named', { item: say(`theItems.${verdict.named}`) })}</p>
         <h3>{say('debrief.truth')}</h3>
         {verdict.truth.map(({ item, fault }) => (
           <p key={`${item}${fault}`}>
@@ -61,7 +61,10 @@ export function Debrief({
             {score.parts.map((part) => (
               <tr key={part.part}>
                 <th scope="row">{say(`debrief.parts.${part.part}`)}</th>
-                <td class="quiet">{say(`debrief.partReasons.${part.part}`)}</td>
+                <td class="quiet">
+                  {say(`debrief.partReasons.${part.part}`)}
+                  {part.part === 'repair' && <Lacks gaps={facts.repairGaps} />}
+                </td>
                 <td class="number">{say('debrief.of', { points: fixed(part.points, 0), of: part.of })}</td>
               </tr>
             ))}
@@ -128,6 +131,15 @@ export function Debrief({
       </section>
     </main>
   );
+}
+
+/** What the repair lacked to count as proven. */
+function Lacks({ gaps }: { readonly gaps: DebriefFacts['repairGaps'] }) {
+  return gaps.map((gap) => (
+    <span key={gap} class="repair-gap">
+      {say('debrief.repairLacks')} {say(`repairGaps.${gap}`)}
+    </span>
+  ));
 }
 
 function RuleLine({ outcome }: { readonly outcome: RuleOutcome }) {

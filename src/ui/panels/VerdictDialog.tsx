@@ -138,7 +138,7 @@ interface LockDialogProps {
 }
 
 function LockDialog({ desk, item, cites, onBack, onClose }: LockDialogProps) {
-  const named = say(`items.${item}`);
+  const named = say(`theItems.${item}`);
   const lock = (): void => {
     const refusal = desk.act({ kind: 'give-verdict', item, cites: [...cites].sort((a, b) => a - b) });
     if (refusal === null) desk.tell(say('verdict.locked', { item: named }));

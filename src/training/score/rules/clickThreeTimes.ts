@@ -1,6 +1,7 @@
 import { secondsToTicks, type Tick } from '../../../base/ticks.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
 import { entriesWhere, jumperFeeds, plainLeadFrom } from '../setups.ts';
+import { standingAt } from '../standing.ts';
 import { kept, type MethodRule, missed } from './RuleFinding.ts';
 
 const TRIALS = 3;
@@ -9,9 +10,10 @@ const PULSING_TICKS = secondsToTicks(3);
 
 /**
  * The solenoid was switched on at least three times before the verdict, with feed and ground, and listened to: what
- * counts is the trial, not that there was a click to hear. A duty.
+ * counts is the trial, not that there was a click to hear. Three clicks of the truck's unit count as well, however it was
+ * fed. A duty.
  */
-export const clickThreeTimes: MethodRule = ({ moments, log, verdict }) => {
+export const clickThreeTimes: MethodRule = ({ moments, happenings, log, verdict }) => {
   const trials: Tick[] = [];
   let pulsingSince: Tick | null = null;
   for (const { tick, action, before, seen } of moments) {
@@ -26,14 +28,24 @@ export const clickThreeTimes: MethodRule = ({ moments, log, verdict }) => {
     }
   }
   const shown = entriesWhere(log, ({ tick, heard }) => tick <= verdict.tick && heard.clicksOn > 0);
-  return trials.length >= TRIALS ? kept(trials, shown) : missed();
+  if (trials.length >= TRIALS) return kept(trials, shown);
+  const clicks = happenings
+    .filter(({ kind, tick }) => kind === 'click-on' && tick <= verdict.tick)
+    .filter(({ tick }) => (standingAt(moments, tick)?.unit ?? 'truck') === 'truck')
+    .map(({ tick }) => tick);
+  return clicks.length >= TRIALS ? kept(clicks, shown) : missed();
 };
 
 /** The parted unit's coil between the jumper and the plain ground lead. */
 function isFed(seen: Observation): boolean {
-  return (
-    seen.unit === 'truck' &&
-    jumperFeeds(seen) === 'unit-1' &&
-    plainLeadFrom(seen, ['battery-negative', 'chassis-stud', 'ground-splice', 'supply-negative']) === 'unit-2'
-  );
+  const fed = jumperFeeds(seen);
+  const grounded = plainLeadFrom(seen, [
+    'battery-negative',
+    'chassis-stud',
+    'ground-splice',
+    'supply-negative',
+  ]);
+  // A solenoid pulls either way round.
+  const across = (fed === 'unit-1' && grounded === 'unit-2') || (fed === 'unit-2' && grounded === 'unit-1');
+  return seen.unit === 'truck' && across;
 }

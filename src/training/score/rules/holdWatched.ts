@@ -10,7 +10,7 @@ const HONEST_STROKES = 3;
 
 /**
  * The capped unit was drawn down and left alone for twenty seconds before the verdict, or until its vacuum had gone by
- * itself. A duty.
+ * itself. Kept means watched; whether the unit held is the verdict's affair. A duty.
  */
 export const holdWatched: MethodRule = (timeline) => {
   const { log, verdict } = timeline;

@@ -1,4 +1,4 @@
-import { entriesWhere, metered, showsKnownSource } from '../setups.ts';
+import { entriesWhere, metered, onKnownSource, showsKnownSource } from '../setups.ts';
 import { kept, type MethodRule, missed } from './RuleFinding.ts';
 
 /**
@@ -8,9 +8,10 @@ import { kept, type MethodRule, missed } from './RuleFinding.ts';
 export const meterProven: MethodRule = ({ moments, log, verdict }) => {
   const proof = moments.find(({ tick, seen }) => tick <= verdict.tick && showsKnownSource(seen));
   if (proof === undefined) return missed();
-  const early = log.filter(({ tick, seen }) => {
-    const reads = seen.meter.function !== 'off' && metered(seen) !== null && !showsKnownSource(seen);
-    return reads && tick < proof.tick;
+  // A first try at the source itself, logged before it had settled, rests on nothing untried.
+  const early = log.filter(({ tick, about, seen }) => {
+    const reads = about === 'reading' && seen.meter.function !== 'off' && metered(seen) !== null;
+    return reads && !onKnownSource(seen) && tick < proof.tick;
   });
   if (early.length > 0) return missed(early.map(({ tick }) => tick));
   return kept(
