@@ -30,16 +30,24 @@ export function App(props: AppProps) {
   };
   const route = shop.route.value;
   const sealed =
-    route.screen === 'job' ? scenarios.find(({ card }) => card.id === route.scenario) : undefined;
+    route.screen === 'board' ? undefined : scenarios.find(({ card }) => card.id === route.scenario);
   return (
     <>
       <TroubleBar shop={shop} />
       {sealed === undefined ? (
         <>
           <TopBar shop={shop} onSettings={openSettings} />
-          {route.screen === 'job' && <p class="notice">{say('app.unknownJob')}</p>}
+          {route.screen !== 'board' && <p class="notice">{say('app.unknownJob')}</p>}
           <Board shop={shop} />
         </>
+      ) : route.screen === 'debrief' ? (
+        <LazyDebrief
+          key={route.kept}
+          {...props}
+          sealed={sealed}
+          kept={route.kept}
+          onSettings={openSettings}
+        />
       ) : (
         <LazyJob key={sealed.card.id} {...props} sealed={sealed} onSettings={openSettings} />
       )}
@@ -52,16 +60,31 @@ type JobProps = AppProps & { readonly sealed: SealedScenario; readonly onSetting
 
 /** The bench's code is fetched when the first job is opened, not with the job board. */
 function LazyJob(props: JobProps) {
-  const [Screen, setScreen] = useState<ComponentType<JobProps> | null>(null);
-  const { shop } = props;
+  return <Fetched {...props} fetch={fetchJob} />;
+}
+
+/** So is the code that sits a finished job again. */
+function LazyDebrief(props: JobProps & { readonly kept: string }) {
+  return <Fetched {...props} fetch={fetchDebrief} />;
+}
+
+const fetchJob = () => import('./JobScreen.tsx').then(({ JobScreen }) => JobScreen);
+const fetchDebrief = () => import('./DebriefScreen.tsx').then(({ DebriefScreen }) => DebriefScreen);
+
+/** A screen whose code is fetched when it is first shown. */
+function Fetched<Props extends JobProps>(
+  props: Props & { readonly fetch: () => Promise<ComponentType<Props>> },
+) {
+  const [Screen, setScreen] = useState<ComponentType<Props> | null>(null);
+  const { shop, fetch } = props;
   useEffect(() => {
-    import('./JobScreen.tsx').then(
-      ({ JobScreen }) => setScreen(() => JobScreen),
+    fetch().then(
+      (screen) => setScreen(() => screen),
       (error: unknown) => {
         shop.trouble.value = { key: 'troubles.unexpected', detail: String(error), offers: [] };
       },
     );
-  }, [shop]);
+  }, [shop, fetch]);
   if (Screen === null)
     return <TopBar shop={shop} title={props.sealed.card.title} onSettings={props.onSettings} />;
   return <Screen {...props} />;

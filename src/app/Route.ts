@@ -1,11 +1,24 @@
-/** Where the page is. The address carries a scenario's id and nothing else. */
-export type Route = { readonly screen: 'board' } | { readonly screen: 'job'; readonly scenario: string };
+/** Where the page is. The address carries a scenario's id, or the key of a kept sitting, and nothing else. */
+export type Route =
+  | { readonly screen: 'board' }
+  | { readonly screen: 'job'; readonly scenario: string }
+  /** The debrief of a finished job that is kept on this device under `kept`. */
+  | { readonly screen: 'debrief'; readonly scenario: string; readonly kept: string };
 
 export function parseRoute(hash: string): Route {
-  const scenario = /^#\/job\/([a-z0-9-]+)$/.exec(hash)?.[1];
-  return scenario === undefined ? { screen: 'board' } : { screen: 'job', scenario };
+  const [, screen, kept, scenario] = /^#\/(job|debrief)\/(([a-z0-9-]+)(?:@\d+)?)$/.exec(hash) ?? [];
+  if (kept === undefined || scenario === undefined) return { screen: 'board' };
+  if (screen === 'debrief') return { screen: 'debrief', scenario, kept };
+  return kept === scenario ? { screen: 'job', scenario } : { screen: 'board' };
 }
 
 export function routeHash(route: Route): string {
-  return route.screen === 'board' ? '#/' : `#/job/${route.scenario}`;
+  switch (route.screen) {
+    case 'board':
+      return '#/';
+    case 'job':
+      return `#/job/${route.scenario}`;
+    case 'debrief':
+      return `#/debrief/${route.kept}`;
+  }
 }

@@ -61,6 +61,7 @@ export function createShop(
       await putAway(scenario);
       go({ screen: 'job', scenario });
     },
+    toDebrief: ({ key, scenario }) => go({ screen: 'debrief', scenario, kept: key }),
     exportKept: (key) => {
       void store.get(key).then((sitting) => {
         if (sitting !== undefined) exportStored(sitting);

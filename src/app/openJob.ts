@@ -36,6 +36,13 @@ export function openJob(
   return err({ code: resumed.error.code === 'wrong-scenario' ? 'record-changed' : 'record-damaged' });
 }
 
+/** Opens a finished sitting to read its debrief again. */
+export function openFinished(sealed: SealedScenario, stored: StoredSitting): Result<OpenJob, OpenProblem> {
+  const opened = openJob(sealed, stored, () => sealed.card.id);
+  if (!opened.ok || opened.value.sitting.view().phase === 'closed') return opened;
+  return err({ code: 'record-damaged' });
+}
+
 /** A seed that nobody chose. */
 export function randomSeed(): string {
   const words = crypto.getRandomValues(new Uint32Array(3));

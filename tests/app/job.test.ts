@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { openJob } from '../../src/app/openJob.ts';
+import { openFinished, openJob } from '../../src/app/openJob.ts';
 import { SittingDesk } from '../../src/app/SittingDesk.ts';
 import { SittingKeeper } from '../../src/app/SittingKeeper.ts';
 import { secondsToTicks, ticksToSeconds } from '../../src/base/ticks.ts';
@@ -103,6 +103,29 @@ describe('a job kept and opened again', () => {
     expect(code(undefined)).toBe('record-damaged');
     const scenario = { ...(record['scenario'] as object), contentHash: '0'.repeat(64) };
     expect(code({ ...record, scenario })).toBe('record-changed');
+  });
+});
+
+describe('a finished job that is kept', () => {
+  it('gives the same debrief when it is read again, and lets nothing more be done', async () => {
+    const { store, desk, keeper } = await worked();
+    desk.act({ kind: 'accept-job' });
+    keeper.save();
+    await keeper.idle();
+    const open = await store.get('job');
+    if (open === undefined) throw new Error('nothing kept');
+    // What is not finished has no debrief yet.
+    expect(openFinished(sealed, open)).toEqual({ ok: false, error: { code: 'record-damaged' } });
+    desk.act({ kind: 'give-verdict', item: 'unit', cites: [] });
+    desk.act({ kind: 'close-job' });
+    await keeper.idle();
+    const stored = await store.get('job');
+    if (stored === undefined) throw new Error('nothing kept');
+    const again = openFinished(sealed, stored);
+    if (!again.ok) throw new Error(again.error.code);
+    const read = new SittingDesk(again.value.sitting, again.value.scenario, NOTHING, true);
+    expect(read.debrief()).toEqual(desk.debrief());
+    expect(read.act({ kind: 'log' })).toBe('job-is-closed');
   });
 });
 

@@ -73,6 +73,9 @@ describe('real time becomes whole ticks', () => {
 describe('the address', () => {
   it('carries the scenario and nothing else', () => {
     expect(parseRoute('#/job/first-day')).toEqual({ screen: 'job', scenario: 'first-day' });
+    expect(parseRoute('#/job/first-day@17')).toEqual({ screen: 'board' });
+    const again = { screen: 'debrief', scenario: 'first-day', kept: 'first-day@17' } as const;
+    expect(parseRoute(routeHash(again))).toEqual(again);
     expect(parseRoute('#/job/../x')).toEqual({ screen: 'board' });
     expect(parseRoute('')).toEqual({ screen: 'board' });
     expect(routeHash({ screen: 'job', scenario: 'a-1' })).toBe('#/job/a-1');

@@ -15,6 +15,7 @@ export const board = {
     records: 'Finished jobs',
     recordOn: '{{title}} · {{score}} of 100 · {{date}}',
     unfinished: 'put away unfinished',
+    readDebrief: 'Read the debrief',
     exportRecord: 'Export',
     empty: 'No jobs on the board.',
   },

@@ -13,6 +13,7 @@ export const troubles = {
       'The saved record of this job cannot be read. Export it as it is, or start the job anew.',
     'record-changed':
       'The saved record belongs to an older version of this job. Export it as it is, or start the job anew.',
+    'record-gone': 'The record of this job is no longer kept on this device.',
     'open-elsewhere':
       'This job is open in another page. Go on there, or close that page and open the job again.',
     'context-lost':

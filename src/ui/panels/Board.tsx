@@ -91,6 +91,11 @@ function Finished({ shop }: { readonly shop: Shop }) {
                     })
                   : `${titles.get(sitting.scenario) ?? sitting.scenario} · ${say('board.unfinished')} · ${date(sitting.savedAtMs)}`}
               </span>
+              {sitting.state === 'finished' && titles.has(sitting.scenario) && (
+                <button type="button" class="plain" onClick={() => shop.toDebrief(sitting)}>
+                  {say('board.readDebrief')}
+                </button>
+              )}
               <button type="button" class="plain" onClick={() => shop.exportKept(sitting.key)}>
                 {say('board.exportRecord')}
               </button>

@@ -44,4 +44,6 @@ export interface Shop {
   /** Puts the open sitting of a scenario away and begins a new one. */
   startAnew(scenario: string): Promise<void>;
   exportKept(key: string): void;
+  /** Shows the debrief of a finished job that is kept. */
+  toDebrief(kept: KeptSitting): void;
 }
