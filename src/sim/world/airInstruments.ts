@@ -1,7 +1,7 @@
 import { exp } from '../../base/maths.ts';
 import { SECONDS_PER_TICK, type Tick } from '../../base/ticks.ts';
 import { inH2OToPa, paToInH2O } from '../../base/units.ts';
-import { shareAtTick, vacuumAtTick } from './airSteps.ts';
+import { shareAtTick } from './airSteps.ts';
 import { READING_TICKS, type Rig } from './Rig.ts';
 
 const KEPT = 5;
@@ -19,10 +19,11 @@ const WATER_FOLLOWS = 1 - exp((-READING_TICKS * SECONDS_PER_TICK) / WATER_LAG_S)
 export function moveAirInstruments(rig: Rig, tick: Tick): void {
   const { state, parameters } = rig;
   const { manometer } = state;
-  const gauge = pumpGaugePa(rig, tick);
+  const share = shareAtTick(rig, tick);
+  const gauge = pumpGaugePa(rig, share);
   if (Math.abs(gauge - state.needlePa) > parameters.gaugeStickPa) state.needlePa = gauge;
-  keep(state.gauge, needleAt(rig, tick));
-  const vacuum = state.bench.waterLost ? 0 : vacuumAtTick(rig, 'manometer', tick);
+  keep(state.gauge, state.needlePa);
+  const vacuum = state.bench.waterLost ? 0 : rig.air.vacuum('manometer', share);
   manometer.waterPa += WATER_FOLLOWS * (vacuum - manometer.waterPa);
   keep(manometer.past, manometer.waterPa);
 }
@@ -33,13 +34,13 @@ function keep(past: number[], value: number): void {
 }
 
 /** What the hand pump's gauge would show without friction, pascal below the room; its stop keeps the needle from going below zero. */
-function pumpGaugePa(rig: Rig, tick: Tick): number {
-  return Math.max(vacuumAtTick(rig, 'pump-hose', tick) * (1 + rig.parameters.gaugeGain), 0);
+function pumpGaugePa(rig: Rig, share: number): number {
+  return Math.max(rig.air.vacuum('pump-hose', share) * (1 + rig.parameters.gaugeGain), 0);
 }
 
 /** What the needle shows, pascal below the room. One that sticks stays until its pressure has left it far enough. */
 function needleAt(rig: Rig, tick: Tick): number {
-  const free = pumpGaugePa(rig, tick);
+  const free = pumpGaugePa(rig, shareAtTick(rig, tick));
   const sticks = Math.abs(free - rig.state.needlePa) <= rig.parameters.gaugeStickPa;
   return sticks ? rig.state.needlePa : free;
 }

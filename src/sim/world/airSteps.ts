@@ -1,6 +1,5 @@
 import { SECONDS_PER_TICK, secondsToTicks, type Tick } from '../../base/ticks.ts';
 import { LONGEST_AIR_STEP_S } from '../network/airStepRule.ts';
-import type { AirVolume } from '../rigs/airVolumes.ts';
 import { watchAirDamage } from './airDamage.ts';
 import { watchAir } from './airThresholds.ts';
 import { handleAt, handleDeadline } from './handleMotion.ts';
@@ -56,11 +55,6 @@ function planAir(rig: Rig): void {
       longestTicks: Math.max(Math.min(due, longest), 1),
       drawnAfter: (ticks) => handleAt(rig, air.tick + ticks),
     });
-}
-
-/** Vacuum in a volume at a tick between the air's last stop and its next, pascal below the room. */
-export function vacuumAtTick(rig: Rig, volume: AirVolume, tick: Tick): number {
-  return rig.air.vacuum(volume, shareAtTick(rig, tick));
 }
 
 /** How far a tick lies through the step that is worked out ahead, 0 to 1. */
