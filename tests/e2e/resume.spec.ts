@@ -68,9 +68,7 @@ test('a reload in mid-job goes on where it was: bench, log and time', async ({ p
 
   // The vacuum the learner drew is still there: nothing was done over again.
   await hands.log();
-  await expect(page.getByRole('tabpanel')).toContainText(
-    /10\.\d inHg · pump hose closed|11\.\d inHg · pump hose closed|1\d\.\d inHg/,
-  );
+  await expect(page.getByRole('tabpanel')).toContainText(/1\d(\.5)? inHg/);
 });
 
 test('a closed tab is offered again on the job board', async ({ context }) => {

@@ -115,7 +115,9 @@ log`),
     expect(entryOf(worked).what).toBe('Gauge, on the pump hose alone');
     expect(entryOf(worked).value).toMatch(/^2\d(\.5)? inHg$/);
     expect(entryOf(worked).conditions).toContain('meter, battery positive to battery negative');
-    // The vacuum stands, and nothing else is new: the meter comes first again.
+    // A hold is read twice: what stays is the finding.
+    expect(entryOf(worked.does('wait 60 s\nlog')).what).toBe('Gauge, on the pump hose alone');
+    expect(entryOf(worked.does('release open\nwait 5 s\nlog')).value).toBe('0 inHg');
     expect(entryOf(worked.does('wait 2 s\nlog')).what).toBe('Battery positive to battery negative');
   });
 

@@ -13,7 +13,8 @@ const METER_ENDS: readonly LeadEnd[] = ['meter-red', 'meter-black'];
 
 /**
  * What an entry is of. The meter comes first, unless it stands where it stood at the reading before and shows the same,
- * while a needle, a column, a click or smoke told something new. On the sense circuit it comes first all the same: in a
+ * while a needle, a column, a click or smoke told something new; or, where nothing is new at all, unless the reading before
+ * was of one of those and it still shows something: a hold is read twice. On the sense circuit it comes first all the same: in a
  * vacuum test its voltage is the finding, and staying the same is one.
  */
 export function headlineOf(
@@ -23,7 +24,8 @@ export function headlineOf(
 ): Headline {
   if (before === null || onSense(seen) || !meterStands(before.seen, seen)) return 'meter';
   const clicked = heard.clicksOn + heard.clicksOff > 0;
-  return clicked || movedBeside(before.seen, seen) ? 'beside' : 'meter';
+  if (clicked || movedBeside(before.seen, seen)) return 'beside';
+  return before.headline === 'beside' && showsBeside(seen) ? 'beside' : 'meter';
 }
 
 /** Points from which the sense circuit is read, the unit's own switch among them. */
@@ -48,6 +50,14 @@ function meterStands(before: Observation, now: Observation): boolean {
   if (was.value === null || is.value === null) return was.digits === is.digits;
   const greater = Math.max(Math.abs(was.value), Math.abs(is.value));
   return Math.abs(was.value - is.value) <= greater * SAME_READING;
+}
+
+function showsBeside({ gauge, manometer, smoke }: Observation): boolean {
+  return (
+    paToInHg(gauge.needleKPa * 1000) >= GAUGE_MOVE_INHG ||
+    paToInH2O((manometer.kPa ?? 0) * 1000) >= COLUMN_MOVE_INH2O ||
+    smoke.gas !== 'off'
+  );
 }
 
 function movedBeside(before: Observation, now: Observation): boolean {
