@@ -69,8 +69,12 @@ const MARKS: Readonly<
   'no-occasion': 'debrief.noOccasion',
 };
 
-function ruleLine({ rule, outcome, entries, ticks }: RuleOutcome): string {
-  const times = [...new Set(ticks.map(clock))].slice(0, 3).join(', ');
+function firstTimes(ticks: RuleOutcome['ticks']): string {
+  return [...new Set(ticks.map(clock))].slice(0, 3).join(', ');
+}
+
+function ruleLine({ rule, outcome, entries, ticks, tooFew }: RuleOutcome): string {
+  const times = firstTimes(ticks);
   const proof =
     outcome === 'kept'
       ? entries.length > 0
@@ -79,9 +83,15 @@ function ruleLine({ rule, outcome, entries, ticks }: RuleOutcome): string {
           ? ''
           : say('debrief.keptAt', { times })
       : outcome === 'missed'
-        ? times === ''
-          ? say('debrief.gap')
-          : say('debrief.missedAt', { times })
+        ? tooFew !== undefined
+          ? say('debrief.tooFew', {
+              count: tooFew.ticks.length,
+              of: tooFew.of,
+              times: firstTimes(tooFew.ticks),
+            })
+          : times === ''
+            ? say('debrief.gap')
+            : say('debrief.missedAt', { times })
         : '';
   return `  ${say(MARKS[outcome]).padEnd(12)}${say(`rules.${rule}.title`)}${proof === '' ? '' : `: ${proof}`}`;
 }

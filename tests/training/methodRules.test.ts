@@ -236,6 +236,12 @@ describe('the click', () => {
         .rule('click-three-times'),
     ).toBe('kept');
   });
+  it('is told as too few where it was tried, but less than three times', () => {
+    const twice = worked(`${JUMPER}${CLICK.repeat(2)}verdict unit\nclose`).debrief();
+    const outcome = twice.rules.find(({ rule }) => rule === 'click-three-times');
+    expect(outcome).toMatchObject({ outcome: 'missed', ticks: [], tooFew: { of: 3 } });
+    expect(outcome?.tooFew?.ticks).toHaveLength(2);
+  });
   it('is tried either way round, and three clicks count however the unit was fed', () => {
     const turned = JUMPER.replace('plain-b to unit-2', 'plain-b to unit-1').replace(
       'far to unit-1',

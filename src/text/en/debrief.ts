@@ -33,6 +33,8 @@ export const debrief = {
     keptBy: 'shown by entry {{entries}}',
     keptAt: 'done at {{times}}',
     missedAt: 'broken at {{times}}',
+    tooFew_one: 'The record shows it once, of the {{of}} times asked for: at {{times}}.',
+    tooFew_other: 'The record shows it {{count}} times, of the {{of}} asked for: at {{times}}.',
     repairLacks: 'Missing:',
     gap: 'Nothing in the record shows it.',
     safety: 'Safety',

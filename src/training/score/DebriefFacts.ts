@@ -10,6 +10,8 @@ export interface RuleOutcome {
   readonly entries: readonly number[];
   /** Ticks of the actions that kept it, or that broke it. */
   readonly ticks: readonly Tick[];
+  /** Of a duty that was done, but fewer times than it asks: when, and how often it asks. */
+  readonly tooFew?: { readonly ticks: readonly Tick[]; readonly of: number };
 }
 
 export interface SafetyBreach {

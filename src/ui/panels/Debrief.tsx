@@ -156,7 +156,13 @@ function RuleLine({ outcome }: { readonly outcome: RuleOutcome }) {
   );
 }
 
-function proofOf({ outcome, entries, ticks }: RuleOutcome): string {
+function proofOf({ outcome, entries, ticks, tooFew }: RuleOutcome): string {
+  if (tooFew !== undefined)
+    return say('debrief.tooFew', {
+      count: tooFew.ticks.length,
+      of: tooFew.of,
+      times: times(tooFew.ticks),
+    });
   if (outcome === 'kept' && entries.length > 0) return say('debrief.keptBy', { entries: entries.join(', ') });
   if (ticks.length === 0) return outcome === 'kept' ? '' : say('debrief.gap');
   return say(outcome === 'kept' ? 'debrief.keptAt' : 'debrief.missedAt', { times: times(ticks) });

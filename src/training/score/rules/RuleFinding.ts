@@ -17,6 +17,11 @@ export function missed(ticks: readonly Tick[] = []): RuleFinding {
   return { outcome: 'missed', entries: [], ticks };
 }
 
+/** A duty that was done at these ticks only, and asks for more times; never done, it is simply missed. */
+export function tooFew(ticks: readonly Tick[], of: number): RuleFinding {
+  return ticks.length === 0 ? missed() : { ...missed(), tooFew: { ticks, of } };
+}
+
 /** A prohibition: no occasion without an occasion, missed where it was broken. */
 export function unlessBroken(occasions: readonly Tick[], broken: readonly Tick[]): RuleFinding {
   if (broken.length > 0) return missed(broken);

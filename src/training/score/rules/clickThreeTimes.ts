@@ -2,7 +2,7 @@ import { secondsToTicks, type Tick } from '../../../base/ticks.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
 import { entriesWhere, jumperFeeds, plainLeadFrom } from '../setups.ts';
 import { standingAt } from '../standing.ts';
-import { kept, type MethodRule, missed } from './RuleFinding.ts';
+import { kept, type MethodRule, tooFew } from './RuleFinding.ts';
 
 const TRIALS = 3;
 /** Pulses come twice a second, so this long is more than three of them, heard or not. */
@@ -33,7 +33,8 @@ export const clickThreeTimes: MethodRule = ({ moments, happenings, log, verdict 
     .filter(({ kind, tick }) => kind === 'click-on' && tick <= verdict.tick)
     .filter(({ tick }) => (standingAt(moments, tick)?.unit ?? 'truck') === 'truck')
     .map(({ tick }) => tick);
-  return clicks.length >= TRIALS ? kept(clicks, shown) : missed();
+  if (clicks.length >= TRIALS) return kept(clicks, shown);
+  return tooFew(trials.length > clicks.length ? trials : clicks, TRIALS);
 };
 
 /** The parted unit's coil between the jumper and the plain ground lead. */

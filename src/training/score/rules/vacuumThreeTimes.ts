@@ -1,6 +1,6 @@
 import { entriesWhere, pumpOnUnit } from '../setups.ts';
 import { vacuumBouts } from '../vacuumBouts.ts';
-import { kept, type MethodRule, missed } from './RuleFinding.ts';
+import { kept, type MethodRule, tooFew } from './RuleFinding.ts';
 
 const TRIALS = 3;
 
@@ -13,10 +13,7 @@ export const vacuumThreeTimes: MethodRule = (timeline) => {
   const bouts = vacuumBouts(timeline, 0, verdict.tick).filter(
     ({ capped, senseWatched, ended }) => capped && senseWatched && ended !== 'verdict',
   );
-  if (bouts.length < TRIALS) return missed();
   const shown = entriesWhere(log, ({ tick, seen }) => tick <= verdict.tick && pumpOnUnit(seen));
-  return kept(
-    bouts.map(({ from }) => from),
-    shown,
-  );
+  const trials = bouts.map(({ from }) => from);
+  return trials.length < TRIALS ? tooFew(trials, TRIALS) : kept(trials, shown);
 };
