@@ -58,7 +58,10 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
   });
   const stage = useRef<HTMLDivElement>(null);
   // The work begins here: keys and shortcuts belong to the bench without a walk through the header first.
-  useEffect(() => stage.current?.focus({ preventScroll: true }), []);
+  useEffect(() => {
+    window.scrollTo(0, 0);
+    stage.current?.focus({ preventScroll: true });
+  }, []);
   const { scale, offsetX, offsetY } = bench.fit.value;
   // On the whole screen, so that the words on its buttons are true wherever the focus is.
   useEffect(() => {

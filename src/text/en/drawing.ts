@@ -34,7 +34,7 @@ export const drawing = {
     bleed: 'bleed',
     gas: { off: 'off', inert: 'inert', 'shop-air': 'shop air' },
     pressure: 'pressure',
-    smokeLimit: 'limit 3.5',
+    smokeLimit: 'limit 3.5 kPa',
     flow: 'flow',
     smokeSeen: 'smoke',
     eye: 'eye',

@@ -3,8 +3,11 @@ import type { Action } from '../../sim/world/Action.ts';
 import type { MeterObservation, Observation } from '../../sim/world/Observation.ts';
 import type { MeterKey } from './layout/meterPlan.ts';
 
-/** Stops of the jar's needle bleed, shut to open. The first lets the jar down by some 1 inH2O in a minute: the area goes with the square. */
-export const BLEED_STOPS = [0, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.8, 1] as const;
+/**
+ * Stops of the jar's needle bleed, shut to open. Its area goes with the square of how far it is open, so each stop lets
+ * through about twice the air of the one before. The first lets the jar down by some 2 inH2O in a minute.
+ */
+export const BLEED_STOPS = [0, 0.14, 0.2, 0.28, 0.4, 0.57, 0.8, 1] as const;
 
 /** Stops of the smoke machine's regulator, Pa above the room: fine up to the 14 inH2O (3.5 kPa) no tank may see more of. */
 export const SMOKE_STOPS = [

@@ -24,11 +24,12 @@ export function PlacePicker({ input, grip }: { readonly input: BenchInput; reado
   const list = useRef<HTMLDivElement>(null);
   // Before the next paint: a letter typed at once must find the list.
   useLayoutEffect(() => {
-    list.current?.focus();
+    list.current?.focus({ preventScroll: byTouch() });
     return () => focusGrip(grip);
   }, [grip]);
   useEffect(() => {
-    list.current?.querySelector(`#place-${at.value}`)?.scrollIntoView({ block: 'nearest' });
+    const option = list.current?.querySelector<HTMLElement>(`#place-${at.value}`);
+    if (list.current !== null && option) scrollTo(list.current, option);
   }, [at.value]);
   const choose = (offer: Offer | undefined): void => {
     // An eye stays in the hand: the next letters are a new word.
@@ -114,10 +115,24 @@ export function PlacePicker({ input, grip }: { readonly input: BenchInput; reado
   );
 }
 
+/** Moves the list alone, never the bench or the page it lies on. */
+function scrollTo(list: HTMLElement, option: HTMLElement): void {
+  const [room, place] = [list.getBoundingClientRect(), option.getBoundingClientRect()];
+  if (place.top < room.top) list.scrollTop -= room.top - place.top;
+  else if (place.bottom > room.bottom) list.scrollTop += place.bottom - room.bottom;
+}
+
 /** Puts the focus on the thing that was held, wherever its control is now. */
 function focusGrip(grip: Grip): void {
   const id = controlOf(grip);
-  requestAnimationFrame(() => document.querySelector<HTMLElement>(`[data-spot="${id}"]`)?.focus());
+  requestAnimationFrame(() =>
+    document.querySelector<HTMLElement>(`[data-spot="${id}"]`)?.focus({ preventScroll: byTouch() }),
+  );
+}
+
+/** A finger has just touched what the focus goes to: the page stays where the learner left it. */
+function byTouch(): boolean {
+  return globalThis.matchMedia('(pointer: coarse)').matches;
 }
 
 function controlOf(grip: Grip): HotspotId {

@@ -38,6 +38,7 @@ export function BenchScreen(props: BenchScreenProps) {
   const close = (): void => {
     open.value = null;
   };
+  const moved = useSignal(false);
   const repair = desk.phase.value === 'repair';
   const verdict = desk.verdict.value;
   return (
@@ -60,7 +61,14 @@ export function BenchScreen(props: BenchScreenProps) {
         <p class="repair-banner">{say('bench.repairBanner', { item: say(`theItems.${verdict.item}`) })}</p>
       )}
       <main class="bench-main">
-        <section class="bench-area" aria-label={say('bench.region')}>
+        <section
+          class="bench-area"
+          aria-label={say('bench.region')}
+          onScroll={() => {
+            moved.value = true;
+          }}
+        >
+          {!moved.value && <p class="sideways">{say('bench.sideways')}</p>}
           {stage}
           <HandBar desk={desk} held={held} letters={letters} onShortcuts={onShortcuts} />
         </section>

@@ -21,7 +21,7 @@ export function FitDialog({ desk, item, onBack, onClose }: FitDialogProps) {
     onClose();
   };
   return (
-    <Dialog title={say('cupboard.ask', { item: name, price: money(desk.priceOf(item)) })} onClose={onClose}>
+    <Dialog title={say('cupboard.ask', { item: name, price: money(desk.priceOf(item)) })} onClose={onBack}>
       {item === 'unit' && <p>{say('cupboard.keyOffHint')}</p>}
       <div class="dialog-foot">
         <button type="button" onClick={onBack}>

@@ -59,7 +59,12 @@ function skip(desk: Desk): void {
 function keepInView(step: HTMLElement | null): (() => void) | undefined {
   const panel = step?.closest('[role="tabpanel"]');
   if (step === null || panel === null || panel === undefined) return undefined;
-  const show = (): void => step.scrollIntoView({ block: 'nearest' });
+  // The panel alone: on a phone it is as long as its steps, and the page stays where the learner left it.
+  const show = (): void => {
+    const [room, place] = [panel.getBoundingClientRect(), step.getBoundingClientRect()];
+    const [over, under] = [place.top - room.top, place.bottom - room.bottom];
+    panel.scrollTop += over < 0 ? over : Math.max(0, Math.min(under, over));
+  };
   show();
   const sized = new ResizeObserver(show);
   sized.observe(panel);

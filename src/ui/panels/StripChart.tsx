@@ -1,4 +1,4 @@
-import { useSignalEffect } from '@preact/signals';
+import { useComputed, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import uPlot from 'uplot';
 import { ticksToSeconds } from '../../base/ticks.ts';
@@ -50,11 +50,19 @@ export function StripChart({ desk }: { readonly desk: Desk }) {
     const strip = desk.strip.value;
     plot.current?.setData(stripData(strip));
   });
+  const shown = useComputed(() => desk.observation.value.meter.function);
+  const drawsVolts = shown.value === 'volts-dc';
   return (
     <figure class="strip">
       <figcaption>
         <b>{say('strip.title')}</b>
-        <span class="key-volts">{say('strip.volts')}</span>
+        <span class={drawsVolts ? 'key-volts' : ''}>
+          {drawsVolts
+            ? say('strip.volts')
+            : shown.value === 'off'
+              ? say('strip.meterOff')
+              : say('strip.notVolts', { function: say(`meterFunctions.${shown.value}`) })}
+        </span>
         <span class="key-vacuum">{say('strip.vacuum')}</span>
       </figcaption>
       <div ref={host} role="img" aria-label={summary(desk.strip.value)} />

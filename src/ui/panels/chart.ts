@@ -35,6 +35,7 @@ interface TwoCurves {
 /** Volts on the left and vacuum on the right over seconds. Vacuum is dashed, so that colour is never alone. */
 export function twoCurves(options: TwoCurves): uPlot.Options {
   const { ink } = options;
+  const unit = (label: string, stroke: string) => ({ label, stroke, labelSize: 18, labelFont: ink.font });
   const axis = { stroke: ink.ink, font: ink.font, ticks: { stroke: ink.grid, width: 1 } };
   return {
     width: options.width,
@@ -54,8 +55,8 @@ export function twoCurves(options: TwoCurves): uPlot.Options {
     },
     axes: [
       { ...axis, size: 28, grid: { show: false }, values: (_u, ticks) => ticks.map(minutesAndSeconds) },
-      { ...axis, scale: 'v', size: 34, grid: { stroke: ink.grid, width: 1 } },
-      { ...axis, scale: 'p', side: 1, size: 46, grid: { show: false } },
+      { ...axis, ...unit('V', ink.live), scale: 'v', size: 34, grid: { stroke: ink.grid, width: 1 } },
+      { ...axis, ...unit('inHg', ink.vacuum), scale: 'p', side: 1, size: 34, grid: { show: false } },
     ],
     series: [
       {},

@@ -213,6 +213,12 @@ describe('controls that go by steps', () => {
     expect(asked.map((action) => action.kind === 'set-bleed' && action.openness)).toEqual(
       BLEED_STOPS.slice(1),
     );
+    // The area goes with the square: every turn of the knob shows on the water column, none empties it at once.
+    BLEED_STOPS.slice(2).forEach((stop, at) => {
+      const share = (stop / (BLEED_STOPS[at + 1] ?? 1)) ** 2;
+      expect(share).toBeGreaterThan(1.5);
+      expect(share).toBeLessThan(2.2);
+    });
   });
 
   it('raise the smoke to its limit of 3.5 kPa and, when asked again, past it', () => {

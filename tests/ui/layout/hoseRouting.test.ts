@@ -44,6 +44,16 @@ describe('hoses on the bench', () => {
     }
   });
 
+  it('of the jar lies clear of the manometer hose beside it, wherever the jar hose goes', () => {
+    const loose = sampled(layHose(startObservation(), 'manometer-hose-end', 'air').curve, 24);
+    const ways = FITTED.filter(({ end, shelf }) => end === 'jar-hose-end' && shelf === 'air');
+    for (const { site, seen } of ways) {
+      const way = sampled(layHose(seen, 'jar-hose-end', 'air').curve, 48);
+      const nearest = Math.min(...way.flatMap((a) => loose.map((b) => distance(a, b))));
+      expect(nearest, site).toBeGreaterThan(12);
+    }
+  });
+
   it('run from their root into what they are on', () => {
     for (const { end, site, shelf, seen } of FITTED) {
       const hose = layHose(seen, end, shelf);

@@ -116,13 +116,14 @@ export const HOSES: Readonly<Record<HoseEnd, HosePlan>> = {
   'manometer-hose-end': {
     root: { x: 588, y: 768 },
     rootDirection: UP,
-    mouth: { x: 664, y: 726 },
-    lies: RIGHT,
+    // It stands up beside its board, clear of the jar's tees and of the jar hose on its way to the unit.
+    mouth: { x: 594, y: 716 },
+    lies: UP,
   },
   'smoke-hose-end': {
-    root: { x: 674, y: 772 },
+    root: { x: 724, y: 772 },
     rootDirection: UP,
-    mouth: { x: 812, y: 778 },
+    mouth: { x: 862, y: 778 },
     lies: RIGHT,
   },
 };

@@ -35,6 +35,7 @@ export const LABEL_BOXES: readonly Box[] = [
   { x: 414, y: 356, w: 44, h: 26 }, // AIR
   { x: 414, y: 424, w: 80, h: 26 }, // CANISTER
   { x: 518, y: 424, w: 80, h: 42 }, // ENGINE VACUUM
+  { x: 596, y: 400, w: 48, h: 64 }, // switch
   { x: METER.x + 10, y: METER.y + 56, w: 226, h: 84 }, // words under the jacks
   { x: 114, y: 332, w: 84, h: 22 }, // air filter
   { x: 114, y: 400, w: 84, h: 22 }, // canister

@@ -21,12 +21,12 @@ export const TAB_BOXES: Readonly<Record<ShelfTab, Box>> = {
 type Stopper = Extract<Fitting, `${'cap' | 'plug'}-${string}`>;
 export const STOPPERS: readonly Stopper[] = ['cap-a', 'cap-b', 'cap-c', 'plug-a', 'plug-b', 'plug-c'];
 export const STOPPERS_AT_REST: Readonly<Record<Stopper, Vec>> = {
-  'cap-a': { x: 44, y: 774 },
-  'cap-b': { x: 92, y: 774 },
-  'cap-c': { x: 140, y: 774 },
-  'plug-a': { x: 42, y: 830 },
-  'plug-b': { x: 90, y: 830 },
-  'plug-c': { x: 138, y: 830 },
+  'cap-a': { x: 44, y: 768 },
+  'cap-b': { x: 92, y: 768 },
+  'cap-c': { x: 140, y: 768 },
+  'plug-a': { x: 42, y: 831 },
+  'plug-b': { x: 90, y: 831 },
+  'plug-c': { x: 138, y: 831 },
 };
 
 /** Leads and lamps. */
@@ -91,7 +91,7 @@ export const BLEED_LESS: Vec = { x: 838, y: 814 };
 export const BLEED_MORE: Vec = { x: 936, y: 814 };
 
 /** Smoke. */
-export const SMOKE_MACHINE: Box = { x: 184, y: 754, w: 466, h: 76 };
+export const SMOKE_MACHINE: Box = { x: 184, y: 753, w: 512, h: 79 };
 export const GAS_BOXES: Readonly<Record<SmokeGas, Box>> = {
   off: { x: 192, y: 758, w: 50, h: 34 },
   inert: { x: 248, y: 758, w: 64, h: 34 },
@@ -100,9 +100,9 @@ export const GAS_BOXES: Readonly<Record<SmokeGas, Box>> = {
 export const REGULATOR: Vec = { x: 356, y: 812 };
 export const REGULATOR_LESS: Vec = { x: 310, y: 812 };
 export const REGULATOR_MORE: Vec = { x: 402, y: 812 };
-export const SMOKE_GAUGE: Vec = { x: 488, y: 792 };
+export const SMOKE_GAUGE: Vec = { x: 482, y: 792 };
 export const SMOKE_GAUGE_RADIUS = 36;
-export const FLOW_TUBE: Box = { x: 608, y: 760, w: 26, h: 64 };
+export const FLOW_TUBE: Box = { x: 652, y: 759, w: 26, h: 52 };
 
 /** Hands and eyes. */
 export const EYE: Box = { x: 216, y: 754, w: 96, h: 50 };

@@ -11,6 +11,10 @@ const FULL_INHG = 30;
 const NUMERALS = GAUGE_RADIUS - 18;
 const SCALE = GAUGE_RADIUS - 29;
 const KPA_SCALE = GAUGE_RADIUS - 42;
+const below = (dx: number, dy: number): Vec => ({ x: GAUGE_CENTRE.x + dx, y: GAUGE_CENTRE.y + dy });
+const UNITS = { inHg: below(0, 60), kPa: below(0, 38) };
+const UNITS_OVER_DIGITS = { inHg: below(0, 44), kPa: below(-4, 29) };
+const DIGITS = below(0, 62);
 const SWEEP = (270 * Math.PI) / 180;
 
 /** The way the dial points for a share of full scale: from lower left, over the top, to lower right. */
@@ -22,8 +26,8 @@ function way(share: number): Vec {
 /** The dial: inches of mercury outside, kilopascals inside. */
 export const gaugeDial: Layer = {
   name: 'gauge dial',
-  key: () => '',
-  paint(art) {
+  key: ({ view }) => `${view.showDigits}`,
+  paint(art, { view }) {
     const { tokens } = art;
     art.circle(GAUGE_CENTRE, GAUGE_RADIUS, { fill: tokens.steel, line: LINE.thing });
     art.circle(GAUGE_CENTRE, GAUGE_RADIUS - 6, { fill: tokens.cream, line: LINE.hint });
@@ -49,13 +53,11 @@ export const gaugeDial: Layer = {
       }
     }
     art.arc(GAUGE_CENTRE, KPA_SCALE, Math.PI * 0.75, Math.PI * 2.25, kPaLine);
-    art.print(
-      say('drawing.inHg'),
-      { x: GAUGE_CENTRE.x, y: GAUGE_CENTRE.y + 60 },
-      { size: SIZE.small, weight: '700' },
-    );
+    // The digits of a walkthrough take the lowest place of the dial, where there is least room: the units move up.
+    const { inHg, kPa } = view.showDigits ? UNITS_OVER_DIGITS : UNITS;
+    art.print(say('drawing.inHg'), inHg, { size: SIZE.small, weight: '700' });
     const quiet = { size: SIZE.small, weight: '400', colour: tokens.vacuum } as const;
-    art.print(say('drawing.kPa'), { x: GAUGE_CENTRE.x, y: GAUGE_CENTRE.y + 38 }, quiet);
+    art.print(say('drawing.kPa'), kPa, quiet);
   },
 };
 
@@ -78,9 +80,6 @@ export const gaugeNeedle: Layer = {
     });
     art.circle(GAUGE_CENTRE, 7, { fill: tokens.ink });
     if (!view.showDigits) return;
-    // In the place of the unit's name, where neither needle nor hose passes.
-    const at = { x: GAUGE_CENTRE.x, y: GAUGE_CENTRE.y + 61 };
-    art.box({ x: at.x - 37, y: at.y - 10, w: 74, h: 19 }, 5, { fill: tokens.cream });
-    art.print(`${inHg.toFixed(1)} ${say('drawing.inHg')}`, at, { size: SIZE.small, weight: '700' });
+    art.print(inHg.toFixed(1), DIGITS, { size: SIZE.small, weight: '700' });
   },
 };

@@ -60,8 +60,8 @@ export const shelf: Layer = {
     art.box(COMPARTMENT, 7, { fill: tokens.cream, line: LINE.part });
     for (const tab of SHELF_TABS) paintTab(art, tab, tab === view.shelf, tabInUse(tab, observation));
     const quiet = { size: SIZE.small, weight: '400', colour: tokens.inkSoft } as const;
-    art.print(say('drawing.caps'), { x: 92, y: SHELF.y + 55 }, quiet);
-    art.print(say('drawing.plugs'), { x: 92, y: SHELF.y + 109 }, quiet);
+    art.print(say('drawing.caps'), { x: 92, y: SHELF.y + 46 }, quiet);
+    art.print(say('drawing.plugs'), { x: 92, y: SHELF.y + 110 }, quiet);
     if (view.shelf !== 'leads') return;
     for (const x of LEAD_DIVIDERS) {
       const line = [

@@ -91,13 +91,13 @@ function paintFlow(art: Art, flow: number): void {
     [
       { x: x - 1, y },
       { x: x + w + 1, y },
-      { x: x + w - 4, y: y + h - 16 },
-      { x: x + 4, y: y + h - 16 },
+      { x: x + w - 4, y: y + h - 2 },
+      { x: x + 4, y: y + h - 2 },
     ],
     { fill: tokens.cream, line: LINE.part },
   );
   for (let i = 1; i < 5; i++) {
-    const at = y + ((h - 16) * i) / 5;
+    const at = y + ((h - 2) * i) / 5;
     art.strokes(
       [
         { x: x + w - 8, y: at },
@@ -106,9 +106,9 @@ function paintFlow(art: Art, flow: number): void {
       { line: LINE.hint },
     );
   }
-  const ball = { x: x + w / 2 - 1, y: y + h - 24 - (h - 32) * Math.min(1, Math.max(0, flow)) };
+  const ball = { x: x + w / 2 - 1, y: y + h - 11 - (h - 20) * Math.min(1, Math.max(0, flow)) };
   art.circle(ball, 7.5, { fill: tokens.ink });
-  art.print(say('drawing.flow'), { x: x + w / 2, y: y + h - 4 }, { size: SIZE.small, weight: '400' });
+  art.print(say('drawing.flow'), { x: x + w / 2, y: y + h + 9 }, { size: SIZE.small, weight: '400' });
 }
 
 /** The smoke machine in the third compartment: gas, regulator, gauge with its limit, flow ball. */
@@ -136,7 +136,7 @@ export const smokeMachine: Layer = {
     paintFlow(art, flow);
     const quiet = { size: SIZE.small, weight: '400', anchor: 'left' } as const;
     art.print(say('drawing.pressure'), { x: SMOKE_MACHINE.x + 14, y: REGULATOR.y }, quiet);
-    const limit = { x: SMOKE_GAUGE.x + 58, y: SMOKE_GAUGE.y - 14 };
-    art.print(say('drawing.smokeLimit'), limit, { ...quiet, wrap: 44 });
+    const limit = { x: SMOKE_GAUGE.x + 66, y: SMOKE_GAUGE.y };
+    art.print(say('drawing.smokeLimit'), limit, { ...quiet, wrap: 64 });
   },
 };
