@@ -3,39 +3,35 @@ import type { Action } from '../../src/sim/world/Action.ts';
 import { createWorld } from '../../src/sim/world/World.ts';
 import type { FaultChoice, WorldPort } from '../../src/sim/world/WorldPort.ts';
 import type { Environment } from '../../src/training/evidence/environment.ts';
-import { ShownWatch } from '../../src/training/evidence/watchShown.ts';
-import type { SittingAction } from '../../src/training/sitting/SittingAction.ts';
+import { WatchedWorld } from '../../src/training/evidence/WatchedWorld.ts';
+import type { ShownWatch } from '../../src/training/evidence/watchShown.ts';
 
 export const ROOM: Environment = { ambientC: 20, altitudeM: 100, fuelLevel: 0.5 };
-const GRID = secondsToTicks(0.1);
 
 /** A true bench with a watch on it, worked as a sitting works one: actions, and looks ten times a second. */
 export class WatchedBench {
   readonly world: WorldPort;
-  readonly watch: ShownWatch;
+  private readonly watched: WatchedWorld;
 
   constructor(faults: readonly FaultChoice[], seed = 'truth') {
     this.world = createWorld({ seed, faults, ...ROOM });
-    this.watch = new ShownWatch(this.world.observe());
+    this.watched = new WatchedWorld(this.world);
   }
 
-  do(...actions: readonly SittingAction[]): this {
+  get watch(): ShownWatch {
+    return this.watched.watch;
+  }
+
+  do(...actions: readonly Action[]): this {
     for (const action of actions) {
-      if (action.kind !== 'log' && action.kind !== 'read-codes') {
-        const done = this.world.apply(action as Action);
-        if (!done.ok) throw new Error(`${action.kind} refused: ${done.error}`);
-      }
-      this.watch.acted(action, this.world.observe());
+      const done = this.watched.apply(action);
+      if (!done.ok) throw new Error(`${action.kind} refused: ${done.error}`);
     }
     return this;
   }
 
   wait(seconds: number): this {
-    const end = this.world.tick + secondsToTicks(seconds);
-    while (this.world.tick < end) {
-      this.world.advanceTo((Math.floor(this.world.tick / GRID) + 1) * GRID);
-      this.watch.passed(this.world.observe());
-    }
+    this.watched.advanceTo(this.world.tick + secondsToTicks(seconds));
     return this;
   }
 
