@@ -102,6 +102,21 @@ describe('suspect worlds in step with a job', () => {
     expect(one.leading().item).toBe('sense-wire');
   });
 
+  it('a verdict is carried by the lower of what it cites and what was shown; what it does not cite does not help it', () => {
+    const job = new WatchedBench([{ fault: 'capsule-torn', severity: 0.4 }]);
+    job.do({ kind: 'look', at: 'filter' });
+    job.pumpOn().strokes(3).wait(22);
+    job.watch.acted({ kind: 'log' }, job.world.observe());
+    const bench = finished(new SuspectBench(job.watch, beliefs(), ROOM));
+    const shown = bench.posterior().ofItem('unit');
+    const byTheFilter = bench.carries('unit', [1]);
+    const byTheHold = bench.carries('unit', [2]);
+    expect(byTheFilter.shown).toBe(shown);
+    expect(byTheFilter.item).toBeLessThan(byTheHold.item);
+    expect(byTheFilter.item).toBe(Math.min(byTheFilter.cited, byTheFilter.shown));
+    expect(bench.carries('unit', []).item).toBeLessThan(byTheHold.item);
+  });
+
   it('suspects that have become unlikely let most of their benches go, and no verdict changes by it', () => {
     const job = new WatchedBench([{ fault: 'capsule-torn', severity: 0.4 }]).pumpOn().strokes(3).wait(22);
     const bench = finished(new SuspectBench(job.watch, beliefs(), ROOM));

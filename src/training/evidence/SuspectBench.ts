@@ -5,7 +5,7 @@ import type { AnswerSource, DrawAnswers } from './Answers.ts';
 import type { Complaint } from './complaint.ts';
 import { DRAW_SEEDS, type Environment } from './environment.ts';
 import type { Posterior } from './Posterior.ts';
-import { type Beliefs, posteriorOf } from './posteriorOf.ts';
+import { type Beliefs, carried, MOST_CITED, posteriorOf } from './posteriorOf.ts';
 import type { Suspect } from './Suspect.ts';
 import { SuspectWorld } from './SuspectWorld.ts';
 import { SuspectLikelihood } from './suspectLikelihood.ts';
@@ -97,6 +97,13 @@ export class SuspectBench implements AnswerSource {
   posterior(numbers?: readonly number[]): Posterior {
     assert(this.current, 'the benches have answered before they are held against what was shown');
     return posteriorOf(this.beliefs, this.likelihood, this.watch.asked, numbers);
+  }
+
+  /** How far log entries carry a verdict on an item, beside everything shown. Entries count from 1; eight at most count. */
+  carries(item: string, cites: readonly number[]): ReturnType<typeof carried> {
+    const numbers = cites.slice(0, MOST_CITED).flatMap((entry) => this.watch.entries[entry - 1] ?? []);
+    const once = [...new Set(numbers)].sort((a, b) => a - b);
+    return carried(this.posterior(once), this.posterior(), item);
   }
 
   /**

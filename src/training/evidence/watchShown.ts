@@ -355,8 +355,3 @@ function findingKey(action: SittingAction, { circuit, air }: SetUp, seen: Observ
   if (action.kind !== 'look' && action.kind !== 'listen') return action.kind;
   return `${action.kind} ${action.at} ${action.kind === 'listen' ? `${circuit} ${air}` : seen.renewed.join('+')}`;
 }
-
-/** What was shown so far, in order. */
-export function shownOf(watch: ShownWatch): readonly Shown[] {
-  return watch.asked.map(({ shown }) => shown);
-}
