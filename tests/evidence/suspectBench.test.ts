@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
+import type { FaultChoice } from '../../src/sim/world/WorldPort.ts';
 import { priorOf } from '../../src/training/evidence/complaint.ts';
 import type { Beliefs } from '../../src/training/evidence/posteriorOf.ts';
 import { SuspectBench } from '../../src/training/evidence/SuspectBench.ts';
@@ -100,6 +101,16 @@ describe('suspect worlds in step with a job', () => {
     expect(one.suspects).toEqual(other.suspects);
     expect(one.toolStates).toEqual(other.toolStates);
     expect(one.leading().item).toBe('sense-wire');
+  });
+
+  it('two truths that showed the same are held against the same odds, to the last digit', () => {
+    const odds = (faults: readonly FaultChoice[]): readonly number[] => {
+      const job = new WatchedBench(faults).pumpOn().strokes(2).wait(21);
+      return finished(new SuspectBench(job.watch, beliefs(), ROOM)).posterior().suspects;
+    };
+    const torn = { fault: 'capsule-torn', severity: 0.4 };
+    // Charcoal lies in the hose, and nobody has looked.
+    expect(odds([torn, { fault: 'charcoal-in-hose', severity: 1 }])).toEqual(odds([torn]));
   });
 
   it('a verdict is carried by the lower of what it cites and what was shown; what it does not cite does not help it', () => {

@@ -4,6 +4,7 @@ import type { Action } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { SittingAction } from '../sitting/SittingAction.ts';
 import { answer } from './answer.ts';
+import { energises, type ListenedFor, Listening } from './Listening.ts';
 import type { About, Question, Trials } from './Question.ts';
 import type { Shown } from './Shown.ts';
 import { Sight } from './Sight.ts';
@@ -25,9 +26,6 @@ export interface Asked {
 const STOOD_TICKS: Tick = secondsToTicks(0.6);
 /** A display that has not settled by now does not settle. */
 const RESTLESS_TICKS: Tick = secondsToTicks(6);
-const LISTEN_TICKS: Tick = secondsToTicks(0.8);
-/** A pulsed solenoid has clicked several times by then. */
-const PULSE_TICKS: Tick = secondsToTicks(2.2);
 const AFTER_STROKE_TICKS: Tick = secondsToTicks(1);
 /** What a log entry takes in of the time before it. */
 const ENTRY_TICKS: Tick = secondsToTicks(10);
@@ -39,12 +37,6 @@ const WATCH_SWITCH_TICKS: Tick = secondsToTicks(0.2);
 /** Least vacuum that anyone calls a hold, kPa. */
 const HELD_KPA = 3;
 
-const ENERGISES: ReadonlySet<SittingAction['kind']> = new Set([
-  'command-solenoid',
-  'switch-jumper',
-  'switch-supply',
-  'set-key',
-]);
 const LETS_AIR_IN: ReadonlySet<SittingAction['kind']> = new Set([
   'fit',
   'take-off',
@@ -83,12 +75,7 @@ export class ShownWatch {
   private since: Tick;
   private strokes = 0;
   private trials: Trials = { energised: 0, drawn: 0, moved: 0 };
-  private listening: {
-    readonly about: 'click' | 'hiss';
-    readonly since: Tick;
-    readonly until: Tick;
-    readonly setUp: string;
-  } | null = null;
+  private readonly listening = new Listening();
   private settledSince: Tick | null = null;
   private stillSince: Tick | null = null;
   private holding: Tick | null = null;
@@ -128,7 +115,7 @@ export class ShownWatch {
   passed(seen: Observation): void {
     if (this.verdictGiven) return;
     const moving = seen.handPump.moving || seen.wiggling !== null;
-    this.hearOut(seen);
+    this.takeDownHeard(this.listening.due(seen.tick), seen);
     this.watchWater(seen);
     if (moving) {
       this.settledSince = null;
@@ -146,7 +133,7 @@ export class ShownWatch {
 
   private count(action: SittingAction): void {
     const { energised, drawn, moved } = this.trials;
-    if (ENERGISES.has(action.kind)) this.trials = { ...this.trials, energised: energised + 1 };
+    if (energises(action)) this.trials = { ...this.trials, energised: energised + 1 };
     if (action.kind === 'wiggle' || action.kind === 'road-test')
       this.trials = { ...this.trials, moved: moved + 1 };
     if (action.kind === 'stroke') {
@@ -171,47 +158,20 @@ export class ShownWatch {
   }
 
   private listenAfter(action: SittingAction, seen: Observation): void {
-    const { tick } = seen;
-    const { circuit, air } = this.setUp;
-    if (ENERGISES.has(action.kind)) {
-      this.endListening(seen);
-      const pulsed = action.kind === 'command-solenoid' && action.command === 'pulse';
-      const setUp = `${action.kind} ${circuit}`;
-      this.listening = {
-        about: 'click',
-        since: tick,
-        until: tick + (pulsed ? PULSE_TICKS : LISTEN_TICKS),
-        setUp,
-      };
-      this.runSince = tick;
-    }
-    if (action.kind === 'take-off' || (action.kind === 'release' && action.open)) {
-      this.endListening(seen);
-      this.listening = {
-        about: 'hiss',
-        since: tick,
-        until: tick + LISTEN_TICKS,
-        setUp: `${action.kind} ${air}`,
-      };
-    }
-    if (action.kind === 'stroke' || action.kind === 'set-bleed' || action.kind === 'release')
+    this.takeDownHeard(this.listening.after(action, seen.tick, this.setUp), seen);
+    if (energises(action)) this.runSince = seen.tick;
+    if (action.kind === 'stroke' || action.kind === 'set-bleed' || action.kind === 'release') {
       this.noteRun(action, seen.tick);
+    }
+  }
+
+  private takeDownHeard(heard: ListenedFor | null, seen: Observation): void {
+    if (heard !== null) this.ask({ about: heard.about, since: heard.since }, heard.setUp, seen);
   }
 
   /** A run down the water column begins with the first stroke, one up with the bleed or the release. */
   private noteRun(action: SittingAction, tick: Tick): void {
     if (action.kind !== 'stroke' || this.strokes <= action.depth) this.runSince = tick;
-  }
-
-  private hearOut(seen: Observation): void {
-    if (this.listening !== null && seen.tick >= this.listening.until) this.endListening(seen);
-  }
-
-  private endListening(seen: Observation): void {
-    if (this.listening === null) return;
-    const { about, since, setUp } = this.listening;
-    this.listening = null;
-    if (seen.tick > since) this.ask({ about, since }, `${about} ${setUp}`, seen);
   }
 
   private watchWater(seen: Observation): void {
