@@ -2,17 +2,29 @@ import { normalised } from './information.ts';
 import type { OutcomeTable } from './OutcomeTable.ts';
 import type { Shown } from './Shown.ts';
 import type { Suspect } from './Suspect.ts';
-import { type ForetoldTest, foretoldTest, shownMarks, testLikelihood } from './testLikelihood.ts';
+import {
+  type ForetoldTest,
+  foretoldTest,
+  type ShownMark,
+  shownMarks,
+  testLikelihood,
+} from './testLikelihood.ts';
 
 /** How many of a suspect's draws stand for what a test may show. */
 const SAMPLES = 2;
+
+/** What a test shows on one suspect in one draw, and its likelihood under every suspect (−1 until worked out). */
+interface Sample {
+  readonly marks: readonly ShownMark[];
+  readonly under: Float64Array;
+}
 
 /** What the standard tests say about the suspects, from their table. */
 export class TestEvidence {
   private readonly foretold: readonly (readonly ForetoldTest[])[];
   private readonly neighbours: readonly (readonly number[])[];
-  /** Likelihood of sample `o` under suspect `s`, by test; worked out when first asked for. */
-  private readonly samples: readonly (readonly Float64Array[])[];
+  /** Likelihood of a sample under each suspect, by test and sample; worked out when first asked for. */
+  private readonly samples: readonly Map<number, Sample>[];
 
   constructor(
     readonly suspects: readonly Suspect[],
@@ -20,9 +32,7 @@ export class TestEvidence {
   ) {
     this.foretold = table.outcomes.map((bySuspect) => bySuspect.map(foretoldTest));
     this.neighbours = neighboursOf(suspects);
-    this.samples = table.outcomes.map((bySuspect) =>
-      Array.from({ length: bySuspect.length * SAMPLES }, () => new Float64Array(suspects.length).fill(-1)),
-    );
+    this.samples = table.outcomes.map(() => new Map());
   }
 
   /** Likelihood under each suspect of what a test showed. `test` is its number in the table. */
@@ -49,14 +59,20 @@ export class TestEvidence {
 
   /** Likelihood under suspect `s` of what a test shows on suspect `truth` in one of its first draws. */
   sample(test: number, truth: number, draw: number, s: number): number {
-    const row = this.samples[test]?.[truth * SAMPLES + draw];
-    if (row === undefined) return 0;
-    const known = row[s] as number;
+    const rows = this.samples[test];
+    if (rows === undefined) return 0;
+    const at = truth * SAMPLES + draw;
+    let sample = rows.get(at);
+    if (sample === undefined) {
+      const draws = this.table.outcomes[test]?.[truth] ?? [];
+      const shown = draws[Math.min(draw, draws.length - 1)] ?? [];
+      sample = { marks: shownMarks(shown), under: new Float64Array(this.suspects.length).fill(-1) };
+      rows.set(at, sample);
+    }
+    const known = sample.under[s] as number;
     if (known >= 0) return known;
-    const draws = this.table.outcomes[test]?.[truth] ?? [];
-    const shown = draws[Math.min(draw, draws.length - 1)] ?? [];
-    const value = this.under(test, s, shownMarks(shown));
-    row[s] = value;
+    const value = this.under(test, s, sample.marks);
+    sample.under[s] = value;
     return value;
   }
 
@@ -65,7 +81,7 @@ export class TestEvidence {
     return SAMPLES;
   }
 
-  private under(test: number, s: number, marks: ReturnType<typeof shownMarks>): number {
+  private under(test: number, s: number, marks: readonly ShownMark[]): number {
     const rows = this.foretold[test] ?? [];
     const own = rows[s];
     if (own === undefined) return 0;

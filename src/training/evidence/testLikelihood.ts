@@ -5,11 +5,17 @@ import type { Shown } from './Shown.ts';
 
 type Answer = Shown['value'];
 
-/** What a suspect foretells at one read mark: for each draw the repeats, in order. */
-type Repeats = readonly (readonly Answer[])[];
+/** What a suspect foretells at one read mark. */
+interface ForetoldMark {
+  /** Whether repeats in one draw are all alike. */
+  readonly steady: boolean;
+  /** One answer for each draw; where the suspect comes and goes, one for each repeat of each draw. */
+  readonly draws: readonly Answer[];
+  readonly all: readonly Answer[];
+}
 
 /** What a test foretells of one suspect, by read mark. */
-export type ForetoldTest = ReadonlyMap<string, Repeats>;
+export type ForetoldTest = ReadonlyMap<string, ForetoldMark>;
 
 const markOf = ({ channel, setUp }: Shown): string => `${channel} ${setUp}`;
 
@@ -22,11 +28,17 @@ export function foretoldTest(draws: TestDraws): ForetoldTest {
       repeats[d]?.push(one.value);
     }
   }
-  return marks;
+  return new Map(
+    [...marks].map(([mark, repeats]) => {
+      const steady = repeats.every(isSteady);
+      const all = repeats.flat();
+      return [mark, { steady, draws: steady ? repeats.flatMap((one) => one.slice(0, 1)) : all, all }];
+    }),
+  );
 }
 
 /** What was shown at one read mark, repeats together. */
-interface ShownMark {
+export interface ShownMark {
   readonly mark: string;
   readonly answers: { shown: Shown; count: number }[];
 }
@@ -51,6 +63,8 @@ function areAlike(a: Shown, b: Shown): boolean {
   return Math.abs(a.value - b.value) <= 2 * Math.max(a.half, b.half);
 }
 
+const UNASKED: ForetoldMark = { steady: true, draws: [], all: [] };
+
 /**
  * Likelihood of what a test showed where a suspect foretells this. Repeats at one mark share everything unless the
  * suspect itself comes and goes. `beside` are the neighbours in degree. Numbers of one channel in one test hang together:
@@ -68,10 +82,8 @@ export function testLikelihood(
   }
   let product = 1;
   for (const { mark, answers } of marks) {
-    const repeats = foretold.get(mark) ?? [];
-    const steady = repeats.every(isSteady);
-    const draws = steady ? repeats.map((one) => one[0] as Answer) : repeats.flat();
-    const next = beside.map((other) => (other.get(mark) ?? []).flat());
+    const { steady, draws } = foretold.get(mark) ?? UNASKED;
+    const next = beside.map((other) => other.get(mark)?.all ?? []);
     const each = answers.length > 1 || !steady;
     const kin = numbers.get(answers[0]?.shown.channel ?? '') ?? 1;
     for (const { shown, count } of answers) {
