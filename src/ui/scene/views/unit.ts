@@ -59,10 +59,10 @@ function paintConnector(art: Art, mated: boolean): void {
   }
 }
 
-type UnitTag = WhichUnit | 'new';
+export type UnitTag = WhichUnit | 'new';
 
 /** A unit out of the parts cupboard is nobody's old one. */
-function tagOf({ unit: which, renewed }: Observation): UnitTag {
+export function tagOf({ unit: which, renewed }: Observation): UnitTag {
   return which === 'truck' && renewed.includes('unit') ? 'new' : which;
 }
 
