@@ -11,9 +11,9 @@ import { Shunt } from '../components/Shunt.ts';
 import type { BenchState } from '../devices/BenchState.ts';
 import type { RigParameters } from '../devices/parameters.ts';
 import { LEAD_ENDS, type LeadEnd, type LeadPoint, type MeterJack } from '../devices/places.ts';
+import { OPEN_OHMS } from '../faults/Fault.ts';
 import type { Circuit } from '../network/Circuit.ts';
 
-const BROKEN_LEAD_OHMS = 1e11;
 const MILLIAMP_FUSE = { ohms: 0.4, amps: 0.6 };
 const AMP_FUSE = { ohms: 0.008, amps: 10 };
 const MILLIAMP_SHUNT_OHMS = 1;
@@ -98,7 +98,7 @@ export function wireTools(c: Circuit, q: RigParameters, ambientC: number): ToolP
 }
 
 export function tuneTools(parts: ToolParts, q: RigParameters): void {
-  parts.redLead.contactOhms = q.meterLeadBroken === 1 ? BROKEN_LEAD_OHMS : q.meterLeadOhms;
+  parts.redLead.contactOhms = q.meterLeadBroken === 1 ? OPEN_OHMS : q.meterLeadOhms;
   parts.blackLead.ohms = q.meterLeadOhms;
   parts.jumperFuse.coldOhms = q.jumperFuseOhms;
   parts.jumperSwitch.closedOhms = q.jumperOhms;

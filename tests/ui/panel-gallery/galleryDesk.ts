@@ -5,74 +5,34 @@ import { priceOf } from '../../../src/training/score/book.ts';
 import type { LogEntry } from '../../../src/training/sitting/LogEntry.ts';
 import type { ScenarioCard } from '../../../src/training/sitting/SittingView.ts';
 import type { Desk } from '../../../src/ui/panels/Desk.ts';
+import { startObservation } from '../layout/benchObservations.ts';
 
 const tick = (seconds: number): Tick => (seconds * 20_000) as Tick;
 
 /** The bench of the gallery: asleep, or awake with codes, in the middle of a job. */
 export function galleryObservation(change: Partial<Observation> = {}): Observation {
+  const start = startObservation();
   return {
+    ...start,
     tick: tick(760),
     key: 'on',
-    fuse: { fitted: true, element: 'unseen' },
     plug: { mated: true, pins: [false, false, true] },
-    leads: {
-      'meter-red': 'cavity-3-back',
-      'meter-black': 'battery-negative',
-      'jumper-supply': null,
-      'jumper-far': null,
-      'plain-a': null,
-      'plain-b': null,
-      'lamp-clip': null,
-      'lamp-tip': null,
-      'led-clip': null,
-      'led-tip': null,
-    },
-    jumper: { switchedOn: false, fuse: 'whole' },
+    leads: { ...start.leads, 'meter-red': 'cavity-3-back', 'meter-black': 'battery-negative' },
     sites: {
+      ...start.sites,
       'canister-port': 'pump-hose',
       'air-port': 'cap-a',
-      'engine-port': 'engine-hose',
       'canister-hose-end': 'plug-a',
-      'air-hose-end': null,
-      'engine-hose-end': null,
-      'pump-hose-end': null,
-      'jar-hose-end': null,
-      'manometer-hose-end': null,
-      'smoke-hose-end': null,
-      'jar-tee-a': null,
-      'jar-tee-b': null,
     },
-    clamps: { 'canister-port': 'hand-tight', 'air-port': 'hand-tight', 'engine-port': 'hand-tight' },
-    cracked: { 'canister-port': false, 'air-port': false, 'engine-port': false },
-    handPump: { handle: 0, moving: false, releaseOpen: false },
     gauge: { needleKPa: 50.8, steady: true },
     meter: {
+      ...start.meter,
       function: 'volts-dc',
-      jack: 'volts',
-      heldRange: null,
       ranges: ['600 mV', '6 V', '60 V', '600 V'],
-      hold: false,
-      extremes: 'off',
-      relative: false,
-      batteryLow: false,
       display: { digits: '8.92', unit: 'V', value: 8.92, bar: 0.15, settled: true },
-      tone: false,
     },
     reader: AWAKE,
     dashLamp: true,
-    miles: 0,
-    lastDrive: null,
-    testLamp: { glow: 0 },
-    ledTester: { lit: 'dark' },
-    supply: { on: false, volts: 0, amps: 0, limiting: false },
-    bleed: 0,
-    manometer: { kPa: 0, steady: true },
-    smoke: { gas: 'off', setKPa: 0, gaugeKPa: 0, flow: 0, seenAt: [] },
-    unit: 'truck',
-    wiggling: null,
-    findings: [],
-    happenings: [],
-    renewed: [],
     ...change,
   };
 }
@@ -116,17 +76,7 @@ const AWAKE: Observation['reader'] = {
   fuelPercent: 60,
 };
 
-export const ASLEEP: Observation['reader'] = {
-  awake: false,
-  senseVolts: null,
-  senseState: null,
-  command: 'off',
-  driver: null,
-  codes: [],
-  freeze: [],
-  monitor: null,
-  fuelPercent: null,
-};
+export const ASLEEP: Observation['reader'] = startObservation().reader;
 
 /** The bench with everything back on the truck, and a drive behind it. */
 export function roadObservation(): Observation {
