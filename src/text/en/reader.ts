@@ -16,7 +16,7 @@ export const reader = {
     lists: { stored: 'Stored', pending: 'Pending', permanent: 'Permanent' },
     listHints: {
       stored: 'failed twice running',
-      pending: 'failed once',
+      pending: 'failed on a recent drive',
       permanent: 'goes only by passing',
     },
     freeze: 'Freeze data of {{code}}',
