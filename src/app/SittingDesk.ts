@@ -8,7 +8,7 @@ import { besideReading } from '../text/entryBeside.ts';
 import { capital, fixed } from '../text/format.ts';
 import { say } from '../text/translate.ts';
 import type { Scenario } from '../training/scenario/Scenario.ts';
-import { priceOf } from '../training/score/book.ts';
+import { priceOf } from '../training/sitting/book.ts';
 import type { DebriefFacts } from '../training/score/DebriefFacts.ts';
 import { debrief } from '../training/score/debrief.ts';
 import type { Sitting } from '../training/sitting/Sitting.ts';

@@ -13,7 +13,7 @@ import type { Environment } from '../training/evidence/environment.ts';
 import { OutcomeTableMaker, testsForTable } from '../training/evidence/OutcomeTable.ts';
 import { suspects } from '../training/evidence/suspects.ts';
 import { TestEvidence } from '../training/evidence/TestEvidence.ts';
-import { bookMinutes } from '../training/score/book.ts';
+import { bookMinutes } from '../training/sitting/book.ts';
 import type { CommandLine } from './commandLine.ts';
 import { type ExitCode, type Output, writeJson } from './Output.ts';
 

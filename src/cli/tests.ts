@@ -3,7 +3,7 @@ import { STANDARD_TESTS } from '../sim/rigs/standardTests/standardTests.ts';
 import { testMinutes } from '../sim/rigs/standardTests/testMinutes.ts';
 import { cliTests, type TestLine } from '../text/cliTests.ts';
 import { standardProcedure } from '../text/standardProcedure.ts';
-import { bookMinutes } from '../training/score/book.ts';
+import { bookMinutes } from '../training/sitting/book.ts';
 import type { CommandLine } from './commandLine.ts';
 import { type ExitCode, type Output, writeJson } from './Output.ts';
 

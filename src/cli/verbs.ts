@@ -12,6 +12,7 @@ import {
   UNIT_PORTS,
 } from '../sim/devices/places.ts';
 import { LEAST_WAIT_SECONDS, MAX_WAIT_SECONDS } from '../training/sitting/actionSchema.ts';
+import { BOARD_MARKS, COACH_DEPTHS } from '../training/sitting/SittingAction.ts';
 import { TOOL_VERBS } from './toolVerbs.ts';
 import {
   act,
@@ -48,15 +49,40 @@ function wait(words: readonly string[]): Parsed {
 }
 
 function verdict(words: readonly string[]): Parsed {
-  const [item, cites, ...entries] = words;
-  if (item === undefined || (cites !== undefined && cites !== 'cites'))
-    return shape('verdict', 'verdict unit cites 3 4 5');
+  const [item, ...more] = words;
+  const mode = more[0] === undefined || more[0] === 'cites' ? null : more[0];
+  const [cites, ...entries] = mode === null ? more : more.slice(1);
+  if (
+    item === undefined ||
+    (cites !== undefined && cites !== 'cites') ||
+    (mode !== null && !/^[a-z0-9-]{1,40}$/.test(mode))
+  )
+    return shape('verdict', 'verdict unit vacuum-switch cites 3 4 5');
+  return cited(entries, (ids) =>
+    oneOf([...ITEMS, 'nothing-wrong'] as const, item, (named) =>
+      act({ kind: 'give-verdict', item: named, mode, cites: ids }, 0),
+    ),
+  );
+}
+
+function mark(words: readonly string[]): Parsed {
+  const usage = 'mark fuse cleared cites 2';
+  const [item, as, cites, ...entries] = words;
+  if (item === undefined || as === undefined || (cites !== undefined && cites !== 'cites'))
+    return shape('mark', usage);
+  return cited(entries, (ids) =>
+    oneOf([...ITEMS, 'nothing-wrong'] as const, item, (named) =>
+      oneOf(BOARD_MARKS, as, (of) => act({ kind: 'mark-item', item: named, mark: of, cites: ids }, 0)),
+    ),
+  );
+}
+
+/** The numbers of log entries at the end of a line. */
+function cited(entries: readonly string[], then: (ids: readonly number[]) => Parsed): Parsed {
   const ids = entries.map((word) => (/^\d{1,6}$/.test(word) ? Number(word) : Number.NaN));
   const bad = ids.findIndex((id) => !(id >= 1));
   if (bad >= 0) return err({ code: 'bad-number', found: entries[bad] ?? '', allowed: '1, 2, 3 …' });
-  return oneOf([...ITEMS, 'nothing-wrong'] as const, item, (named) =>
-    act({ kind: 'give-verdict', item: named, cites: ids }, 0),
-  );
+  return then(ids);
 }
 
 function renew(words: readonly string[]): Parsed {
@@ -130,6 +156,8 @@ export const VERBS: Readonly<Record<string, Verb>> = {
   ),
   skip: bare('skip', { kind: 'skip-step' }, 0),
   verdict,
+  mark,
+  coach: choice('coach question', COACH_DEPTHS, (depth) => ({ kind: 'ask-coach', depth })),
   renew,
   close: bare('close', { kind: 'close-job' }, 0),
 };

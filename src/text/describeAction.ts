@@ -11,6 +11,10 @@ export function describeAction(action: SittingAction): string {
 
 function gaps(action: SittingAction): TextValues {
   switch (action.kind) {
+    case 'mark-item':
+      return { item: say(`items.${action.item}`), mark: say(`boardMarks.${action.mark}`) };
+    case 'ask-coach':
+      return { depth: say(`coachDepths.${action.depth}`) };
     case 'set-key':
       return { position: say(`key.${action.position}`) };
     case 'set-meter':

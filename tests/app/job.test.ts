@@ -116,7 +116,7 @@ describe('a finished job that is kept', () => {
     if (open === undefined) throw new Error('nothing kept');
     // What is not finished has no debrief yet.
     expect(openFinished(sealed, open)).toEqual({ ok: false, error: { code: 'record-damaged' } });
-    desk.act({ kind: 'give-verdict', item: 'unit', cites: [] });
+    desk.act({ kind: 'give-verdict', item: 'unit', mode: null, cites: [] });
     desk.act({ kind: 'close-job' });
     await keeper.idle();
     const stored = await store.get('job');

@@ -11,7 +11,7 @@ import { priorOf } from '../../src/training/evidence/complaint.ts';
 import { OutcomeTableMaker } from '../../src/training/evidence/OutcomeTable.ts';
 import { suspects } from '../../src/training/evidence/suspects.ts';
 import { TestEvidence } from '../../src/training/evidence/TestEvidence.ts';
-import { bookMinutes } from '../../src/training/score/book.ts';
+import { bookMinutes } from '../../src/training/sitting/book.ts';
 import { ROOM } from './support.ts';
 
 vi.setConfig({ testTimeout: 120_000 });

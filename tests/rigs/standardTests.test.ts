@@ -11,7 +11,7 @@ import { testMinutes } from '../../src/sim/rigs/standardTests/testMinutes.ts';
 import type { Action } from '../../src/sim/world/Action.ts';
 import type { Observation } from '../../src/sim/world/Observation.ts';
 import { createWorld, type World } from '../../src/sim/world/World.ts';
-import { bookMinutes } from '../../src/training/score/book.ts';
+import { bookMinutes } from '../../src/training/sitting/book.ts';
 import { safetyBreaches } from '../../src/training/score/safety.ts';
 import type { Moment, Timeline } from '../../src/training/score/Timeline.ts';
 

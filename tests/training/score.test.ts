@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { ITEMS } from '../../src/sim/devices/items.ts';
-import { priceOf } from '../../src/training/score/book.ts';
+import { priceOf } from '../../src/training/sitting/book.ts';
 import type { ScorePart } from '../../src/training/score/DebriefFacts.ts';
 import { debrief } from '../../src/training/score/debrief.ts';
 import { bench, type TestBench } from '../support/bench.ts';

@@ -8,7 +8,7 @@ import { SUPPLY_FAULTS } from '../../src/sim/faults/supply.ts';
 import { UNIT_FAULTS } from '../../src/sim/faults/unit.ts';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import type { Scenario } from '../../src/training/scenario/Scenario.ts';
-import { ALLOWANCES } from '../../src/training/score/book.ts';
+import { ALLOWANCES } from '../../src/training/sitting/book.ts';
 import type { DebriefFacts } from '../../src/training/score/DebriefFacts.ts';
 import { debrief } from '../../src/training/score/debrief.ts';
 import { rightVerdicts, truthOf } from '../../src/training/score/truth.ts';

@@ -42,13 +42,13 @@ describe('the phases of a sitting', () => {
     expect(sitting.apply({ kind: 'accept-job' }).ok).toBe(true);
     expect(sitting.apply({ kind: 'accept-job' })).toEqual({ ok: false, error: 'job-already-accepted' });
     expect(sitting.apply({ kind: 'close-job' })).toEqual({ ok: false, error: 'verdict-needed-first' });
-    expect(sitting.apply({ kind: 'give-verdict', item: 'unit', cites: [1] })).toEqual({
+    expect(sitting.apply({ kind: 'give-verdict', item: 'unit', mode: null, cites: [1] })).toEqual({
       ok: false,
       error: 'no-such-entry',
     });
     expect(sitting.apply({ kind: 'log' }).ok).toBe(true);
     const nine = Array.from({ length: 9 }, () => 1);
-    expect(sitting.apply({ kind: 'give-verdict', item: 'unit', cites: nine })).toEqual({
+    expect(sitting.apply({ kind: 'give-verdict', item: 'unit', mode: null, cites: nine })).toEqual({
       ok: false,
       error: 'too-many-citations',
     });
@@ -56,8 +56,8 @@ describe('the phases of a sitting', () => {
       ok: false,
       error: 'text-too-long',
     });
-    expect(sitting.apply({ kind: 'give-verdict', item: 'unit', cites: [1] }).ok).toBe(true);
-    expect(sitting.apply({ kind: 'give-verdict', item: 'fuse', cites: [] })).toEqual({
+    expect(sitting.apply({ kind: 'give-verdict', item: 'unit', mode: null, cites: [1] }).ok).toBe(true);
+    expect(sitting.apply({ kind: 'give-verdict', item: 'fuse', mode: null, cites: [] })).toEqual({
       ok: false,
       error: 'verdict-already-given',
     });
@@ -74,7 +74,7 @@ describe('the phases of a sitting', () => {
     }
     expect(sitting.apply({ kind: 'renew', item: 'hand-pump' }).ok).toBe(true);
     expect(sitting.apply({ kind: 'renew', item: 'meter-leads' }).ok).toBe(true);
-    expect(sitting.apply({ kind: 'give-verdict', item: 'fuse', cites: [] }).ok).toBe(true);
+    expect(sitting.apply({ kind: 'give-verdict', item: 'fuse', mode: null, cites: [] }).ok).toBe(true);
     expect(sitting.apply({ kind: 'renew', item: 'fuse' }).ok).toBe(true);
     expect(sitting.view().renewed.map(({ item }) => item)).toEqual(['hand-pump', 'meter-leads', 'fuse']);
   });

@@ -119,8 +119,12 @@ export const debrief = {
     'wait-steady': 'waited until steady',
     'skip-step': 'step of the walkthrough skipped',
     annotate: 'note on entry {{entry}}',
+    'mark-item': '{{item}} {{mark}}',
+    'ask-coach': 'coach asked for {{depth}}',
     'give-verdict': 'verdict',
     'close-job': 'job closed',
   },
+  boardMarks: { cleared: 'cleared', convicted: 'convicted', open: 'open again' },
+  coachDepths: { question: 'a question', test: 'a test worth doing', procedure: 'how to do it' },
   onOff: { on: 'on', off: 'off', open: 'opened', shut: 'shut' },
 } as const;

@@ -44,5 +44,6 @@ export const refusals = {
     'too-many-citations': 'A verdict may cite eight entries at most.',
     'text-too-long': 'That note is too long. Shorten it.',
     'no-step-to-skip': 'There is no step to skip. The steps of this job are all done, or it has none.',
+    'coach-is-off': 'There is no coach in an assessment.',
   },
 } as const;

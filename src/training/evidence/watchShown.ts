@@ -53,6 +53,8 @@ const PAPERWORK: ReadonlySet<SittingAction['kind']> = new Set([
   'wait-steady',
   'annotate',
   'skip-step',
+  'mark-item',
+  'ask-coach',
   'give-verdict',
   'close-job',
 ]);

@@ -1,6 +1,8 @@
 import type { Tick } from '../../base/ticks.ts';
 import type { ItemId } from '../../sim/devices/items.ts';
-import type { SittingAction, VerdictItem } from '../sitting/SittingAction.ts';
+import type { EvidenceFacts, MarkEvidence } from '../evidence/EvidenceFacts.ts';
+import type { JobPar } from '../evidence/JobPar.ts';
+import type { CoachDepth, SittingAction, VerdictItem } from '../sitting/SittingAction.ts';
 import type { RuleId, SafetyId } from './ruleIds.ts';
 
 /** One method rule as it went. `occasion` is when it was triggered, `entries` the log entries that show it kept. */
@@ -56,8 +58,15 @@ export interface DebriefFacts {
   };
   readonly verdict: {
     readonly named: VerdictItem;
-    readonly truth: readonly { readonly item: VerdictItem; readonly fault: string | null }[];
+    readonly mode: string | null;
+    readonly truth: readonly {
+      readonly item: VerdictItem;
+      readonly mode: string | null;
+      readonly fault: string | null;
+    }[];
     readonly right: boolean;
+    /** Whether what was said to be wrong with the item is. */
+    readonly modeRight: boolean;
     readonly cites: readonly number[];
   };
   readonly rules: readonly RuleOutcome[];
@@ -71,6 +80,11 @@ export interface DebriefFacts {
     readonly tick: Tick;
   }[];
   readonly cost: { readonly money: number; readonly bookMinutes: number };
+  readonly par: JobPar;
+  readonly evidence: EvidenceFacts;
+  /** Board marks beside the truth. */
+  readonly boardMarks: readonly (MarkEvidence & { readonly agrees: boolean; readonly points: number })[];
+  readonly coachAsked: Readonly<Record<CoachDepth, number>>;
   readonly trace: readonly TraceSample[];
   readonly marks: readonly { readonly tick: Tick; readonly action: SittingAction }[];
   /** Scenario author's remark, shown after closing. */

@@ -6,8 +6,9 @@ import type { LogEntry } from '../sitting/LogEntry.ts';
 import { GRID_TICKS } from '../sitting/Recorder.ts';
 import { replay } from '../sitting/replay.ts';
 import type { ReplayProblem } from '../sitting/replayActions.ts';
-import type { SittingAction, VerdictItem } from '../sitting/SittingAction.ts';
+import type { SittingAction } from '../sitting/SittingAction.ts';
 import type { SittingRecord } from '../sitting/SittingRecord.ts';
+import type { SittingView } from '../sitting/SittingView.ts';
 import type { TraceSample } from './DebriefFacts.ts';
 
 /** A moment of a sitting: after an action, or (with `action` null) when an instrument showed something new. */
@@ -27,7 +28,8 @@ export interface Timeline {
   readonly moments: readonly Moment[];
   readonly happenings: readonly Happening[];
   readonly log: readonly LogEntry[];
-  readonly verdict: { readonly item: VerdictItem; readonly cites: readonly number[]; readonly tick: Tick };
+  readonly verdict: NonNullable<SittingView['verdict']>;
+  readonly coachAsked: SittingView['coachAsked'];
   readonly trace: readonly TraceSample[];
 }
 
@@ -82,8 +84,18 @@ export function timelineOf(scenario: Scenario, record: SittingRecord): Result<Ti
   if (view.phase !== 'closed' || view.verdict === null)
     return { ok: false, error: { code: 'job-not-closed' } };
   const end = view.observation;
-  const { log, verdict } = view;
-  return ok({ scenario, start: start ?? end, end, moments, happenings, log, verdict, trace: thinned(trace) });
+  const { log, verdict, coachAsked } = view;
+  return ok({
+    scenario,
+    start: start ?? end,
+    end,
+    moments,
+    happenings,
+    log,
+    verdict,
+    coachAsked,
+    trace: thinned(trace),
+  });
 }
 
 /** What tells two moments apart when no hand moved: every display, needle, column and lamp. */

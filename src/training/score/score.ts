@@ -1,5 +1,5 @@
 import { clamp } from '../../base/maths.ts';
-import { ALLOWANCES, bookMinutes } from './book.ts';
+import { ALLOWANCES, bookMinutes } from '../sitting/book.ts';
 import type { DebriefFacts, RuleOutcome, SafetyBreach, ScorePart } from './DebriefFacts.ts';
 import { decisiveRetest } from './decisiveRetest.ts';
 import { isRestored } from './rules/benchRestored.ts';

@@ -7,10 +7,10 @@ import type { DebriefFacts } from './DebriefFacts.ts';
 /** What is really wrong, one line a fault; a single `nothing-wrong` where no fault is set. Tools are listed too. */
 export function truthOf(scenario: Scenario): DebriefFacts['verdict']['truth'] {
   const faults = scenario.faults.flatMap(({ fault }) => {
-    const item = faultById(fault)?.item;
-    return item === undefined ? [] : [{ item, fault }];
+    const entry = faultById(fault);
+    return entry === undefined ? [] : [{ item: entry.item, mode: entry.mode, fault }];
   });
-  return faults.length > 0 ? faults : [{ item: 'nothing-wrong', fault: null }];
+  return faults.length > 0 ? faults : [{ item: 'nothing-wrong', mode: null, fault: null }];
 }
 
 /** Verdicts that are right: any faulty item of the truck, or that nothing is wrong when only tools are. */

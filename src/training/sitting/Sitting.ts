@@ -8,6 +8,7 @@ import type { WorldPort } from '../../sim/world/WorldPort.ts';
 import { cardOf } from '../scenario/cardOf.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import type { EntrySubject, LogEntry } from './LogEntry.ts';
+import { marked } from './marked.ts';
 import { paperworkRefusal } from './mayAct.ts';
 import { nextPhase, type PhaseEvent } from './phases.ts';
 import { GRID_TICKS, Recorder } from './Recorder.ts';
@@ -38,6 +39,8 @@ export class Sitting {
   private phase: SittingPhase = 'work-order';
   private log: readonly LogEntry[] = [];
   private verdict: SittingView['verdict'] = null;
+  private marks: SittingView['marks'] = [];
+  private coachAsked: SittingView['coachAsked'] = { question: 0, test: 0, procedure: 0 };
   private renewed: readonly { readonly item: ItemId; readonly tick: Tick }[] = [];
   private readonly actions: TimedAction[] = [];
   private cachedView: SittingView | null = null;
@@ -83,7 +86,7 @@ export class Sitting {
    * let time pass by themselves: when they return, the sitting's tick has moved on.
    */
   apply(action: SittingAction): Result<void, Refusal | SittingRefusal> {
-    const refusal = paperworkRefusal(action, this.phase, this.log);
+    const refusal = paperworkRefusal(action, this.phase, this.log, this.scenario.mode);
     if (refusal !== null) return { ok: false, error: refusal };
     switch (action.kind) {
       case 'accept-job':
@@ -92,7 +95,7 @@ export class Sitting {
         break;
       case 'give-verdict':
         this.enter(action.kind);
-        this.verdict = { item: action.item, cites: action.cites, tick: this.tick };
+        this.verdict = { item: action.item, mode: action.mode, cites: action.cites, tick: this.tick };
         break;
       case 'log':
         this.write('reading');
@@ -109,6 +112,12 @@ export class Sitting {
         return ok(undefined);
       case 'skip-step':
         if (!this.steps.skip(this.tick)) return { ok: false, error: 'no-step-to-skip' };
+        break;
+      case 'mark-item':
+        this.marks = marked(this.marks, action, this.tick);
+        break;
+      case 'ask-coach':
+        this.coachAsked = { ...this.coachAsked, [action.depth]: this.coachAsked[action.depth] + 1 };
         break;
       case 'annotate':
         this.log = this.log.map((entry) =>
@@ -160,6 +169,8 @@ export class Sitting {
       observation: this.world.observe(),
       log: this.log,
       verdict: this.verdict,
+      marks: this.marks,
+      coachAsked: this.coachAsked,
       renewed: this.renewed,
       step: this.steps.index,
       passedOver: this.steps.passedOver,

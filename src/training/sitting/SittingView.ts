@@ -3,7 +3,7 @@ import type { ItemId } from '../../sim/devices/items.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { ScenarioCard } from '../scenario/ScenarioCard.ts';
 import type { LogEntry } from './LogEntry.ts';
-import type { VerdictItem } from './SittingAction.ts';
+import type { BoardMark, CoachDepth, VerdictItem } from './SittingAction.ts';
 
 export type { ScenarioCard, SittingMode, WalkthroughStep } from '../scenario/ScenarioCard.ts';
 
@@ -16,6 +16,14 @@ export interface StripSample {
   readonly gaugeKPa: number;
 }
 
+/** A mark on the suspect board, as last set. */
+export interface MarkedItem {
+  readonly item: VerdictItem;
+  readonly mark: Exclude<BoardMark, 'open'>;
+  readonly cites: readonly number[];
+  readonly tick: Tick;
+}
+
 /** A sitting as its screens see it. */
 export interface SittingView {
   readonly card: ScenarioCard;
@@ -25,9 +33,14 @@ export interface SittingView {
   readonly log: readonly LogEntry[];
   readonly verdict: {
     readonly item: VerdictItem;
+    readonly mode: string | null;
     readonly cites: readonly number[];
     readonly tick: Tick;
   } | null;
+  /** The suspect board: marked items, each once, in the order of their first marking. */
+  readonly marks: readonly MarkedItem[];
+  /** How often the coach was asked, by depth. */
+  readonly coachAsked: Readonly<Record<CoachDepth, number>>;
   readonly renewed: readonly { readonly item: ItemId; readonly tick: Tick }[];
   /** Walkthrough: index of the step to do now; equals `card.steps.length` when all are done. */
   readonly step: number;

@@ -17,7 +17,7 @@ import {
   UNITS,
   WIGGLE_PLACES,
 } from '../../sim/devices/places.ts';
-import type { SittingAction } from './SittingAction.ts';
+import { BOARD_MARKS, COACH_DEPTHS, type SittingAction } from './SittingAction.ts';
 
 /** Longest note a record may carry; the paperwork's own limit is lower and has its own refusal. */
 const MAX_RECORDED_NOTE = 1000;
@@ -98,7 +98,19 @@ export const actionSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('give-verdict'),
     item: z.enum([...ITEMS, 'nothing-wrong']),
+    mode: z
+      .string()
+      .regex(/^[a-z0-9-]{1,40}$/)
+      .nullable()
+      .default(null),
     cites: z.array(z.number().int().min(1)).max(64),
   }),
+  z.strictObject({
+    kind: z.literal('mark-item'),
+    item: z.enum([...ITEMS, 'nothing-wrong']),
+    mark: z.enum(BOARD_MARKS),
+    cites: z.array(z.number().int().min(1)).max(64),
+  }),
+  z.strictObject({ kind: z.literal('ask-coach'), depth: z.enum(COACH_DEPTHS) }),
   bare('close-job'),
 ]) satisfies z.ZodType<SittingAction>;

@@ -1,7 +1,7 @@
 import { TOOL_ITEMS } from '../../sim/devices/items.ts';
 import type { LogEntry } from './LogEntry.ts';
 import type { SittingAction, SittingRefusal } from './SittingAction.ts';
-import type { SittingPhase } from './SittingView.ts';
+import type { SittingMode, SittingPhase } from './SittingView.ts';
 
 export const MAX_CITATIONS = 8;
 export const MAX_NOTE_CHARS = 280;
@@ -11,6 +11,7 @@ export function paperworkRefusal(
   action: SittingAction,
   phase: SittingPhase,
   log: readonly LogEntry[],
+  mode: SittingMode,
 ): SittingRefusal | null {
   if (phase === 'closed') return 'job-is-closed';
   if (action.kind === 'accept-job') return phase === 'work-order' ? null : 'job-already-accepted';
@@ -20,6 +21,12 @@ export function paperworkRefusal(
       if (phase !== 'bench') return 'verdict-already-given';
       if (action.cites.length > MAX_CITATIONS) return 'too-many-citations';
       return action.cites.every((id) => log.some((entry) => entry.id === id)) ? null : 'no-such-entry';
+    case 'mark-item':
+      if (phase !== 'bench') return 'verdict-already-given';
+      if (action.cites.length > MAX_CITATIONS) return 'too-many-citations';
+      return action.cites.every((id) => log.some((entry) => entry.id === id)) ? null : 'no-such-entry';
+    case 'ask-coach':
+      return mode === 'assessment' ? 'coach-is-off' : null;
     case 'annotate':
       if (action.text.length > MAX_NOTE_CHARS) return 'text-too-long';
       return log.some((entry) => entry.id === action.entry) ? null : 'no-such-entry';

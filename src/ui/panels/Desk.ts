@@ -2,9 +2,10 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import type { ItemId } from '../../sim/devices/items.ts';
 import type { Refusal } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
+import type { Advice } from '../../training/coach/Advice.ts';
 import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
 import type { LogEntry } from '../../training/sitting/LogEntry.ts';
-import type { SittingAction, SittingRefusal } from '../../training/sitting/SittingAction.ts';
+import type { CoachDepth, SittingAction, SittingRefusal } from '../../training/sitting/SittingAction.ts';
 import type {
   ScenarioCard,
   SittingPhase,
@@ -26,6 +27,11 @@ export interface Desk {
   /** Walkthrough: indices of the steps that were passed over. */
   readonly passedOver: ReadonlySignal<readonly number[]>;
   readonly verdict: ReadonlySignal<SittingView['verdict']>;
+  /** The suspect board as it stands. */
+  readonly marks: ReadonlySignal<SittingView['marks']>;
+  readonly coach: ReadonlySignal<CoachState>;
+  /** What the closed job was worth; null until it is closed and worked out. */
+  readonly facts: ReadonlySignal<DebriefFacts | null>;
   readonly renewed: ReadonlySignal<SittingView['renewed']>;
   /** True once the learner has looked at the service data: from then on cavities are named by function too. */
   readonly functionsKnown: Signal<boolean>;
@@ -43,10 +49,22 @@ export interface Desk {
   logReading(): void;
   tell(sentence: string): void;
   priceOf(item: ItemId): number;
-  /** Facts of the closed job; null before. */
-  debrief(): DebriefFacts | null;
+  /** Asks the coach; the answer comes in `coach`. */
+  askCoach(depth: CoachDepth): void;
   exportRecord(): void;
 }
+
+/** The coach: off in an assessment, silent until asked, at work on its answer, or with an answer given. */
+export type CoachState =
+  | { readonly kind: 'off' | 'silent' }
+  | { readonly kind: 'thinking'; readonly depth: CoachDepth }
+  | {
+      readonly kind: 'says';
+      readonly depth: CoachDepth;
+      readonly advice: Advice;
+      /** Log entries there were when it was given. */
+      readonly entries: number;
+    };
 
 /** Something that happened on the bench by itself. */
 export interface BenchEvent {

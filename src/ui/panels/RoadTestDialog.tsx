@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { fixed } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
-import { bookMinutes } from '../../training/score/book.ts';
+import { bookMinutes } from '../../training/sitting/book.ts';
 import type { Desk } from './Desk.ts';
 import { Dialog } from './Dialog.tsx';
 import { DriveReportView } from './DriveReportView.tsx';

@@ -140,7 +140,7 @@ interface LockDialogProps {
 function LockDialog({ desk, item, cites, onBack, onClose }: LockDialogProps) {
   const named = say(`theItems.${item}`);
   const lock = (): void => {
-    const refusal = desk.act({ kind: 'give-verdict', item, cites: [...cites].sort((a, b) => a - b) });
+    const refusal = desk.act({ kind: 'give-verdict', item, mode: null, cites: [...cites].sort((a, b) => a - b) });
     if (refusal === null) desk.tell(say('verdict.locked', { item: named }));
     onClose();
   };

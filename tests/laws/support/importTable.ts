@@ -34,12 +34,22 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
   'training/evidence': {
     folders: [...WORLD, 'sim/rigs', 'sim/faults', 'training/scenario', 'training/sitting'],
   },
+  'training/coach': {
+    folders: [...WORLD, 'sim/rigs', 'training/scenario', 'training/sitting', 'training/evidence'],
+  },
   'training/score': {
     folders: ['base', 'sim/*', 'training/scenario', 'training/sitting', 'training/evidence'],
   },
   // Learners are scored, and the register keeps their sittings: in that order, so that no circle closes.
   'training/learners': {
-    folders: [...WORLD, 'training/scenario', 'training/sitting', 'training/evidence', 'training/score'],
+    folders: [
+      ...WORLD,
+      'sim/rigs',
+      'training/scenario',
+      'training/sitting',
+      'training/evidence',
+      'training/score',
+    ],
   },
   'training/register': { folders: [...WORLD, 'training/*'] },
 

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { Tick } from '../../../src/base/ticks.ts';
 import type { Observation } from '../../../src/sim/world/Observation.ts';
-import { priceOf } from '../../../src/training/score/book.ts';
+import { priceOf } from '../../../src/training/sitting/book.ts';
 import type { LogEntry } from '../../../src/training/sitting/LogEntry.ts';
 import type { ScenarioCard } from '../../../src/training/sitting/SittingView.ts';
 import type { Desk } from '../../../src/ui/panels/Desk.ts';
@@ -220,7 +220,9 @@ export function galleryDesk(seen: Observation, phase: 'bench' | 'repair', withLo
     step: signal(0),
     passedOver: signal([]),
     event: signal(null),
-    verdict: signal(phase === 'repair' ? { item: 'sense-wire', cites: [1, 5], tick: tick(720) } : null),
+    verdict: signal(
+      phase === 'repair' ? { item: 'sense-wire', mode: null, cites: [1, 5], tick: tick(720) } : null,
+    ),
     renewed: signal(phase === 'repair' ? [{ item: 'sense-wire', tick: tick(730) }] : []),
     functionsKnown: signal(true),
     caption: signal({ id: 1, sentence: 'Red lead placed on cavity 3 wire side.', tone: 'news' }),

@@ -1,5 +1,5 @@
 import type { ItemId } from '../../sim/devices/items.ts';
-import type { SittingAction } from '../sitting/SittingAction.ts';
+import type { SittingAction } from './SittingAction.ts';
 
 /** Minutes a job book would allow for each kind of action; waiting is the clock's affair, not the book's. Invented for teaching; only their order is meant. */
 const BOOK_MINUTES: Readonly<Record<SittingAction['kind'], number>> = {
@@ -45,6 +45,8 @@ const BOOK_MINUTES: Readonly<Record<SittingAction['kind'], number>> = {
   wait: 0,
   'wait-steady': 0,
   'skip-step': 0,
+  'mark-item': 0,
+  'ask-coach': 0,
   annotate: 0,
   'give-verdict': 1,
   'close-job': 0,
