@@ -33,6 +33,7 @@ describe('every id has its words', () => {
     ['functions', places.CAVITIES],
     ['items', [...ITEMS, 'nothing-wrong']],
     ['faults', FAULTS.map(({ id }) => id)],
+    ['itemModes', FAULTS.map(({ item, mode }) => `${item}.${mode}`)],
     ['refusals', [...REFUSALS, ...SITTING_REFUSALS]],
     ['happenings', HAPPENING_KINDS],
     ['happeningSentences', HAPPENING_KINDS],

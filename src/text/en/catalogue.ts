@@ -10,6 +10,7 @@ import { findings } from './findings.ts';
 import { hand } from './hand.ts';
 import { happenings } from './happenings.ts';
 import { items } from './items.ts';
+import { modes } from './modes.ts';
 import { places } from './places.ts';
 import { reader } from './reader.ts';
 import { refusals } from './refusals.ts';
@@ -39,6 +40,7 @@ export const catalogue = {
   ...hand,
   ...happenings,
   ...items,
+  ...modes,
   ...places,
   ...reader,
   ...roadTest,

@@ -1,0 +1,57 @@
+/** What may be wrong with an item, in trade words, by item and mode of the fault catalogue. A verdict chooses among these. */
+const WIRE = {
+  open: 'open',
+  resistance: 'too much resistance',
+  'to-ground': 'shorted to ground',
+  'to-battery': 'shorted to battery voltage',
+  pierced: 'insulation pierced',
+} as const;
+
+export const modes = {
+  itemModes: {
+    unit: {
+      winding: 'solenoid winding: open, or turns shorted',
+      plunger: 'solenoid plunger: stuck, or sticks at times',
+      'solenoid-valve': 'solenoid valve: does not seal',
+      'vacuum-switch': 'switch contact: stuck, too much resistance, or fails at times',
+      'trip-point': 'switch points: trips too high, or resets too near',
+      capsule: 'switch capsule: torn',
+      diaphragm: 'pump diaphragm: torn',
+      'return-spring': 'diaphragm return spring: broken',
+      'vent-seat': 'vent seat: leaks, or stuck shut or open',
+      'vent-delay': 'vent delay: bleed blocked, or its check leaks',
+      'pump-checks': 'pump check valves: inlet or outlet leaks',
+      body: 'body: cracked at a port',
+    },
+    'feed-wire': WIRE,
+    'ground-wire': WIRE,
+    'sense-wire': WIRE,
+    plug: { 'terminal-spread': 'a terminal is spread', moisture: 'moisture between cavities' },
+    fuse: { melted: 'melted' },
+    'key-switch': { 'burnt-contacts': 'contacts burnt' },
+    battery: { weak: 'weak' },
+    controller: {
+      driver: 'feed driver: dead, or stuck on',
+      'pull-up': 'pull-up on the sense circuit: lost',
+      'sense-input': 'sense input: damaged',
+    },
+    'canister-hose': { split: 'split', off: 'off its barb' },
+    'air-hose': { blocked: 'blocked' },
+    'engine-hose': { leaking: 'leaks', pinched: 'pinched' },
+    filter: { clogged: 'clogged', water: 'water in it' },
+    'filler-cap': { seal: 'does not seal' },
+    canister: {
+      cracked: 'cracked',
+      'charcoal-out': 'charcoal gets out of it',
+      'fuel-soaked': 'soaked with liquid fuel',
+    },
+    'tank-seal': { leaking: 'leaks' },
+    'purge-valve': { passing: 'lets air pass when it should be shut' },
+    'meter-leads': { open: 'open inside' },
+    'meter-fuses': { melted: 'melted' },
+    'meter-battery': { low: 'low' },
+    'hand-pump': { seal: 'seal leaks', gauge: 'gauge needle sticks' },
+    jumper: { melted: 'its fuse melted', 'burnt-contacts': 'switch contacts burnt' },
+    'plain-lead': { burnt: 'burnt through' },
+  },
+} as const;
