@@ -1,6 +1,9 @@
 import type { Suspect } from './Suspect.ts';
 import type { ToolState } from './toolStates.ts';
 
+/** What the evidence leaves of items; every `Posterior` tells it. */
+export type ItemChances = Pick<Posterior, 'ofItem' | 'ofAny' | 'ofTool'>;
+
 /** What the evidence leaves of every suspect and of every state of the tools. */
 export class Posterior {
   constructor(
@@ -25,6 +28,13 @@ export class Posterior {
   /** Chance that this item is among what must be renewed; of 'nothing-wrong', that nothing is. */
   ofItem(item: string): number {
     return this.sumWhere((suspect) => isOf(suspect, item));
+  }
+
+  /** Chance that any of these items is among what must be renewed, and none of `but`. */
+  ofAny(items: readonly string[], but: readonly string[] = []): number {
+    return this.sumWhere(
+      (suspect) => items.some((item) => isOf(suspect, item)) && !but.some((item) => isOf(suspect, item)),
+    );
   }
 
   /** Chance that this (as `item/mode`) is wrong, as a share of its item's own chance; 0 where the item has none. */
