@@ -1,17 +1,20 @@
 import type { Tick } from '../../base/ticks.ts';
 import type { ItemId } from '../../sim/devices/items.ts';
+import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { EvidenceFacts, MarkEvidence } from '../evidence/EvidenceFacts.ts';
 import type { JobPar } from '../evidence/JobPar.ts';
-import type { CoachDepth, SittingAction, VerdictItem } from '../sitting/SittingAction.ts';
+import type { BoardMark, CoachDepth, SittingAction, VerdictItem } from '../sitting/SittingAction.ts';
 import type { RuleId, SafetyId } from './ruleIds.ts';
 
-/** One method rule as it went. `occasion` is when it was triggered, `entries` the log entries that show it kept. */
+/** One method rule as it went. `entries` are the log entries that show it kept. */
 export interface RuleOutcome {
   readonly rule: RuleId;
   readonly outcome: 'kept' | 'missed' | 'no-occasion';
   readonly entries: readonly number[];
   /** Ticks of the actions that kept it, or that broke it. */
   readonly ticks: readonly Tick[];
+  /** Tests of the plan behind par that ask for it; where there are none, its occasion was in the sitting. */
+  readonly calledBy: readonly StandardTestId[];
   /** Of a duty that was done, but fewer times than it asks: when, and how often it asks. */
   readonly tooFew?: { readonly ticks: readonly Tick[]; readonly of: number };
 }
@@ -22,10 +25,87 @@ export interface SafetyBreach {
   readonly tick: Tick;
 }
 
+/** A mark of the suspect board as it counts: its weight is the item's chance after the complaint, less than nothing where uncarried. */
+export interface WeighedMark {
+  readonly item: VerdictItem;
+  readonly mark: Exclude<BoardMark, 'open'>;
+  readonly tick: Tick;
+  readonly entries: readonly number[];
+  readonly weight: number;
+}
+
+/**
+ * Where points of a part come from, or why they did not: one line, worth `points` of `of`. Points of lines are exact and
+ * add up to the part's, which are rounded to whole points. All else is codes and numbers to tell why: log `entries`, `ticks` of
+ * actions, chances (`prior` after the complaint, on the `cited` entries, on everything `shown`), and `weight`, how far
+ * the evidence carries the verdict, 0 to 1.
+ */
+export type ScoreReason = { readonly points: number; readonly of: number } & (
+  | {
+      /** Part verdict: the item that was named, and what was said to be wrong with it; times 0.2 + 0.8 weight. */
+      readonly kind: 'right-item' | 'right-mode';
+      readonly right: boolean;
+      readonly weight: number;
+    }
+  | {
+      /** Part evidence: how far the verdict is carried, whether it is right or wrong. */
+      readonly kind: 'proof';
+      readonly entries: readonly number[];
+      readonly weight: number;
+      readonly prior: number;
+      readonly cited: number;
+      readonly shown: number;
+      readonly leads: boolean;
+    }
+  | {
+      /** Part evidence: marks that their citations carry. `share` of the likely items' weight is carried; `fullAt` of it is full. */
+      readonly kind: 'board';
+      readonly carried: readonly WeighedMark[];
+      readonly uncarried: readonly WeighedMark[];
+      readonly share: number;
+      readonly fullAt: number;
+    }
+  | {
+      /** Part method: each rule that had an occasion or that the plan asks for. */
+      readonly kind: 'rule';
+      readonly rule: RuleId;
+      readonly kept: boolean;
+      readonly entries: readonly number[];
+      readonly ticks: readonly Tick[];
+    }
+  | {
+      /**
+       * Part economy: book minutes, or dollars of parts, against par; full up to 1.5 times par, nothing at three times. `ticks` are
+       * those of parts that were not needed, and of the known-good unit tried on the truck.
+       */
+      readonly kind: 'minutes' | 'money';
+      readonly spent: number;
+      readonly par: number;
+      readonly right: boolean;
+      readonly weight: number;
+      readonly ticks: readonly Tick[];
+    }
+  | {
+      /** Part repair: the test on the fitted part, the truck put together, the monitor on the road; and what each lacked. */
+      readonly kind: 'retest' | 'refitted' | 'monitor-pass';
+      readonly entries: readonly number[];
+      readonly ticks: readonly Tick[];
+      readonly gaps: readonly RepairGap[];
+    }
+  | {
+      /** Part repair, where nothing is wrong: no part was bought. Worth as much as the verdict is carried. */
+      readonly kind: 'left-alone';
+      readonly weight: number;
+      readonly gaps: readonly RepairGap[];
+    }
+);
+
 export interface ScorePart {
   readonly part: 'verdict' | 'evidence' | 'method' | 'economy' | 'repair';
+  /** Whole points. */
   readonly points: number;
   readonly of: number;
+  readonly because: readonly ScoreReason[];
 }
 
 /** What kept a repair from counting as proven. */
@@ -40,6 +120,11 @@ export type RepairGap =
   | 'monitor-pass'
   | 'part-bought'
   | 'not-restored';
+
+export interface JobCost {
+  readonly money: number;
+  readonly bookMinutes: number;
+}
 
 /** The truth of the sitting over time, from a replay, ten samples a second or fewer. */
 export interface TraceSample {
@@ -65,7 +150,7 @@ export interface DebriefFacts {
       readonly fault: string | null;
     }[];
     readonly right: boolean;
-    /** Whether what was said to be wrong with the item is. */
+    /** Whether what was said to be wrong with the item is; of an item with one way to fail, not saying it is right too. */
     readonly modeRight: boolean;
     readonly cites: readonly number[];
   };
@@ -79,10 +164,16 @@ export interface DebriefFacts {
     readonly money: number;
     readonly tick: Tick;
   }[];
-  readonly cost: { readonly money: number; readonly bookMinutes: number };
+  /** Parts and book minutes of the whole job, and of them what had been spent when the verdict was given. */
+  readonly cost: JobCost & { readonly untilVerdict: JobCost };
+  /** When the known-good unit was fitted on the truck before the verdict; each time counts the minutes of fitting a part. */
+  readonly trialFits: readonly Tick[];
   readonly par: JobPar;
   readonly evidence: EvidenceFacts;
-  /** Board marks beside the truth. */
+  /**
+   * Board marks beside the truth. `agrees` is with what is wrong; `points` are by evidence alone, before the part's own
+   * limits, and less than nothing for a mark that its citations do not carry.
+   */
   readonly boardMarks: readonly (MarkEvidence & { readonly agrees: boolean; readonly points: number })[];
   readonly coachAsked: Readonly<Record<CoachDepth, number>>;
   readonly trace: readonly TraceSample[];
