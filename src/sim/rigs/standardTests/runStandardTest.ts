@@ -3,19 +3,27 @@ import { secondsToTicks } from '../../../base/ticks.ts';
 import { eachStep, type SingleStep } from './eachStep.ts';
 import type { Outcome } from './Outcome.ts';
 import { type Noted, readMark } from './readMark.ts';
-import type { Goal, StandardTest, TestStep } from './StandardTest.ts';
+import type { Goal, Reading, StandardTest, TestStep } from './StandardTest.ts';
 import { SET_UPS } from './setUps.ts';
 import type { TestAction, TestBench, TestSight } from './TestBench.ts';
 
 const LOOK_TICKS = secondsToTicks(0.25);
 const LEAST_STEADY_TICKS = secondsToTicks(1);
+const NOBODY = (): void => undefined;
+
+/** Told of each read mark as it is read, with what was shown there: for those who write a log while they work. */
+export type MarkListener = (reading: Reading, outcomes: readonly Outcome[]) => void;
 
 /**
  * Works a standard test from a bench as a job begins and puts the bench back. Gives what was shown at each read mark, in
  * order. An action that the bench refuses is a broken test: it throws, naming test and action.
  */
-export function runStandardTest(test: StandardTest, bench: TestBench): readonly Outcome[] {
-  const outcomes = workSteps(test, [...SET_UPS[test.prepares], ...test.steps], bench);
+export function runStandardTest(
+  test: StandardTest,
+  bench: TestBench,
+  onRead: MarkListener = NOBODY,
+): readonly Outcome[] {
+  const outcomes = workSteps(test, [...SET_UPS[test.prepares], ...test.steps], bench, onRead);
   workSteps(test, test.undo, bench);
   return outcomes;
 }
@@ -25,8 +33,9 @@ export function workSteps(
   test: StandardTest,
   steps: readonly TestStep[],
   bench: TestBench,
+  onRead: MarkListener = NOBODY,
 ): readonly Outcome[] {
-  const hand = new Hand(test.id, bench);
+  const hand = new Hand(test.id, bench, onRead);
   for (const step of eachStep(steps)) hand.work(step);
   return hand.outcomes;
 }
@@ -47,6 +56,7 @@ class Hand {
   constructor(
     private readonly test: string,
     private readonly bench: TestBench,
+    private readonly onRead: MarkListener,
   ) {}
 
   work(step: SingleStep): void {
@@ -66,9 +76,12 @@ class Hand {
       case 'refill-if-empty':
         if (this.bench.observe().manometer.kPa === null) this.act({ kind: 'refill-manometer' });
         return;
-      case 'read':
-        this.outcomes.push(...readMark(this.test, step.key, step.reading, this.bench.observe(), this.noted));
+      case 'read': {
+        const shown = readMark(this.test, step.key, step.reading, this.bench.observe(), this.noted);
+        this.outcomes.push(...shown);
+        this.onRead(step.reading, shown);
         return;
+      }
       default:
         this.act(step);
     }
