@@ -1,11 +1,13 @@
+import { effect } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
 import { download } from '../platform/browser/download.ts';
 import { say } from '../text/translate.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
-import type { DebriefFacts } from '../training/score/DebriefFacts.ts';
-import { Debrief } from '../ui/panels/Debrief.tsx';
 import { TopBar } from '../ui/panels/TopBar.tsx';
+import { ClosedJob } from './ClosedJob.tsx';
 import { type AppShop, exportStored, recordName } from './createShop.ts';
+import { EvidenceClient } from './evidence/EvidenceClient.ts';
+import { workerLine } from './evidence/EvidenceLine.ts';
 import { openFinished } from './openJob.ts';
 import { SittingDesk } from './SittingDesk.ts';
 
@@ -19,7 +21,7 @@ interface DebriefScreenProps {
 
 interface ReadAgain {
   readonly desk: SittingDesk;
-  readonly facts: DebriefFacts;
+  end(): void;
 }
 
 /** The debrief of a finished job, read again: its kept record is sat once more, and nothing can be done in it. */
@@ -27,11 +29,15 @@ export function DebriefScreen({ sealed, kept, shop, onSettings }: DebriefScreenP
   const [read, setRead] = useState<ReadAgain | null>(null);
   useEffect(() => {
     let gone = false;
+    let reading: ReadAgain | null = null;
     void readAgain(sealed, kept, shop).then((made) => {
-      if (!gone) setRead(made);
+      if (gone) return made?.end();
+      reading = made;
+      setRead(made);
     });
     return () => {
       gone = true;
+      reading?.end();
       setRead(null);
     };
   }, [sealed, kept, shop]);
@@ -43,7 +49,7 @@ export function DebriefScreen({ sealed, kept, shop, onSettings }: DebriefScreenP
           {shop.trouble.value === null && <p role="status">{say('app.loading')}</p>}
         </main>
       ) : (
-        <Debrief desk={read.desk} shop={shop} facts={read.facts} />
+        <ClosedJob desk={read.desk} shop={shop} />
       )}
     </>
   );
@@ -66,19 +72,35 @@ async function readAgain(sealed: SealedScenario, kept: string, shop: AppShop): P
     return null;
   }
   const { scenario, sitting } = opened.value;
+  const evidence = new EvidenceClient({
+    sealed,
+    record: () => sitting.record(),
+    openLine: workerLine,
+    // A debrief that cannot be worked out says so itself.
+    failed: () => {},
+  });
   const desk = new SittingDesk(
     sitting,
-    scenario,
+    evidence,
     {
       acted: () => {},
       jumped: () => {},
       exportRecord: (record) => download(recordName(scenario.id), `${JSON.stringify(record, null, 1)}\n`),
-      broken: (detail) => {
-        shop.trouble.value = { key: 'troubles.unexpected', detail, offers: [] };
-      },
     },
     true,
   );
-  const facts = desk.debrief();
-  return facts === null ? null : { desk, facts };
+  const keepScore = effect(() => {
+    const score = desk.facts.value?.score.total;
+    // What was kept with a score keeps it: the record claims it.
+    if (score === undefined || stored.score !== null) return;
+    void shop.store.put({ ...stored, score, record: desk.record() }).then(shop.refresh);
+  });
+  evidence.workOut();
+  return {
+    desk,
+    end: () => {
+      keepScore();
+      evidence.end();
+    },
+  };
 }

@@ -1,11 +1,10 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { useSignal } from '@preact/signals';
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { say } from '../text/translate.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
 import { heldSentence } from '../ui/mirror/handWords.ts';
 import { BenchScreen } from '../ui/panels/BenchScreen.tsx';
-import { Debrief } from '../ui/panels/Debrief.tsx';
 import type { ReaderPage } from '../ui/panels/ReaderPanel.tsx';
 import { ShortcutsDialog } from '../ui/panels/ShortcutsDialog.tsx';
 import type { SideTab } from '../ui/panels/SideColumn.tsx';
@@ -14,6 +13,7 @@ import { WorkOrderScreen } from '../ui/panels/WorkOrder.tsx';
 import type { Voices } from '../ui/sound/Voices.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
 import { BenchStage } from './BenchStage.tsx';
+import { ClosedJob } from './ClosedJob.tsx';
 import type { AppShop } from './createShop.ts';
 import { type RunningJob, runJob } from './runJob.ts';
 
@@ -98,7 +98,6 @@ function JobPhase(props: JobPhaseProps) {
   const { job, shop, tab, onSettings, onShortcuts } = props;
   const { desk, bench } = job;
   const phase = desk.phase.value;
-  const facts = useMemo(() => (phase === 'closed' ? desk.debrief() : null), [phase, desk]);
   const held = bench.held.value;
   switch (phase) {
     case 'work-order':
@@ -135,7 +134,7 @@ function JobPhase(props: JobPhaseProps) {
       return (
         <>
           <TopBar shop={shop} title={desk.card.title} onSettings={onSettings} />
-          {facts !== null && <Debrief desk={desk} shop={shop} facts={facts} />}
+          <ClosedJob desk={desk} shop={shop} />
         </>
       );
   }

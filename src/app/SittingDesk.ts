@@ -7,59 +7,26 @@ import { describeEntry } from '../text/describeEntry.ts';
 import { besideReading } from '../text/entryBeside.ts';
 import { capital, fixed } from '../text/format.ts';
 import { say } from '../text/translate.ts';
-import type { Scenario } from '../training/scenario/Scenario.ts';
 import { priceOf } from '../training/sitting/book.ts';
-import type { DebriefFacts } from '../training/score/DebriefFacts.ts';
-import { debrief } from '../training/score/debrief.ts';
 import type { Sitting } from '../training/sitting/Sitting.ts';
-import type { SittingAction, SittingRefusal } from '../training/sitting/SittingAction.ts';
+import type {
+  CoachDepth,
+  SittingAction,
+  SittingRefusal,
+  TimedAction,
+} from '../training/sitting/SittingAction.ts';
 import type { SittingRecord } from '../training/sitting/SittingRecord.ts';
 import type { SittingView } from '../training/sitting/SittingView.ts';
 import { MOST_STEADY_TICKS } from '../training/sitting/waitSteady.ts';
 import type { BenchEvent, Caption, Desk } from '../ui/panels/Desk.ts';
+import type { EvidenceClient } from './evidence/EvidenceClient.ts';
+import { FOUND, SAID } from './saidActions.ts';
 
 /** How often the panels and the mirror are renewed while only time passes, ticks. */
 const PANEL_TICKS = TICKS_PER_SECOND / 10;
 const STRIP_TICKS = TICKS_PER_SECOND / 2;
 /** An event stands in the caption so long. */
 const EVENT_TICKS = 5 * TICKS_PER_SECOND;
-
-/** Actions that are said in the caption as they are done. What is carried says its own sentence. */
-const SAID: ReadonlySet<SittingAction['kind']> = new Set<SittingAction['kind']>([
-  'set-key',
-  'set-meter',
-  'meter-jack',
-  'meter-range',
-  'meter-hold',
-  'meter-extremes',
-  'meter-relative',
-  'part-plug',
-  'mate-plug',
-  'insert-pin',
-  'remove-pin',
-  'clamp',
-  'switch-jumper',
-  'renew-jumper-fuse',
-  'release',
-  'pull-fuse',
-  'fit-fuse',
-  'command-solenoid',
-  'switch-supply',
-  'set-bleed',
-  'refill-manometer',
-  'set-smoke',
-  'swap-unit',
-  'wiggle',
-  'clear-codes',
-]);
-
-/** Actions whose outcome is an entry of the log: the caption says that entry. */
-const FOUND: ReadonlySet<SittingAction['kind']> = new Set<SittingAction['kind']>([
-  'look',
-  'listen',
-  'drag-test',
-  'read-codes',
-]);
 
 /** Actions after which the sitting's clock, or the computer's, is elsewhere. */
 const JUMPS: ReadonlySet<SittingAction['kind']> = new Set<SittingAction['kind']>([
@@ -71,12 +38,10 @@ const JUMPS: ReadonlySet<SittingAction['kind']> = new Set<SittingAction['kind']>
 /** What a desk tells its surroundings. */
 export interface DeskEvents {
   /** The record grew by an action. */
-  acted(action: SittingAction): void;
+  acted(timed: TimedAction): void;
   /** Sitting time ran ahead of real time, or stood still while something was worked out. */
   jumped(): void;
   exportRecord(record: SittingRecord): void;
-  /** The debrief could not be made; the sentence's detail. */
-  broken(detail: string): void;
 }
 
 /** One sitting with its signals. It lets time pass when told to, and is the only way in for actions. */
@@ -90,18 +55,20 @@ export class SittingDesk implements Desk {
   readonly step: Signal<number>;
   readonly passedOver: Signal<SittingView['passedOver']>;
   readonly verdict: Signal<SittingView['verdict']>;
+  readonly marks: Signal<SittingView['marks']>;
   readonly renewed: Signal<SittingView['renewed']>;
+  readonly coach: Desk['coach'];
+  readonly facts: Desk['facts'];
   readonly functionsKnown: Signal<boolean>;
   readonly caption = signal<Caption>({ id: 0, sentence: say('hand.begin'), tone: 'news' });
   readonly event = signal<BenchEvent | null>(null);
   private eventUntil = 0;
   private panelsAt = 0;
   private stripAt = 0;
-  private facts: DebriefFacts | null = null;
 
   constructor(
     private readonly sitting: Sitting,
-    private readonly scenario: Scenario,
+    readonly evidence: EvidenceClient,
     private readonly events: DeskEvents,
     functionsKnown: boolean,
   ) {
@@ -115,11 +82,15 @@ export class SittingDesk implements Desk {
     this.step = signal(view.step);
     this.passedOver = signal(view.passedOver);
     this.verdict = signal(view.verdict);
+    this.marks = signal(view.marks);
     this.renewed = signal(view.renewed);
+    this.coach = evidence.coach;
+    this.facts = evidence.facts;
     this.functionsKnown = signal(functionsKnown || view.card.mode === 'walkthrough');
   }
 
   act(action: SittingAction): Refusal | SittingRefusal | null {
+    const timed = { tick: this.sitting.tick, action };
     const done = this.sitting.apply(action);
     if (!done.ok) {
       this.say(say(`refusals.${done.error}`), 'refusal');
@@ -129,7 +100,9 @@ export class SittingDesk implements Desk {
     if (SAID.has(action.kind)) this.say(`${capital(describeAction(action))}.`, 'news');
     if (FOUND.has(action.kind)) this.sayNewest();
     if (JUMPS.has(action.kind)) this.events.jumped();
-    this.events.acted(action);
+    this.evidence.acted(timed);
+    this.events.acted(timed);
+    if (action.kind === 'close-job') this.evidence.workOut();
     return null;
   }
 
@@ -151,6 +124,7 @@ export class SittingDesk implements Desk {
     const { phase } = this.sitting.view();
     if (phase === 'work-order' || phase === 'closed') return;
     if (ticks > 0) this.sitting.advanceTo(this.sitting.tick + ticks);
+    this.evidence.passed(this.sitting.tick);
     this.renew(false);
   }
 
@@ -160,7 +134,7 @@ export class SittingDesk implements Desk {
   }
 
   record(): SittingRecord {
-    return this.sitting.record(this.debrief()?.score.total ?? null);
+    return this.sitting.record(this.facts.peek()?.score.total ?? null);
   }
 
   logReading(): void {
@@ -186,16 +160,9 @@ export class SittingDesk implements Desk {
     return priceOf(item);
   }
 
-  debrief(): DebriefFacts | null {
-    if (this.sitting.view().phase !== 'closed') return null;
-    if (this.facts !== null) return this.facts;
-    const made = debrief(this.scenario, this.sitting.record());
-    if (!made.ok) {
-      this.events.broken(made.error.code);
-      return null;
-    }
-    this.facts = made.value;
-    return this.facts;
+  askCoach(depth: CoachDepth): void {
+    if (this.act({ kind: 'ask-coach', depth }) !== null) return;
+    this.evidence.ask(depth, this.log.peek().length);
   }
 
   exportRecord(): void {
@@ -225,6 +192,7 @@ export class SittingDesk implements Desk {
     this.step.value = view.step;
     this.passedOver.value = view.passedOver;
     this.verdict.value = view.verdict;
+    this.marks.value = view.marks;
     this.renewed.value = view.renewed;
     this.tick.value = wholeSeconds(view.tick);
     if (view.tick - this.stripAt < STRIP_TICKS) return;

@@ -12,6 +12,8 @@ const HANDLE_SAVE_TICKS = TICKS_PER_SECOND / 4;
 export interface Kept {
   readonly scenario: string;
   record(): SittingRecord;
+  closed(): boolean;
+  /** Points, once they are worked out; that may be some time after the job is closed. */
   score(): number | null;
 }
 
@@ -49,7 +51,7 @@ export class SittingKeeper {
     this.saver.save({
       key: this.kept.scenario,
       scenario: this.kept.scenario,
-      state: score === null ? 'open' : 'finished',
+      state: this.kept.closed() ? 'finished' : 'open',
       record,
       savedAtMs: this.nowMs(),
       tick: record.endTick,

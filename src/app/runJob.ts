@@ -5,6 +5,9 @@ import type { SealedScenario } from '../training/scenario/seal.ts';
 import type { Trouble } from '../ui/panels/Shop.ts';
 import type { Voices } from '../ui/sound/Voices.ts';
 import { type AppShop, exportStored, recordName } from './createShop.ts';
+import { EvidenceClient } from './evidence/EvidenceClient.ts';
+import { workerLine } from './evidence/EvidenceLine.ts';
+import { evidenceTrouble } from './evidence/evidenceTrouble.ts';
 import { FrameLoop, pageFrames } from './FrameLoop.ts';
 import { holdJob } from './holdJob.ts';
 import { openJob, randomSeed } from './openJob.ts';
@@ -49,27 +52,40 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
     );
     return null;
   }
-  const { scenario, sitting } = opened.value;
+  const { sitting } = opened.value;
+  const evidence: EvidenceClient = new EvidenceClient({
+    sealed,
+    record: () => sitting.record(),
+    openLine: workerLine,
+    failed: (failure) => {
+      shop.trouble.value = evidenceTrouble(failure, () => {
+        shop.trouble.value = null;
+        evidence.open();
+      });
+    },
+  });
   const desk: SittingDesk = new SittingDesk(
     sitting,
-    scenario,
+    evidence,
     {
-      acted: (action) => {
+      acted: ({ action }) => {
         keeper.acted(action.kind, sitting.tick);
         if (action.kind === 'close-job') void keeper.idle().then(shop.refresh);
       },
       // What a jump took to work out is no time of the sitting.
       jumped: () => loop.pause(),
       exportRecord: (record) => download(recordName(id), `${JSON.stringify(record, null, 1)}\n`),
-      broken: (detail) => {
-        shop.trouble.value = { key: 'troubles.unexpected', detail, offers: [] };
-      },
     },
     recallOpened(id),
   );
   const keeper = new SittingKeeper(
     shop.store,
-    { scenario: id, record: () => desk.record(), score: () => desk.debrief()?.score.total ?? null },
+    {
+      scenario: id,
+      record: () => desk.record(),
+      closed: () => desk.phase.peek() === 'closed',
+      score: () => desk.facts.peek()?.score.total ?? null,
+    },
     () => Date.now(),
   );
   const bench = new Workbench({ ...parts, desk, settings: shop.settings });
@@ -87,6 +103,14 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
   const forget = effect(() => {
     if (desk.functionsKnown.value) rememberOpened(id);
   });
+  const keepScore = effect(() => {
+    if (desk.facts.value === null) return;
+    keeper.save();
+    void keeper.idle().then(shop.refresh);
+  });
+  evidence.open();
+  // The page was closed on a closed job before its score was known.
+  if (desk.phase.peek() === 'closed') evidence.workOut();
   loop.start();
   return {
     desk,
@@ -96,7 +120,9 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
     },
     end: () => {
       loop.stop();
+      evidence.end();
       forget();
+      keepScore();
       document.removeEventListener('visibilitychange', onHide);
       window.removeEventListener('pagehide', onHide);
       if (desk.phase.peek() !== 'closed') keeper.save();

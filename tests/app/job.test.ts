@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { EvidenceClient } from '../../src/app/evidence/EvidenceClient.ts';
 import { openFinished, openJob } from '../../src/app/openJob.ts';
 import { SittingDesk } from '../../src/app/SittingDesk.ts';
 import { SittingKeeper } from '../../src/app/SittingKeeper.ts';
@@ -7,16 +8,29 @@ import { memoryStore } from '../../src/platform/browser/memoryStore.ts';
 import type { StoredSitting } from '../../src/platform/browser/StoredSitting.ts';
 import type { Action } from '../../src/sim/world/Action.ts';
 import { sealScenario } from '../../src/training/scenario/seal.ts';
-import type { SittingAction } from '../../src/training/sitting/SittingAction.ts';
+import type { Sitting } from '../../src/training/sitting/Sitting.ts';
+import type { TimedAction } from '../../src/training/sitting/SittingAction.ts';
 import { bench } from '../support/bench.ts';
+import { FakeLines } from './support/fakeLine.ts';
 
 const sealed = sealScenario(bench().fault('switch-stuck-open').scenario);
-const NOTHING = { acted: () => {}, jumped: () => {}, exportRecord: () => {}, broken: () => {} };
+const NOTHING = { acted: () => {}, jumped: () => {}, exportRecord: () => {} };
+
+function evidenceFor(sitting: Sitting, lines = new FakeLines()): EvidenceClient {
+  return new EvidenceClient({
+    sealed,
+    record: () => sitting.record(),
+    openLine: lines.open,
+    failed: ({ detail }) => {
+      throw new Error(detail);
+    },
+  });
+}
 
 function open(stored?: StoredSitting) {
   const opened = openJob(sealed, stored, () => 'seed-of-the-day');
   if (!opened.ok) throw new Error(opened.error.code);
-  const desk = new SittingDesk(opened.value.sitting, opened.value.scenario, NOTHING, false);
+  const desk = new SittingDesk(opened.value.sitting, evidenceFor(opened.value.sitting), NOTHING, false);
   return { ...opened.value, desk };
 }
 
@@ -25,19 +39,25 @@ async function worked() {
   const store = memoryStore();
   const opened = openJob(sealed, undefined, () => 'seed-of-the-day');
   if (!opened.ok) throw new Error(opened.error.code);
-  const { sitting, scenario } = opened.value;
-  const acted = (action: SittingAction): void => keeper.acted(action.kind, sitting.tick);
-  const desk = new SittingDesk(sitting, scenario, { ...NOTHING, acted }, false);
+  const { sitting } = opened.value;
+  const lines = new FakeLines();
+  const acted = ({ action }: TimedAction): void => keeper.acted(action.kind, sitting.tick);
+  const desk = new SittingDesk(sitting, evidenceFor(sitting, lines), { ...NOTHING, acted }, false);
   const keeper = new SittingKeeper(
     store,
-    { scenario: 'job', record: () => desk.record(), score: () => null },
+    {
+      scenario: 'job',
+      record: () => desk.record(),
+      closed: () => desk.phase.peek() === 'closed',
+      score: () => desk.facts.peek()?.score.total ?? null,
+    },
     () => 0,
   );
   const pass = (seconds: number): void => {
     desk.pass(secondsToTicks(seconds));
     keeper.passed(sitting.tick);
   };
-  return { store, desk, keeper, sitting, pass };
+  return { store, desk, keeper, sitting, pass, lines };
 }
 
 const WORK: readonly Action[] = [
@@ -107,7 +127,7 @@ describe('a job kept and opened again', () => {
 });
 
 describe('a finished job that is kept', () => {
-  it('gives the same debrief when it is read again, and lets nothing more be done', async () => {
+  it('is kept as finished before its score is known, and lets nothing more be done when it is read again', async () => {
     const { store, desk, keeper } = await worked();
     desk.act({ kind: 'accept-job' });
     keeper.save();
@@ -123,8 +143,9 @@ describe('a finished job that is kept', () => {
     if (stored === undefined) throw new Error('nothing kept');
     const again = openFinished(sealed, stored);
     if (!again.ok) throw new Error(again.error.code);
-    const read = new SittingDesk(again.value.sitting, again.value.scenario, NOTHING, true);
-    expect(read.debrief()).toEqual(desk.debrief());
+    expect(stored).toMatchObject({ state: 'finished', score: null, record: { claimedScore: null } });
+    const read = new SittingDesk(again.value.sitting, evidenceFor(again.value.sitting), NOTHING, true);
+    expect(read.log.value).toEqual(desk.log.value);
     expect(read.act({ kind: 'log' })).toBe('job-is-closed');
   });
 });
@@ -192,7 +213,12 @@ describe('the desk', () => {
     const jumped = (): void => {
       jumps += 1;
     };
-    const desk = new SittingDesk(opened.value.sitting, opened.value.scenario, { ...NOTHING, jumped }, false);
+    const desk = new SittingDesk(
+      opened.value.sitting,
+      evidenceFor(opened.value.sitting),
+      { ...NOTHING, jumped },
+      false,
+    );
     desk.act({ kind: 'accept-job' });
     desk.act({ kind: 'set-key', position: 'on' });
     expect(jumps).toBe(0);

@@ -5,6 +5,7 @@ import { controls } from './controls.ts';
 import { cupboard } from './cupboard.ts';
 import { debrief } from './debrief.ts';
 import { drawing } from './drawing.ts';
+import { evidence } from './evidence.ts';
 import { faults } from './faults.ts';
 import { findings } from './findings.ts';
 import { hand } from './hand.ts';
@@ -22,6 +23,7 @@ import { serviceTests } from './serviceTests.ts';
 import { serviceTools } from './serviceTools.ts';
 import { shell } from './shell.ts';
 import { standardTests } from './standardTests.ts';
+import { suspects } from './suspects.ts';
 import { troubles } from './troubles.ts';
 import { verdict } from './verdict.ts';
 import { waiting } from './waiting.ts';
@@ -35,6 +37,7 @@ export const catalogue = {
   ...cupboard,
   ...debrief,
   ...drawing,
+  ...evidence,
   ...faults,
   ...findings,
   ...hand,
@@ -52,6 +55,7 @@ export const catalogue = {
   ...serviceTools,
   ...shell,
   ...standardTests,
+  ...suspects,
   ...troubles,
   ...verdict,
   ...waiting,

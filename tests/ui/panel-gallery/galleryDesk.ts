@@ -3,7 +3,7 @@ import type { Tick } from '../../../src/base/ticks.ts';
 import type { Observation } from '../../../src/sim/world/Observation.ts';
 import { priceOf } from '../../../src/training/sitting/book.ts';
 import type { LogEntry } from '../../../src/training/sitting/LogEntry.ts';
-import type { ScenarioCard } from '../../../src/training/sitting/SittingView.ts';
+import type { MarkedItem, ScenarioCard } from '../../../src/training/sitting/SittingView.ts';
 import type { Desk } from '../../../src/ui/panels/Desk.ts';
 import { startObservation } from '../layout/benchObservations.ts';
 
@@ -208,6 +208,11 @@ const CARD: ScenarioCard = {
   steps: [],
 };
 
+const MARKS: readonly MarkedItem[] = [
+  { item: 'fuse', mark: 'cleared', cites: [1], tick: tick(90) },
+  { item: 'sense-wire', mark: 'convicted', cites: [1, 5], tick: tick(720) },
+];
+
 /** A desk that shows one moment and does nothing but show it. */
 export function galleryDesk(seen: Observation, phase: 'bench' | 'repair', withLog: boolean): Desk {
   return {
@@ -224,6 +229,9 @@ export function galleryDesk(seen: Observation, phase: 'bench' | 'repair', withLo
       phase === 'repair' ? { item: 'sense-wire', mode: null, cites: [1, 5], tick: tick(720) } : null,
     ),
     renewed: signal(phase === 'repair' ? [{ item: 'sense-wire', tick: tick(730) }] : []),
+    marks: signal(MARKS),
+    coach: signal({ kind: 'silent' }),
+    facts: signal(null),
     functionsKnown: signal(true),
     caption: signal({ id: 1, sentence: 'Red lead placed on cavity 3 wire side.', tone: 'news' }),
     act: () => null,
@@ -232,7 +240,7 @@ export function galleryDesk(seen: Observation, phase: 'bench' | 'repair', withLo
     logReading: () => {},
     tell: () => {},
     priceOf,
-    debrief: () => null,
+    askCoach: () => {},
     exportRecord: () => {},
   };
 }

@@ -1,0 +1,127 @@
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { unreachable } from '../../base/assert.ts';
+import { TICKS_PER_SECOND, type Tick } from '../../base/ticks.ts';
+import type { SealedScenario } from '../../training/scenario/seal.ts';
+import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
+import type { CoachDepth, TimedAction } from '../../training/sitting/SittingAction.ts';
+import type { SittingRecord } from '../../training/sitting/SittingRecord.ts';
+import type { CoachState } from '../../ui/panels/Desk.ts';
+import type { EvidenceLine, OpenLine } from './EvidenceLine.ts';
+import type { EvidenceFailure, FromWorker } from './messages.ts';
+
+/** What the closed job was worth: not asked yet, being worked out, known, or not to be had. */
+export type Worth =
+  | { readonly kind: 'not-asked' | 'working' }
+  | { readonly kind: 'known'; readonly facts: DebriefFacts }
+  | { readonly kind: 'failed'; readonly failure: EvidenceFailure };
+
+export interface EvidenceClientParts {
+  readonly sealed: SealedScenario;
+  /** The sitting so far. */
+  record(): SittingRecord;
+  readonly openLine: OpenLine;
+  /** The evidence cannot be weighed for now; the bench goes on. Not called for a debrief, whose `worth` says it. */
+  failed(failure: EvidenceFailure): void;
+}
+
+/** Time that passes is told at most so often, ticks of sitting time. */
+const PASSED_TICKS = TICKS_PER_SECOND / 5;
+
+/**
+ * The page's end of the evidence: tells whoever weighs it what was done, and keeps the answers. When the line breaks, the next
+ * question opens another and tells everything anew, from the record.
+ */
+export class EvidenceClient {
+  readonly coach: Signal<CoachState>;
+  readonly worth: Signal<Worth> = signal<Worth>({ kind: 'not-asked' });
+  readonly facts: ReadonlySignal<DebriefFacts | null> = computed(() =>
+    this.worth.value.kind === 'known' ? this.worth.value.facts : null,
+  );
+  private line: EvidenceLine | null = null;
+  private lastId = 0;
+  /** Entries of the log when the coach was last asked. */
+  private entries = 0;
+  private passedAt: Tick = 0;
+
+  constructor(private readonly parts: EvidenceClientParts) {
+    this.coach = signal({ kind: parts.sealed.card.mode === 'assessment' ? 'off' : 'silent' });
+  }
+
+  /** Opens the line, if it is not open, and tells the sitting so far. */
+  open(): void {
+    if (this.line !== null) return;
+    const line: EvidenceLine = this.parts.openLine((message) => {
+      if (this.line === line) this.hear(message);
+    });
+    this.line = line;
+    const record = this.parts.record();
+    this.passedAt = record.endTick;
+    line.post({ kind: 'open', sealed: this.parts.sealed, record });
+  }
+
+  acted(timed: TimedAction): void {
+    this.line?.post({ kind: 'acted', timed });
+  }
+
+  passed(tick: Tick): void {
+    if (tick - this.passedAt < PASSED_TICKS) return;
+    this.passedAt = tick;
+    this.line?.post({ kind: 'passed', tick });
+  }
+
+  /** Asks the coach; there were so many entries in the log then. */
+  ask(depth: CoachDepth, entries: number): void {
+    if (this.coach.peek().kind === 'off') return;
+    this.coach.value = { kind: 'thinking', depth };
+    this.entries = entries;
+    this.open();
+    this.line?.post({ kind: 'advise', id: ++this.lastId });
+  }
+
+  /** The job is closed: asks what it was worth. */
+  workOut(): void {
+    this.worth.value = { kind: 'working' };
+    this.open();
+    this.line?.post({ kind: 'debrief', id: ++this.lastId, record: this.parts.record() });
+  }
+
+  /** Ends the line for good. */
+  end(): void {
+    this.line?.hangUp();
+    this.line = null;
+  }
+
+  private hear(message: FromWorker): void {
+    switch (message.kind) {
+      case 'ready':
+        return;
+      case 'advice': {
+        const asked = this.coach.peek();
+        if (message.id !== this.lastId || asked.kind !== 'thinking') return;
+        const { depth } = asked;
+        this.coach.value = { kind: 'says', depth, advice: message.advice, entries: this.entries };
+        return;
+      }
+      case 'debriefed':
+        if (message.id !== this.lastId) return;
+        // Nothing more will be asked.
+        this.end();
+        this.worth.value = message.result.ok
+          ? { kind: 'known', facts: message.result.value }
+          : { kind: 'failed', failure: { code: 'broke', detail: message.result.error.code } };
+        return;
+      case 'failed':
+        return this.broke(message);
+      default:
+        return unreachable(message);
+    }
+  }
+
+  private broke({ code, detail }: EvidenceFailure): void {
+    this.end();
+    if (this.coach.peek().kind === 'thinking') this.coach.value = { kind: 'silent' };
+    if (this.worth.peek().kind === 'working')
+      this.worth.value = { kind: 'failed', failure: { code, detail } };
+    else this.parts.failed({ code, detail });
+  }
+}
