@@ -8,6 +8,7 @@ import '../ui/panels/bench.css';
 import '../ui/panels/instruments.css';
 import '../ui/panels/dialogs.css';
 import '../ui/panels/debrief.css';
+import '../ui/panels/coach.css';
 import '../ui/mirror/mirror.css';
 import { openIdbStore } from '../platform/browser/idbStore.ts';
 import { openSafeStore } from '../platform/browser/safeStore.ts';

@@ -1,5 +1,6 @@
 import { bench } from './bench.ts';
 import { board } from './board.ts';
+import { coach } from './coach.ts';
 import { codes } from './codes.ts';
 import { controls } from './controls.ts';
 import { cupboard } from './cupboard.ts';
@@ -32,6 +33,7 @@ import { waiting } from './waiting.ts';
 export const catalogue = {
   ...bench,
   ...board,
+  ...coach,
   ...codes,
   ...controls,
   ...cupboard,

@@ -7,6 +7,7 @@ import '../../../src/ui/panels/bench.css';
 import '../../../src/ui/panels/instruments.css';
 import '../../../src/ui/panels/dialogs.css';
 import '../../../src/ui/panels/debrief.css';
+import '../../../src/ui/panels/coach.css';
 import { BenchScreen } from '../../../src/ui/panels/BenchScreen.tsx';
 import type { ReaderPage } from '../../../src/ui/panels/ReaderPanel.tsx';
 import type { Shop } from '../../../src/ui/panels/Shop.ts';

@@ -1,0 +1,90 @@
+import { unreachable } from '../base/assert.ts';
+import type { StandardTest, TestStep } from '../sim/rigs/standardTests/StandardTest.ts';
+import type { StandardTestId } from '../sim/rigs/standardTests/testIds.ts';
+import type { Advice } from '../training/coach/Advice.ts';
+import type { CoachDepth } from '../training/sitting/SittingAction.ts';
+import { fixed } from './format.ts';
+import { standardProcedure } from './standardProcedure.ts';
+import { say, type TextKey } from './translate.ts';
+
+/** A standard test with the steps of its set-up and its minutes by the book. */
+interface Sheet {
+  readonly test: StandardTest;
+  readonly setUp: readonly TestStep[];
+  readonly minutes: number;
+}
+
+/** What the coach says: a test's name or none, sentences, and at its deepest the steps in parts. */
+export interface CoachWords {
+  readonly title: string | null;
+  readonly says: readonly string[];
+  readonly parts: readonly { readonly heading: string; readonly lines: readonly string[] }[];
+}
+
+/** An advice in words, as deep as it was asked for. `sheetOf` gives the sheet of a named test. */
+export function coachWords(
+  advice: Advice,
+  depth: CoachDepth,
+  sheetOf: (test: StandardTestId) => Sheet,
+): CoachWords {
+  switch (advice.kind) {
+    case 'prove-tool':
+      return testWords(sheetOf(advice.test), depth, questionOf(advice.test), [say('coach.proveTool')]);
+    case 'do-test':
+      return testWords(sheetOf(advice.test), depth, questionOf(advice.test), []);
+    case 'repeat-test':
+      return testWords(sheetOf(advice.test), depth, say('coach.repeatQuestion'), [
+        say('coach.repeat', { count: advice.done }),
+        say('coach.repeatOf', { of: advice.of }),
+      ]);
+    case 'decide':
+      return plainWords(depth, 'decide', ['read', 'choose', 'tools', 'give']);
+    case 'nothing-left':
+      return plainWords(depth, 'nothingLeft', ['read', 'moved', 'give']);
+    case 'prove-repair':
+      return plainWords(depth, 'proveRepair', ['new', 'same', 'restore', 'clear', 'drive', 'codes']);
+    default:
+      return unreachable(advice);
+  }
+}
+
+const questionOf = (test: StandardTestId): string => say(`coach.questions.${test}`);
+
+function testWords(
+  { test, setUp, minutes }: Sheet,
+  depth: CoachDepth,
+  question: string,
+  first: readonly string[],
+): CoachWords {
+  if (depth === 'question') return { title: null, says: [question], parts: [] };
+  const procedure = standardProcedure(test, setUp);
+  const title = procedure.name;
+  const length = say('coach.minutes', { minutes: fixed(minutes, 0) });
+  if (depth === 'test') {
+    const items = test.about.map((item) => say(`items.${item}`)).join('; ');
+    const about = items === '' ? [] : [say('coach.about', { items })];
+    return { title, says: [...first, procedure.proves, ...about, length], parts: [] };
+  }
+  const parts = [
+    { heading: say('standardTests.parts.cautions'), lines: procedure.cautions },
+    { heading: say('standardTests.parts.setUp'), lines: [say('coach.from'), ...procedure.setUp] },
+    { heading: say('standardTests.parts.work'), lines: procedure.work },
+    { heading: say('standardTests.parts.undo'), lines: procedure.undo },
+  ];
+  return { title, says: [...first, length], parts: parts.filter(({ lines }) => lines.length > 0) };
+}
+
+type StepNames<K extends 'decide' | 'nothingLeft' | 'proveRepair'> =
+  Extract<TextKey, `coach.${K}.steps.${string}`> extends `coach.${K}.steps.${infer Name}` ? Name : never;
+
+function plainWords<K extends 'decide' | 'nothingLeft' | 'proveRepair'>(
+  depth: CoachDepth,
+  of: K,
+  steps: readonly StepNames<K>[],
+): CoachWords {
+  if (depth === 'question') return { title: null, says: [say(`coach.${of}.question`)], parts: [] };
+  const says = [say(`coach.${of}.test`)];
+  if (depth === 'test') return { title: null, says, parts: [] };
+  const lines = steps.map((step) => say(`coach.${of}.steps.${step}` as TextKey));
+  return { title: null, says, parts: [{ heading: say('coach.steps'), lines }] };
+}
