@@ -242,12 +242,18 @@ export interface InsideObservation {
   readonly plunger: 'rest' | 'moving-in' | 'seated' | 'moving-out';
   readonly ventSeat: 'open' | 'shut';
   readonly vacuumSwitch: 'open' | 'closed';
+  /** Check valves: open while air presses them off their seats. */
+  readonly inletCheck: 'open' | 'shut';
+  readonly outletCheck: 'open' | 'shut';
+  readonly delayCheck: 'open' | 'shut';
   readonly coilAmps: number;
   readonly senseVolts: number;
   readonly canisterKPa: number;
   readonly airKPa: number;
+  readonly engineKPa: number;
   readonly driveKPa: number;
   readonly delayKPa: number;
   readonly pumpKPa: number;
+  /** Lift of the pump diaphragm, 0 down on its spring to 1 drawn up. */
   readonly diaphragmTravel: number;
 }

@@ -163,15 +163,22 @@ export function insideRig(rig: Rig): InsideObservation {
   const { air, circuit, parameters } = rig;
   const share = shareAtTick(rig, rig.state.tick);
   const kPa = (name: AirVolume): number => air.vacuum(name, share) / 1000;
+  // A check lets air from one volume to another where the other has more vacuum by its cracking pressure.
+  const check = (from: AirVolume, to: AirVolume, crackPa: number): 'open' | 'shut' =>
+    air.vacuum(to, share) - air.vacuum(from, share) > crackPa ? 'open' : 'shut';
   const closed = switchIsClosed(parameters, bench);
   return {
     plunger: bench.plunger,
     ventSeat: ventStandsShut(bench, parameters) ? 'shut' : 'open',
     vacuumSwitch: closed ? 'closed' : 'open',
+    inletCheck: check('canister', 'pump', parameters.pumpCheckCrackPa),
+    outletCheck: check('pump', 'air', parameters.pumpCheckCrackPa),
+    delayCheck: check('delay', 'drive', parameters.delayCheckCrackPa),
     coilAmps: circuit.coil.amps,
     senseVolts: circuit.volts('cavity-3-back'),
     canisterKPa: kPa('canister'),
     airKPa: kPa('air'),
+    engineKPa: kPa('engine'),
     driveKPa: kPa('drive'),
     delayKPa: kPa('delay'),
     pumpKPa: kPa('pump'),
