@@ -7,6 +7,7 @@ import '../ui/panels/board.css';
 import '../ui/panels/bench.css';
 import '../ui/panels/instruments.css';
 import '../ui/panels/dialogs.css';
+import '../ui/panels/suspects.css';
 import '../ui/panels/debrief.css';
 import '../ui/panels/coach.css';
 import '../ui/mirror/mirror.css';

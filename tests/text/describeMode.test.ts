@@ -18,7 +18,6 @@ describe('what may be wrong with an item', () => {
     const worded = Object.entries(catalogue.itemModes).flatMap(([item, modes]) =>
       Object.keys(modes).map((mode) => `${item}.${mode}`),
     );
-    // Wires share their words; all three have all five modes.
     expect(worded.filter((key) => !known.has(key))).toEqual([]);
   });
 

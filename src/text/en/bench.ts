@@ -17,8 +17,10 @@ export const bench = {
       steps: 'Steps',
       order: 'Work order',
       log: 'Log',
+      suspects: 'Suspects',
       data: 'Service data',
       reader: 'Reader',
+      coach: 'Coach',
     },
     repairBanner:
       'Verdict locked: {{item}}. Fit the part, run the same test again, put everything back, then close the job.',

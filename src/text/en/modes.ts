@@ -24,7 +24,7 @@ export const modes = {
       body: 'body: cracked at a port',
     },
     'feed-wire': WIRE,
-    'ground-wire': WIRE,
+    'ground-wire': { open: WIRE.open, resistance: WIRE.resistance, pierced: WIRE.pierced },
     'sense-wire': WIRE,
     plug: { 'terminal-spread': 'a terminal is spread', moisture: 'moisture between cavities' },
     fuse: { melted: 'melted' },

@@ -5,6 +5,7 @@ import { clock } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { LogEntry } from '../../training/sitting/LogEntry.ts';
 import type { Desk } from './Desk.ts';
+import { MarkDialog } from './MarkDialog.tsx';
 import { StripChart } from './StripChart.tsx';
 
 const LONGEST_NOTE = 200;
@@ -13,6 +14,7 @@ const LONGEST_NOTE = 200;
 export function LogPanel({ desk }: { readonly desk: Desk }) {
   const log = desk.log.value;
   const newest = log.at(-1)?.id;
+  const citing = useSignal<number | null>(null);
   return (
     <div class="log-panel">
       <div class="log-scroll">
@@ -22,13 +24,22 @@ export function LogPanel({ desk }: { readonly desk: Desk }) {
           <table class="log" aria-label={say('log.title')}>
             <tbody>
               {[...log].reverse().map((entry) => (
-                <EntryRow key={entry.id} entry={entry} desk={desk} newest={entry.id === newest} />
+                <EntryRow
+                  key={entry.id}
+                  entry={entry}
+                  desk={desk}
+                  newest={entry.id === newest}
+                  onCite={() => (citing.value = entry.id)}
+                />
               ))}
             </tbody>
           </table>
         )}
       </div>
       <StripChart desk={desk} />
+      {citing.value !== null && (
+        <MarkDialog desk={desk} item={null} from={citing.value} onClose={() => (citing.value = null)} />
+      )}
     </div>
   );
 }
@@ -37,9 +48,11 @@ interface EntryRowProps {
   readonly entry: LogEntry;
   readonly desk: Desk;
   readonly newest: boolean;
+  /** Begins a mark on the suspect board that cites this entry. */
+  readonly onCite: () => void;
 }
 
-function EntryRow({ entry, desk, newest }: EntryRowProps) {
+function EntryRow({ entry, desk, newest, onCite }: EntryRowProps) {
   const words = describeEntry(entry, desk.functionsKnown.value);
   return (
     <>
@@ -79,7 +92,20 @@ function EntryRow({ entry, desk, newest }: EntryRowProps) {
             {entry.about === 'reading' && ` · ${words.conditions}`}
           </span>
           {words.heard && <span class="entry-heard">{words.heard}</span>}
-          <Note entry={entry} desk={desk} />
+          <div class="entry-foot">
+            <Note entry={entry} desk={desk} />
+            {desk.phase.value === 'bench' && (
+              <button
+                type="button"
+                class="plain entry-cite"
+                aria-label={say('suspects.citeThisName', { id: entry.id })}
+                aria-haspopup="dialog"
+                onClick={onCite}
+              >
+                {say('suspects.citeThis')}
+              </button>
+            )}
+          </div>
         </td>
       </tr>
     </>

@@ -1,14 +1,16 @@
 import { type Signal, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
+import { CoachPanel } from './CoachPanel.tsx';
 import type { Desk } from './Desk.ts';
 import { LogPanel } from './LogPanel.tsx';
 import { type ReaderPage, ReaderPanel } from './ReaderPanel.tsx';
 import { ServiceData, type ServicePage } from './ServiceData.tsx';
 import { StepsPanel } from './StepsPanel.tsx';
+import { SuspectBoard } from './SuspectBoard.tsx';
 import { WorkOrder } from './WorkOrder.tsx';
 
-export type SideTab = 'steps' | 'order' | 'log' | 'data' | 'reader';
+export type SideTab = 'steps' | 'order' | 'log' | 'suspects' | 'data' | 'reader' | 'coach';
 
 interface SideColumnProps {
   readonly desk: Desk;
@@ -26,8 +28,10 @@ export function SideColumn({ desk, tab, onTab, readerPage, letters }: SideColumn
     ...(desk.card.steps.length > 0 ? (['steps'] as const) : []),
     'order',
     'log',
+    'suspects',
     'data',
     'reader',
+    ...(desk.coach.value.kind === 'off' ? [] : (['coach'] as const)),
   ];
   // Kept here, so that a panel opens on the page where it was left.
   const pages: PageSignals = {
@@ -94,9 +98,13 @@ function panelOf(tab: SideTab, desk: Desk, pages: PageSignals) {
       return <WorkOrder card={desk.card} level="h3" />;
     case 'log':
       return <LogPanel desk={desk} />;
+    case 'suspects':
+      return <SuspectBoard desk={desk} />;
     case 'data':
       return <ServiceData page={pages.service} />;
     case 'reader':
       return <ReaderPanel desk={desk} page={pages.reader} />;
+    case 'coach':
+      return <CoachPanel desk={desk} />;
   }
 }

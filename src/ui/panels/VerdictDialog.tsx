@@ -1,62 +1,90 @@
 import { useSignal } from '@preact/signals';
-import { describeEntry } from '../../text/describeEntry.ts';
-import { besideReading } from '../../text/entryBeside.ts';
+import { describeMode } from '../../text/describeMode.ts';
 import { capital } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
+import { modesOf } from '../../training/evidence/modesOf.ts';
+import { MAX_CITATIONS } from '../../training/sitting/mayAct.ts';
 import type { VerdictItem } from '../../training/sitting/SittingAction.ts';
+import { CiteChoice } from './CiteChoice.tsx';
 import type { Desk } from './Desk.ts';
 import { Dialog } from './Dialog.tsx';
 import { ITEM_GROUPS } from './itemGroups.ts';
+import {
+  asksMode,
+  beginVerdict,
+  isFromBoard,
+  type VerdictDraft,
+  verdictAction,
+  withCite,
+  withItem,
+} from './VerdictDraft.ts';
 
-const MOST_CITES = 8;
-
-/** Name the bad item, cite the proof, be asked once, then locked. */
+/** Name the bad item, say what is wrong with it, cite the proof, be asked once, then locked. */
 export function VerdictDialog({ desk, onClose }: { readonly desk: Desk; readonly onClose: () => void }) {
-  const item = useSignal<VerdictItem | null>(null);
-  const cites = useSignal<readonly number[]>([]);
+  const draft = useSignal(beginVerdict(desk.marks.value));
   const asking = useSignal(false);
-  if (asking.value && item.value !== null) {
+  const { item, answer, cites } = draft.value;
+  const verdict = verdictAction(draft.value);
+  if (asking.value && verdict !== null) {
     return (
-      <LockDialog
-        desk={desk}
-        item={item.value}
-        cites={cites.value}
-        onBack={() => (asking.value = false)}
-        onClose={onClose}
-      />
+      <LockDialog desk={desk} verdict={verdict} onBack={() => (asking.value = false)} onClose={onClose} />
     );
   }
-  const toggle = (id: number): void => {
-    if (cites.value.includes(id)) cites.value = cites.value.filter((cited) => cited !== id);
-    else if (cites.value.length < MOST_CITES) cites.value = [...cites.value, id];
-  };
   return (
     <Dialog title={say('verdict.title')} onClose={onClose} wide>
       <p>{say('verdict.lead')}</p>
       <div class="verdict-columns">
-        <ItemChoice chosen={item.value} onChoose={(id) => (item.value = id)} />
-        <CiteChoice desk={desk} cited={cites.value} onToggle={toggle} />
+        <div>
+          <ItemChoice
+            chosen={item}
+            onChoose={(id) => (draft.value = withItem(draft.value, id, desk.marks.value))}
+          />
+        </div>
+        <div>
+          {item !== null && asksMode(item) && (
+            <ModeChoice
+              item={item}
+              answer={answer}
+              onAnswer={(mode) => (draft.value = { ...draft.value, answer: { mode } })}
+            />
+          )}
+          {isFromBoard(draft.value) && <p class="quiet from-board">{say('verdict.fromBoard')}</p>}
+          <CiteChoice
+            desk={desk}
+            cited={cites}
+            onToggle={(id) => (draft.value = withCite(draft.value, id))}
+            empty={say('verdict.noEntries')}
+          />
+        </div>
       </div>
       <div class="dialog-foot">
         <span class="verdict-now" role="status">
-          {item.value === null ? say('verdict.chooseItem') : capital(say(`items.${item.value}`))}
-          {item.value !== null && (
-            <span class="quiet">
-              {' '}
-              · {say('verdict.cites', { count: cites.value.length, max: MOST_CITES })}
-            </span>
-          )}
+          <VerdictSoFar draft={draft.value} />
         </span>
-        <button
-          type="button"
-          class="act"
-          disabled={item.value === null}
-          onClick={() => (asking.value = true)}
-        >
+        <button type="button" class="act" disabled={verdict === null} onClick={() => (asking.value = true)}>
           {say('verdict.next')}
         </button>
       </div>
     </Dialog>
+  );
+}
+
+/** What is chosen, or what is still to choose. */
+function VerdictSoFar({ draft }: { readonly draft: VerdictDraft }) {
+  const { item, cites } = draft;
+  if (item === null) return <>{say('verdict.chooseItem')}</>;
+  if (verdictAction(draft) === null) {
+    return (
+      <>
+        {capital(say(`items.${item}`))}. <span class="quiet">{say('verdict.chooseMode')}</span>
+      </>
+    );
+  }
+  return (
+    <>
+      {capital(say(`items.${item}`))}{' '}
+      <span class="quiet">· {say('verdict.cites', { count: cites.length, max: MAX_CITATIONS })}</span>
+    </>
   );
 }
 
@@ -91,62 +119,54 @@ function ItemChoice({ chosen, onChoose }: ItemChoiceProps) {
   );
 }
 
-interface CiteChoiceProps {
-  readonly desk: Desk;
-  readonly cited: readonly number[];
-  readonly onToggle: (id: number) => void;
+interface ModeChoiceProps {
+  readonly item: VerdictItem;
+  readonly answer: VerdictDraft['answer'];
+  readonly onAnswer: (mode: string | null) => void;
 }
 
-function CiteChoice({ desk, cited, onToggle }: CiteChoiceProps) {
-  const log = desk.log.value;
-  const full = cited.length >= MOST_CITES;
+/** What is wrong with the item: everything the catalogue knows of it, and 'I cannot say'. */
+function ModeChoice({ item, answer, onAnswer }: ModeChoiceProps) {
   return (
-    <fieldset class="verdict-cites">
-      <legend>{say('verdict.cites', { count: cited.length, max: MOST_CITES })}</legend>
-      <div class="cite-list">
-        {log.length === 0 && <p class="quiet">{say('verdict.noEntries')}</p>}
-        {log.map((entry) => {
-          const words = describeEntry(entry, desk.functionsKnown.value);
-          const isCited = cited.includes(entry.id);
-          return (
-            <label key={entry.id}>
-              <input
-                type="checkbox"
-                checked={isCited}
-                disabled={!isCited && full}
-                onChange={() => onToggle(entry.id)}
-              />
-              <span>
-                <b>{entry.id}</b> {words.what} <b>{[words.value, ...besideReading(entry)].join(', ')}</b>
-                {words.heard && ` · ${words.heard}`}
-                {entry.about === 'reading' && <span class="entry-conditions">{words.conditions}</span>}
-              </span>
-            </label>
-          );
-        })}
-      </div>
+    <fieldset class="verdict-modes">
+      <legend>{say('verdict.mode')}</legend>
+      {[...modesOf(item), null].map((mode) => (
+        <label key={`${item} ${mode ?? ''}`}>
+          <input
+            type="radio"
+            name="verdict-mode"
+            checked={answer !== null && answer.mode === mode}
+            onChange={() => onAnswer(mode)}
+          />
+          {describeMode(item, mode)}
+        </label>
+      ))}
     </fieldset>
   );
 }
 
 interface LockDialogProps {
   readonly desk: Desk;
-  readonly item: VerdictItem;
-  readonly cites: readonly number[];
+  readonly verdict: NonNullable<ReturnType<typeof verdictAction>>;
   readonly onBack: () => void;
   readonly onClose: () => void;
 }
 
-function LockDialog({ desk, item, cites, onBack, onClose }: LockDialogProps) {
-  const named = say(`theItems.${item}`);
+function LockDialog({ desk, verdict, onBack, onClose }: LockDialogProps) {
   const lock = (): void => {
-    const refusal = desk.act({ kind: 'give-verdict', item, mode: null, cites: [...cites].sort((a, b) => a - b) });
-    if (refusal === null) desk.tell(say('verdict.locked', { item: named }));
+    if (desk.act(verdict) === null) {
+      desk.tell(say('verdict.locked', { item: say(`theItems.${verdict.item}`) }));
+    }
     onClose();
   };
   return (
     <Dialog title={say('verdict.ask')} onClose={onClose}>
-      <p>{say('verdict.askText', { item: named, count: cites.length })}</p>
+      <p>
+        <b>{namedWords(verdict)}</b>
+      </p>
+      <p>
+        {say('verdict.youCite', { count: verdict.cites.length })} {say('verdict.isFinal')}
+      </p>
       <div class="dialog-foot">
         <button type="button" onClick={onBack}>
           {say('verdict.review')}
@@ -157,4 +177,11 @@ function LockDialog({ desk, item, cites, onBack, onClose }: LockDialogProps) {
       </div>
     </Dialog>
   );
+}
+
+/** What a verdict names, with what is said to be wrong with it. */
+function namedWords({ item, mode }: LockDialogProps['verdict']): string {
+  const named = { item: say(`theItems.${item}`) };
+  if (mode !== null) return say('verdict.youNameMode', { ...named, mode: describeMode(item, mode) });
+  return say(asksMode(item) ? 'verdict.youNameBlind' : 'verdict.youName', named);
 }

@@ -6,6 +6,7 @@ import '../../../src/ui/panels/board.css';
 import '../../../src/ui/panels/bench.css';
 import '../../../src/ui/panels/instruments.css';
 import '../../../src/ui/panels/dialogs.css';
+import '../../../src/ui/panels/suspects.css';
 import '../../../src/ui/panels/debrief.css';
 import '../../../src/ui/panels/coach.css';
 import { BenchScreen } from '../../../src/ui/panels/BenchScreen.tsx';
