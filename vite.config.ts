@@ -37,6 +37,7 @@ function problemLine(problem: ScenarioProblem | SameIdProblem): string {
 export default defineConfig({
   base: './',
   plugins: [preact(), sealedScenarios()],
+  worker: { format: 'es' },
   build: {
     target: 'es2022',
     modulePreload: { polyfill: false },

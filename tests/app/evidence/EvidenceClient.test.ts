@@ -1,0 +1,173 @@
+import { describe, expect, it } from 'vitest';
+import { EvidenceClient } from '../../../src/app/evidence/EvidenceClient.ts';
+import type { EvidenceFailure } from '../../../src/app/evidence/messages.ts';
+import { SittingDesk } from '../../../src/app/SittingDesk.ts';
+import { secondsToTicks } from '../../../src/base/ticks.ts';
+import { sealScenario } from '../../../src/training/scenario/seal.ts';
+import type { DebriefFacts } from '../../../src/training/score/DebriefFacts.ts';
+import { Sitting } from '../../../src/training/sitting/Sitting.ts';
+import { bench } from '../../support/bench.ts';
+import { FakeLines } from '../support/fakeLine.ts';
+
+function onTheBench(mode: 'practice' | 'assessment' = 'practice') {
+  const scenario = { ...bench().fault('switch-stuck-open').scenario, mode };
+  const sitting = Sitting.begin(scenario);
+  const lines = new FakeLines();
+  const failures: EvidenceFailure[] = [];
+  const evidence = new EvidenceClient({
+    sealed: sealScenario(scenario),
+    record: () => sitting.record(),
+    openLine: lines.open,
+    failed: (failure) => failures.push(failure),
+  });
+  const events = { acted: () => {}, jumped: () => {}, exportRecord: () => {} };
+  const desk = new SittingDesk(sitting, evidence, events, false);
+  evidence.open();
+  desk.act({ kind: 'accept-job' });
+  return { desk, evidence, sitting, lines, failures };
+}
+
+const ADVICE = { kind: 'decide' } as const;
+const FACTS = { score: { total: 61 } } as DebriefFacts;
+const BROKE = { kind: 'failed', code: 'broke', detail: 'out of memory' } as const;
+
+describe('the page and whoever weighs its evidence', () => {
+  it('tells each action at the tick it was done at, a wait at the tick it began', () => {
+    const { desk, lines } = onTheBench();
+    desk.wait(10);
+    desk.logReading();
+    expect(lines.newest.told).toMatchObject([
+      { kind: 'open', record: { actions: [] } },
+      { kind: 'acted', timed: { tick: 0, action: { kind: 'accept-job' } } },
+      { kind: 'acted', timed: { tick: 0, action: { kind: 'wait' } } },
+      { kind: 'acted', timed: { tick: secondsToTicks(10), action: { kind: 'log' } } },
+    ]);
+  });
+
+  it('tells nothing of what was refused', () => {
+    const { desk, lines } = onTheBench();
+    expect(desk.act({ kind: 'close-job' })).toBe('verdict-needed-first');
+    expect(lines.kinds).toEqual(['open', 'acted']);
+  });
+
+  it('tells of time that passes at most five times a second', () => {
+    const { desk, lines } = onTheBench();
+    for (let frame = 0; frame < 600; frame++) desk.pass(secondsToTicks(1 / 60));
+    const told = lines.kinds.filter((kind) => kind === 'passed').length;
+    expect(told).toBeGreaterThan(40);
+    expect(told).toBeLessThanOrEqual(50);
+  });
+
+  it('asks the coach, and knows to which log its answer belongs', () => {
+    const { desk, lines } = onTheBench();
+    desk.logReading();
+    desk.askCoach('test');
+    expect(lines.kinds.slice(-2)).toEqual(['acted', 'advise']);
+    expect(desk.coach.value).toEqual({ kind: 'thinking', depth: 'test' });
+    desk.logReading();
+    lines.newest.say({ kind: 'advice', id: lines.asked, advice: ADVICE });
+    expect(desk.coach.value).toEqual({ kind: 'says', depth: 'test', advice: ADVICE, entries: 1 });
+    expect(desk.log.value.length).toBe(2);
+  });
+
+  it('takes the answer to the last question only', () => {
+    const { desk, lines } = onTheBench();
+    desk.askCoach('question');
+    const first = lines.asked;
+    desk.askCoach('procedure');
+    lines.newest.say({ kind: 'advice', id: first, advice: ADVICE });
+    expect(desk.coach.value).toEqual({ kind: 'thinking', depth: 'procedure' });
+    lines.newest.say({ kind: 'advice', id: lines.asked, advice: ADVICE });
+    expect(desk.coach.value).toMatchObject({ kind: 'says', depth: 'procedure' });
+  });
+
+  it('has no coach in an assessment, and records no question to it', () => {
+    const { desk, lines, sitting } = onTheBench('assessment');
+    desk.askCoach('question');
+    expect(desk.coach.value).toEqual({ kind: 'off' });
+    expect(lines.kinds).toEqual(['open', 'acted']);
+    expect(sitting.record().actions.length).toBe(1);
+  });
+
+  it('asks what the job was worth when it is closed; the record claims it once it is known', () => {
+    const { desk, evidence, lines } = onTheBench();
+    desk.act({ kind: 'give-verdict', item: 'unit', mode: null, cites: [] });
+    expect(evidence.worth.value.kind).toBe('not-asked');
+    desk.act({ kind: 'close-job' });
+    expect(lines.newest.told.at(-1)).toMatchObject({ kind: 'debrief', record: { actions: { length: 3 } } });
+    expect(desk.facts.value).toBeNull();
+    expect(desk.record().claimedScore).toBeNull();
+    lines.newest.say({ kind: 'debriefed', id: lines.asked, result: { ok: true, value: FACTS } });
+    expect(desk.facts.value).toBe(FACTS);
+    expect(desk.record().claimedScore).toBe(61);
+    // The worker is let go with its last answer.
+    expect(lines.newest.hung).toBe(true);
+  });
+});
+
+describe('when the evidence cannot be weighed', () => {
+  it('the bench goes on, and the next question tells everything anew to another', () => {
+    const { desk, lines, failures, sitting } = onTheBench();
+    lines.newest.say(BROKE);
+    expect(failures).toEqual([{ code: 'broke', detail: 'out of memory' }]);
+    expect(lines.newest.hung).toBe(true);
+    expect(desk.act({ kind: 'set-key', position: 'on' })).toBeNull();
+    desk.pass(secondsToTicks(1));
+    expect(lines.opened.length).toBe(1);
+    desk.askCoach('question');
+    expect(lines.opened.length).toBe(2);
+    expect(lines.kinds).toEqual(['open', 'advise']);
+    expect(lines.newest.told[0]).toMatchObject({ record: sitting.record() });
+  });
+
+  it('a question that was open is withdrawn, and what comes late from a broken line is not heard', () => {
+    const { desk, lines, failures } = onTheBench();
+    desk.askCoach('question');
+    const { newest, asked } = lines;
+    newest.say(BROKE);
+    expect(desk.coach.value).toEqual({ kind: 'silent' });
+    newest.say({ kind: 'advice', id: asked, advice: ADVICE });
+    newest.say(BROKE);
+    expect(desk.coach.value).toEqual({ kind: 'silent' });
+    expect(failures.length).toBe(1);
+  });
+
+  it('the closed job says so and can be worked out again', () => {
+    const { desk, evidence, lines, failures } = onTheBench();
+    desk.act({ kind: 'give-verdict', item: 'unit', mode: null, cites: [] });
+    desk.act({ kind: 'close-job' });
+    lines.newest.say(BROKE);
+    expect(evidence.worth.value).toEqual({
+      kind: 'failed',
+      failure: { code: 'broke', detail: 'out of memory' },
+    });
+    expect(failures).toEqual([]);
+    evidence.workOut();
+    expect(lines.kinds).toEqual(['open', 'debrief']);
+    lines.newest.say({ kind: 'debriefed', id: lines.asked, result: { ok: true, value: FACTS } });
+    expect(desk.facts.value).toBe(FACTS);
+  });
+
+  it('a record that does not replay is told as such', () => {
+    const { desk, evidence, lines } = onTheBench();
+    desk.act({ kind: 'give-verdict', item: 'unit', mode: null, cites: [] });
+    desk.act({ kind: 'close-job' });
+    lines.newest.say({
+      kind: 'debriefed',
+      id: lines.asked,
+      result: { ok: false, error: { code: 'end-differs' } },
+    });
+    expect(evidence.worth.value).toEqual({
+      kind: 'failed',
+      failure: { code: 'broke', detail: 'end-differs' },
+    });
+  });
+
+  it('lets its line go when the job is left', () => {
+    const { evidence, lines, desk } = onTheBench();
+    evidence.end();
+    expect(lines.newest.hung).toBe(true);
+    desk.act({ kind: 'set-key', position: 'on' });
+    expect(lines.opened.length).toBe(1);
+  });
+});
