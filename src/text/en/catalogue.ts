@@ -11,6 +11,7 @@ import { faults } from './faults.ts';
 import { findings } from './findings.ts';
 import { hand } from './hand.ts';
 import { happenings } from './happenings.ts';
+import { inside } from './inside.ts';
 import { items } from './items.ts';
 import { modes } from './modes.ts';
 import { places } from './places.ts';
@@ -44,6 +45,7 @@ export const catalogue = {
   ...findings,
   ...hand,
   ...happenings,
+  ...inside,
   ...items,
   ...modes,
   ...places,

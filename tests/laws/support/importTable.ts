@@ -58,8 +58,9 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
   'ui/theme': { folders: ['base'] },
   'ui/interaction': { folders: WORLD, packages: ['xstate'] },
   'ui/scene': { folders: [...WORLD, 'text', 'ui/interaction', 'ui/theme', 'assets'], packages: ['pixi.js'] },
+  'ui/inside': { folders: [...WORLD, 'text', 'ui/theme'], packages: ['preact'] },
   'ui/mirror': { folders: SCREEN, packages: SCREEN_PACKAGES },
-  'ui/panels': { folders: SCREEN, packages: SCREEN_PACKAGES },
+  'ui/panels': { folders: [...SCREEN, 'ui/inside'], packages: SCREEN_PACKAGES },
   'ui/backroom': { folders: SCREEN, packages: SCREEN_PACKAGES },
   'ui/sound': { folders: [...WORLD, 'assets'], packages: ['howler'] },
 

@@ -1,0 +1,82 @@
+import type { UnitPort } from '../sim/devices/places.ts';
+import type { InsideObservation, Observation } from '../sim/world/Observation.ts';
+import { fixed, kPaToInHg } from './format.ts';
+import { say } from './translate.ts';
+
+/** One part of the inside with its present state, in words. */
+export interface PartState {
+  readonly part: string;
+  readonly state: string;
+}
+
+type MovingPart =
+  | 'plunger'
+  | 'diaphragm'
+  | 'inletCheck'
+  | 'outletCheck'
+  | 'ventSeat'
+  | 'delayCheck'
+  | 'vacuumSwitch';
+
+/** Air within so much of the room's is as the room, kPa: less shows on no instrument here. */
+const AS_ROOM_KPA = 0.02;
+
+/** The unit's moving parts and what each does now. */
+export function partsInside(inside: InsideObservation): readonly PartState[] {
+  const part = (name: MovingPart, state: string): PartState => ({
+    part: say(`inside.parts.${name}`),
+    state,
+  });
+  return [
+    part('plunger', say(`inside.plunger.${inside.plunger}`)),
+    part('diaphragm', diaphragmWords(inside.diaphragmTravel)),
+    part('inletCheck', say(`inside.inletCheck.${inside.inletCheck}`)),
+    part('outletCheck', say(`inside.outletCheck.${inside.outletCheck}`)),
+    part('ventSeat', say(`inside.ventSeat.${inside.ventSeat}`)),
+    part('delayCheck', say(`inside.delayCheck.${inside.delayCheck}`)),
+    part('vacuumSwitch', say(`inside.vacuumSwitch.${inside.vacuumSwitch}`)),
+  ];
+}
+
+/** Current and voltage of the two circuits that end in the unit. */
+export function circuitInside({ coilAmps, senseVolts }: InsideObservation): readonly PartState[] {
+  return [
+    { part: say('inside.parts.coil'), state: `${fixed(coilAmps, 2)} A` },
+    { part: say('inside.parts.sense'), state: `${fixed(senseVolts, 2)} V` },
+  ];
+}
+
+/** Air of one chamber, kPa below the room, with both units. */
+export function chamberAir(kPa: number): string {
+  if (Math.abs(kPa) < AS_ROOM_KPA) return say('inside.atRoom');
+  if (kPa < 0) return say('inside.pressureBoth', { kPa: fixed(-kPa, 2) });
+  return say('inside.vacuumBoth', { inHg: fixed(kPaToInHg(kPa), 2), kPa: fixed(kPa, 1) });
+}
+
+/** The same, short enough to stand in the drawing. */
+export function chamberAirShort(kPa: number): string {
+  if (Math.abs(kPa) < AS_ROOM_KPA) return '0';
+  if (kPa < 0) return say('inside.pressure', { kPa: fixed(-kPa, 1) });
+  return say('inside.vacuum', { inHg: fixed(kPaToInHg(kPa), kPaToInHg(kPa) < 2 ? 2 : 1) });
+}
+
+/** What is on a port of the unit: `canister hose`, `cap A`, `open to the room`. */
+export function onPort({ sites }: Pick<Observation, 'sites'>, port: UnitPort): string {
+  const fitting = sites[port];
+  return fitting === null ? say('inside.portBare') : say(`fittings.${fitting}`);
+}
+
+/** The whole cut-away in one sentence, for those who do not see it. */
+export function describeInside(inside: InsideObservation): string {
+  const states = [...partsInside(inside), ...circuitInside(inside)].map(
+    ({ part, state }) => `${part} ${state}.`,
+  );
+  return say('inside.drawing', { states: states.join(' ') });
+}
+
+function diaphragmWords(travel: number): string {
+  const percent = Math.round(travel * 100);
+  if (percent <= 1) return say('inside.diaphragm.down');
+  if (percent >= 99) return say('inside.diaphragm.up');
+  return say('inside.diaphragm.between', { percent });
+}

@@ -1,0 +1,71 @@
+import type { InsideObservation, Observation } from '../../sim/world/Observation.ts';
+import { chamberAir, circuitInside, partsInside } from '../../text/describeInside.ts';
+import { fixed, kPaToInHg } from '../../text/format.ts';
+import { say } from '../../text/translate.ts';
+import { Cutaway } from './Cutaway.tsx';
+import { CHAMBERS } from './chamberLetters.ts';
+import './inside.css';
+import { LEGEND_KPA, pressureTint } from './pressureTint.ts';
+
+/**
+ * The unit cut open, its parts as they stand, its air by pressure, with the same in words and numbers. `seen` is the
+ * bench of the same moment. For walkthroughs and the debrief only.
+ */
+export function InsideView(props: {
+  readonly inside: InsideObservation;
+  readonly seen: Pick<Observation, 'sites' | 'unit'>;
+}) {
+  const { inside, seen } = props;
+  return (
+    <figure class="inside">
+      <figcaption>
+        <b>{say(seen.unit === 'truck' ? 'inside.title' : 'inside.knownGood')}</b>{' '}
+        <span class="quiet">{say('inside.lead')}</span>
+      </figcaption>
+      <Cutaway inside={inside} seen={seen} />
+      <div class="inside-lists">
+        <section>
+          <h4>{say('inside.partsTitle')}</h4>
+          <dl>
+            {[...partsInside(inside), ...circuitInside(inside)].map(({ part, state }) => (
+              <div key={part}>
+                <dt>{part}</dt>
+                <dd>{state}</dd>
+              </div>
+            ))}
+          </dl>
+        </section>
+        <section>
+          <h4>{say('inside.airTitle')}</h4>
+          <dl>
+            {CHAMBERS.map(({ name, letter, kPa }) => (
+              <div key={name}>
+                <dt>
+                  <span
+                    class="inside-key"
+                    style={{ background: pressureTint(kPa(inside)) }}
+                    aria-hidden="true"
+                  >
+                    {letter}
+                  </span>
+                  {say(`inside.chambers.${name}`)}
+                </dt>
+                <dd>{chamberAir(kPa(inside))}</dd>
+              </div>
+            ))}
+          </dl>
+          <p class="inside-legend quiet" aria-hidden="true">
+            {say('inside.legend')}
+            {LEGEND_KPA.map((kPa) => (
+              <span key={kPa}>
+                <i style={{ background: pressureTint(kPa) }} />
+                {fixed(kPaToInHg(kPa), kPa > 0 && kPa < 5 ? 1 : 0)}
+              </span>
+            ))}
+            inHg
+          </p>
+        </section>
+      </div>
+    </figure>
+  );
+}

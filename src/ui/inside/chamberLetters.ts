@@ -1,0 +1,20 @@
+import type { InsideObservation } from '../../sim/world/Observation.ts';
+
+interface Chamber {
+  readonly name: 'canister' | 'air' | 'drive' | 'pump' | 'delay' | 'engine';
+  /** Stands for the chamber in the drawing and in the list. */
+  readonly letter: string;
+  readonly x: number;
+  readonly y: number;
+  readonly kPa: (inside: InsideObservation) => number;
+}
+
+/** The chambers of the unit as they are lettered, and where their letters stand. */
+export const CHAMBERS: readonly Chamber[] = [
+  { name: 'canister', letter: 'A', x: 300, y: 437, kPa: (inside) => inside.canisterKPa },
+  { name: 'pump', letter: 'B', x: 226, y: 284, kPa: (inside) => inside.pumpKPa },
+  { name: 'drive', letter: 'C', x: 452, y: 151, kPa: (inside) => inside.driveKPa },
+  { name: 'delay', letter: 'D', x: 522, y: 270, kPa: (inside) => inside.delayKPa },
+  { name: 'air', letter: 'E', x: 626, y: 376, kPa: (inside) => inside.airKPa },
+  { name: 'engine', letter: 'F', x: 736, y: 66, kPa: (inside) => inside.engineKPa },
+];
