@@ -7,6 +7,7 @@ import { readCommandLine } from './commandLine.ts';
 import { grade } from './grade.ts';
 import type { ExitCode, Output } from './Output.ts';
 import { play } from './play.ts';
+import { tables } from './tables.ts';
 import { tests } from './tests.ts';
 
 const SHIPPED = fileURLToPath(new URL('../../scenarios/', import.meta.url));
@@ -17,9 +18,10 @@ const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   codes: [],
   tests: [],
   calibration: ['--sittings'],
+  tables: ['--out'],
 };
 
-function run(words: readonly string[], output: Output): ExitCode {
+function run(words: readonly string[], output: Output): ExitCode | Promise<ExitCode> {
   const [command, ...rest] = words;
   if (command === undefined || command === 'help' || command === '--help') {
     output.out(USAGE);
@@ -41,6 +43,8 @@ function run(words: readonly string[], output: Output): ExitCode {
       return codes(line.value, output);
     case 'calibration':
       return calibration(line.value, output);
+    case 'tables':
+      return tables(line.value, output);
     case 'tests':
       return tests(line.value, output);
     default:
@@ -49,4 +53,4 @@ function run(words: readonly string[], output: Output): ExitCode {
 }
 
 // Set, not exited with, so that everything written is flushed first.
-process.exitCode = run(process.argv.slice(2), { out: console.log, err: console.error });
+process.exitCode = await run(process.argv.slice(2), { out: console.log, err: console.error });

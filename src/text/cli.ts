@@ -20,6 +20,8 @@ export const USAGE = `known-good: practise proving a part bad.
       lists the standard tests with their minutes and money, or prints the procedures of those named
   known-good calibration [--sittings N] [--json]
       random sittings by standard tests, and how often what the evidence claimed was true (minutes)
+  known-good tables [--out FILE]
+      works every standard test on every suspect and keeps what comes of it, for the version of the rig at hand (minutes)
 
 Exit: 0 all well, 1 a claim does not hold or a job cannot be graded, 2 a file or a command is wrong.
 How to write scenarios and actions: scenarios/README.md`;

@@ -1,44 +1,28 @@
 import { normalised } from './information.ts';
-import type { OutcomeTable } from './OutcomeTable.ts';
+import { casesOf, keyOfFaults, type OutcomeTable } from './OutcomeTable.ts';
 import type { Shown } from './Shown.ts';
+import { shownTest } from './ShownTest.ts';
 import type { Suspect } from './Suspect.ts';
-import {
-  type ForetoldTest,
-  foretoldTest,
-  type ShownMark,
-  shownMarks,
-  testLikelihood,
-} from './testLikelihood.ts';
+import { type SuspectCases, TestSheet } from './TestSheet.ts';
 
-/** How many of a suspect's draws stand for what a test may show. */
-const SAMPLES = 2;
-
-/** What a test shows on one suspect in one draw, and its likelihood under every suspect (−1 until worked out). */
-interface Sample {
-  readonly marks: readonly ShownMark[];
-  readonly under: Float64Array;
-}
-
-/** What the standard tests say about the suspects, from their table. */
+/**
+ * What the standard tests say about the suspects, from their table. All tools are taken to be good: whoever plans by it
+ * proves them first.
+ */
 export class TestEvidence {
-  private readonly foretold: readonly (readonly ForetoldTest[])[];
-  private readonly neighbours: readonly (readonly number[])[];
-  /** Likelihood of a sample under each suspect, by test and sample; worked out when first asked for. */
-  private readonly samples: readonly Map<number, Sample>[];
+  private readonly sheets: (TestSheet | undefined)[] = [];
+  private readonly cases: readonly SuspectCases[];
 
   constructor(
     readonly suspects: readonly Suspect[],
     readonly table: OutcomeTable,
   ) {
-    this.foretold = table.outcomes.map((bySuspect) => bySuspect.map(foretoldTest));
-    this.neighbours = neighboursOf(suspects);
-    this.samples = table.outcomes.map(() => new Map());
+    this.cases = casesOfEach(suspects, table.outcomes[0]?.length ?? 0);
   }
 
   /** Likelihood under each suspect of what a test showed. `test` is its number in the table. */
   likelihoods(test: number, shown: readonly Shown[]): number[] {
-    const marks = shownMarks(shown);
-    return this.suspects.map((_, s) => this.under(test, s, marks));
+    return this.sheet(test).likelihoods(shownTest(shown));
   }
 
   /** Bayes by one test. */
@@ -57,42 +41,27 @@ export class TestEvidence {
     return chances;
   }
 
-  /** Likelihood under suspect `s` of what a test shows on suspect `truth` in one of its first draws. */
-  sample(test: number, truth: number, draw: number, s: number): number {
-    const rows = this.samples[test];
-    if (rows === undefined) return 0;
-    const at = truth * SAMPLES + draw;
-    let sample = rows.get(at);
-    if (sample === undefined) {
-      const draws = this.table.outcomes[test]?.[truth] ?? [];
-      const shown = draws[Math.min(draw, draws.length - 1)] ?? [];
-      sample = { marks: shownMarks(shown), under: new Float64Array(this.suspects.length).fill(-1) };
-      rows.set(at, sample);
+  /** The test's column of the table, worked out when first asked for. */
+  sheet(test: number): TestSheet {
+    let sheet = this.sheets[test];
+    if (sheet === undefined) {
+      sheet = new TestSheet(this.table.outcomes[test] ?? [], this.cases);
+      this.sheets[test] = sheet;
     }
-    const known = sample.under[s] as number;
-    if (known >= 0) return known;
-    const value = this.under(test, s, sample.marks);
-    sample.under[s] = value;
-    return value;
-  }
-
-  /** How many samples a suspect has. */
-  get samplesEach(): number {
-    return SAMPLES;
-  }
-
-  private under(test: number, s: number, marks: readonly ShownMark[]): number {
-    const rows = this.foretold[test] ?? [];
-    const own = rows[s];
-    if (own === undefined) return 0;
-    const beside = (this.neighbours[s] ?? []).flatMap((n) => rows[n] ?? []);
-    return testLikelihood(marks, own, beside);
+    return sheet;
   }
 }
 
-function neighboursOf(suspects: readonly Suspect[]): readonly (readonly number[])[] {
+/** Where each suspect's answers stand among the table's cases; faces that the table has not are left out. */
+function casesOfEach(suspects: readonly Suspect[], count: number): readonly SuspectCases[] {
   const places = new Map(suspects.map(({ family, level }, s) => [`${family} ${level}`, s]));
-  return suspects.map(({ family, level }) =>
-    [level - 1, level + 1].flatMap((next) => places.get(`${family} ${next}`) ?? []),
-  );
+  const numbers = new Map(casesOf(suspects).map(({ faults }, c) => [keyOfFaults(faults), c]));
+  return suspects.map(({ family, level, faces }, own) => {
+    const beside = [level - 1, level + 1].flatMap((next) => places.get(`${family} ${next}`) ?? []);
+    if (faces === null || faces.trialOf === 'moved') return { own, beside, faces: null };
+    const good = numbers.get(keyOfFaults(faces.good)) ?? count;
+    const bad = numbers.get(keyOfFaults(faces.bad)) ?? count;
+    const kept = good < count && bad < count;
+    return { own, beside, faces: kept ? { chance: faces.chance, good, bad } : null };
+  });
 }

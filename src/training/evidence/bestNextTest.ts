@@ -1,7 +1,8 @@
-import { entropy, grouped, normalised } from './information.ts';
+import { log2, normalised } from './information.ts';
 import { Posterior } from './Posterior.ts';
 import type { Suspect } from './Suspect.ts';
 import type { TestEvidence } from './TestEvidence.ts';
+import type { TestSheet } from './TestSheet.ts';
 import type { ToolState } from './toolStates.ts';
 
 /** A test worth doing next: its number in the table, the bits it is expected to tell, and its minutes. */
@@ -44,33 +45,67 @@ export function worthOfTests(
   minutes: readonly number[],
   done: ReadonlySet<number>,
 ): readonly NextTest[] {
-  const reckoned = likeliest(chances);
-  const prior = normalised(reckoned.map((s) => chances[s] ?? 0));
-  const groupOf = numbered(reckoned.map((s) => (evidence.suspects[s] as Suspect).modeGroup));
-  const before = entropy(grouped(prior, groupOf));
+  const rivals = rivalsOf(chances, evidence.suspects);
+  const before = entropyOf(rivals.prior, rivals);
   return evidence.table.tests.flatMap((_, test) => {
     if (done.has(test)) return [];
-    const bits = before - entropyAfter(evidence, test, reckoned, prior, groupOf);
+    const bits = before - entropyAfter(evidence.sheet(test), rivals);
     return [{ test, bits: Math.max(bits, 0), minutes: Math.max(minutes[test] ?? 0, LEAST_MINUTES) }];
   });
 }
 
-/** Mean entropy left, over what the test would show if each suspect in turn were the truth. */
-function entropyAfter(
-  evidence: TestEvidence,
-  test: number,
-  reckoned: readonly number[],
-  prior: readonly number[],
-  groupOf: readonly number[],
-): number {
-  let bits = 0;
-  for (const [i, truth] of reckoned.entries()) {
-    for (let draw = 0; draw < evidence.samplesEach; draw++) {
-      const weights = reckoned.map((s, j) => (prior[j] ?? 0) * evidence.sample(test, truth, draw, s));
-      bits += ((prior[i] ?? 0) / evidence.samplesEach) * entropy(grouped(normalised(weights), groupOf));
+/** The suspects that are reckoned with: their numbers, chances that sum to 1, and the number of each one's mode group. */
+interface Rivals {
+  readonly suspects: readonly number[];
+  readonly prior: Float64Array;
+  readonly groupOf: readonly number[];
+  /** Room for the sums by group, used again and again. */
+  readonly sums: Float64Array;
+}
+
+function rivalsOf(chances: readonly number[], suspects: readonly Suspect[]): Rivals {
+  const reckoned = likeliest(chances);
+  const groupOf = numbered(reckoned.map((s) => (suspects[s] as Suspect).modeGroup));
+  return {
+    suspects: reckoned,
+    prior: Float64Array.from(normalised(reckoned.map((s) => chances[s] ?? 0))),
+    groupOf,
+    sums: new Float64Array(Math.max(0, ...groupOf) + 1),
+  };
+}
+
+/** Mean entropy left, over what the test would show if each rival in turn were the truth. */
+function entropyAfter(sheet: TestSheet, rivals: Rivals): number {
+  const { suspects, prior } = rivals;
+  const shares = new Map<number, number>();
+  for (const [i, truth] of suspects.entries()) {
+    for (const { sample, share } of sheet.samplesOf(truth)) {
+      shares.set(sample, (shares.get(sample) ?? 0) + share * (prior[i] ?? 0));
     }
   }
+  const weights = new Float64Array(suspects.length);
+  let bits = 0;
+  for (const [sample, share] of shares) {
+    for (const [j, s] of suspects.entries()) weights[j] = (prior[j] ?? 0) * sheet.sampleUnder(sample, s);
+    bits += share * entropyOf(weights, rivals);
+  }
   return bits;
+}
+
+/** Entropy over the mode groups of weights that need not sum to 1. */
+function entropyOf(weights: Float64Array, { groupOf, sums }: Rivals): number {
+  sums.fill(0);
+  let total = 0;
+  for (let j = 0; j < weights.length; j++) {
+    const group = groupOf[j] as number;
+    sums[group] = (sums[group] as number) + (weights[j] as number);
+    total += weights[j] as number;
+  }
+  if (!(total > 0)) return 0;
+  // H = log2 W - (sum of w log2 w) / W
+  let weighted = 0;
+  for (const sum of sums) if (sum > 0) weighted += sum * log2(sum);
+  return log2(total) - weighted / total;
 }
 
 function likeliest(chances: readonly number[]): readonly number[] {

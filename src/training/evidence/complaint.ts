@@ -36,6 +36,15 @@ export function complaintOf(suspect: Suspect, environment: Environment, drives: 
   return { codes, fuseMelted: world.observe().fuse.element === 'melted' };
 }
 
+/** What the drives make of each of these suspects, in their order. Minutes of work for the whole catalogue. */
+export function complaintsOf(
+  suspects: readonly Suspect[],
+  environment: Environment,
+  drives: DrivesBefore,
+): readonly Complaint[] {
+  return suspects.map((suspect) => complaintOf(suspect, environment, drives));
+}
+
 /** What two faults together make of the drives, from what each makes alone. */
 export function complaintOfPair(one: Complaint, other: Complaint): Complaint {
   const codes = codesWord([...wordsOf(one.codes), ...wordsOf(other.codes)]);

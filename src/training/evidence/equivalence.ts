@@ -27,6 +27,39 @@ export function equivalenceGroups(evidence: TestEvidence): readonly (readonly nu
   return [...groups.values()];
 }
 
+/** An item stands in another's group from this share of the other's weight on. */
+const GROUP_SHARE = 0.5;
+
+/**
+ * For each item, the items that whoever names it cannot exclude, itself first; items that stand alone are left out. B
+ * stands in A's group where for at least half of A's weight (degrees and modes of A alone, by the catalogue's weights) no
+ * test of the table tells the suspect from some suspect of B alone. So one odd degree of A that hardly shows merges
+ * nothing, and the relation is not taken on from member to member: it has a direction, and each group speaks of its own
+ * item only. Nothing wrong counts as an item like the others.
+ */
+export function itemGroups(evidence: TestEvidence): Readonly<Record<string, readonly string[]>> {
+  const ofItem = new Map<string, number[]>();
+  for (const [s, { item, items }] of evidence.suspects.entries()) {
+    if (items.length < 2) ofItem.set(item, [...(ofItem.get(item) ?? []), s]);
+  }
+  const groups: Record<string, readonly string[]> = {};
+  for (const [item, own] of ofItem) {
+    const others = [...ofItem].filter(
+      ([other, theirs]) => other !== item && shareNotTold(evidence, own, theirs) >= GROUP_SHARE,
+    );
+    if (others.length > 0) groups[item] = [item, ...others.map(([other]) => other)];
+  }
+  return groups;
+}
+
+/** Share of the weight of some suspects that no test tells from one of the others. */
+function shareNotTold(evidence: TestEvidence, own: readonly number[], others: readonly number[]): number {
+  const weight = (of: readonly number[]): number =>
+    of.reduce((sum, s) => sum + (evidence.suspects[s]?.weight ?? 0), 0);
+  const notTold = own.filter((a) => others.some((b) => !canTellApart(evidence, a, b)));
+  return weight(notTold) / Math.max(weight(own), 1e-12);
+}
+
 /** Whether some test, shown on either of two suspects, speaks for it against the other. */
 export function canTellApart(evidence: TestEvidence, a: number, b: number): boolean {
   return evidence.table.tests.some(
@@ -36,11 +69,12 @@ export function canTellApart(evidence: TestEvidence, a: number, b: number): bool
 
 /** Mean shift of the log-odds for the truth against a rival, by one test. */
 function shift(evidence: TestEvidence, test: number, truth: number, rival: number): number {
+  const sheet = evidence.sheet(test);
   let sum = 0;
-  for (let draw = 0; draw < evidence.samplesEach; draw++) {
-    const own = evidence.sample(test, truth, draw, truth);
-    const other = evidence.sample(test, truth, draw, rival);
-    if (own > 0) sum += other > 0 ? ln(own / other) : 10;
+  for (const { sample, share } of sheet.samplesOf(truth)) {
+    const own = sheet.sampleUnder(sample, truth);
+    const other = sheet.sampleUnder(sample, rival);
+    if (own > 0) sum += share * (other > 0 ? ln(own / other) : 10);
   }
-  return sum / evidence.samplesEach;
+  return sum;
 }

@@ -1,0 +1,63 @@
+import { STANDARD_TESTS } from '../sim/rigs/standardTests/standardTests.ts';
+import type { DrivesBefore } from '../sim/world/WorldPort.ts';
+import { type Complaint, complaintOf } from '../training/evidence/complaint.ts';
+import type { Environment } from '../training/evidence/environment.ts';
+import {
+  type OutcomeTable,
+  OutcomeTableMaker,
+  type TableShare,
+  testsForTable,
+} from '../training/evidence/OutcomeTable.ts';
+import { suspects } from '../training/evidence/suspects.ts';
+
+/** The shop that every shipped job stands in. */
+export const SHOP: Environment = { ambientC: 20, altitudeM: 200, fuelLevel: 0.5 };
+
+/** Drives before the work order that complaints are kept for. */
+export const KEPT_DRIVES: readonly DrivesBefore[] = [
+  { cycles: 4, refuelled: false },
+  { cycles: 8, refuelled: false },
+  { cycles: 12, refuelled: false },
+  { cycles: 8, refuelled: true },
+];
+
+/** What a share's process tells the one that started it. */
+export type ShareMessage =
+  | { readonly kind: 'tests-left'; readonly left: number }
+  | { readonly kind: 'drives-left'; readonly cycles: number; readonly left: number }
+  | {
+      readonly kind: 'done';
+      readonly table: OutcomeTable;
+      /** By kept drives; suspects of other shares are null. */
+      readonly complaints: readonly (readonly (Complaint | null)[])[];
+    };
+
+const PIECES_BETWEEN_WORDS = 500;
+const DRIVES_BETWEEN_WORDS = 25;
+
+/** Does a share of the work, telling how far it is. */
+export function workShare(share: TableShare, tell: (message: ShareMessage) => void): void {
+  const all = suspects();
+  const maker = new OutcomeTableMaker(all, testsForTable(STANDARD_TESTS), SHOP, undefined, share);
+  while (maker.left > 0) {
+    maker.work(PIECES_BETWEEN_WORDS);
+    tell({ kind: 'tests-left', left: maker.left });
+  }
+  const complaints = KEPT_DRIVES.map((drives) =>
+    all.map((suspect, s) => {
+      if (s % share.of !== share.part) return null;
+      if (s % DRIVES_BETWEEN_WORDS < share.of)
+        tell({ kind: 'drives-left', cycles: drives.cycles, left: Math.ceil((all.length - s) / share.of) });
+      return complaintOf(suspect, SHOP, drives);
+    }),
+  );
+  tell({ kind: 'done', table: maker.table, complaints });
+}
+
+// Started by `tables` as a process of its own: it says which share is meant.
+if (process.send !== undefined) {
+  process.once('message', (share: TableShare) => {
+    workShare(share, (message) => process.send?.(message));
+    process.disconnect();
+  });
+}
