@@ -53,11 +53,11 @@ export function chamberAir(kPa: number): string {
   return say('inside.vacuumBoth', { inHg: fixed(kPaToInHg(kPa), 2), kPa: fixed(kPa, 1) });
 }
 
-/** The same, short enough to stand in the drawing. */
+/** The same, short enough to stand in the drawing: inHg below the room. */
 export function chamberAirShort(kPa: number): string {
   if (Math.abs(kPa) < AS_ROOM_KPA) return '0';
   if (kPa < 0) return say('inside.pressure', { kPa: fixed(-kPa, 1) });
-  return say('inside.vacuum', { inHg: fixed(kPaToInHg(kPa), kPaToInHg(kPa) < 2 ? 2 : 1) });
+  return fixed(kPaToInHg(kPa), kPaToInHg(kPa) < 2 ? 2 : 1);
 }
 
 /** What is on a port of the unit: `canister hose`, `cap A`, `open to the room`. */

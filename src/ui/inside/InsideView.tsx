@@ -62,7 +62,6 @@ export function InsideView(props: {
                 {fixed(kPaToInHg(kPa), kPa > 0 && kPa < 5 ? 1 : 0)}
               </span>
             ))}
-            inHg
           </p>
         </section>
       </div>

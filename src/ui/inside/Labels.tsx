@@ -10,7 +10,6 @@ const NAMES: readonly {
     | 'coil'
     | 'diaphragm'
     | 'ventSeat'
-    | 'ventDiaphragm'
     | 'inletCheck'
     | 'outletCheck'
     | 'delayCheck'
@@ -22,17 +21,17 @@ const NAMES: readonly {
   readonly y: number;
   readonly anchor?: 'end' | 'middle';
 }[] = [
-  { key: 'diaphragm', x: 321, y: 322, anchor: 'middle' },
-  { key: 'inletCheck', x: 276, y: 350 },
-  { key: 'outletCheck', x: 434, y: 340 },
-  { key: 'ventSeat', x: 600, y: 452, anchor: 'end' },
-  { key: 'delayCheck', x: 510, y: 196, anchor: 'end' },
-  { key: 'bleed', x: 596, y: 196 },
+  { key: 'diaphragm', x: 336, y: 324, anchor: 'middle' },
+  { key: 'outletCheck', x: 398, y: 346, anchor: 'end' },
+  { key: 'inletCheck', x: 276, y: 384 },
+  { key: 'ventSeat', x: 620, y: 442 },
+  { key: 'delayCheck', x: 510, y: 192, anchor: 'end' },
+  { key: 'bleed', x: 540, y: 204 },
   { key: 'coil', x: 662, y: 345, anchor: 'middle' },
-  { key: 'plunger', x: 700, y: 345 },
-  { key: 'contact', x: 138, y: 282, anchor: 'middle' },
-  { key: 'capsule', x: 200, y: 392 },
-  { key: 'room', x: 74, y: 352 },
+  { key: 'plunger', x: 696, y: 345 },
+  { key: 'contact', x: 138, y: 284, anchor: 'middle' },
+  { key: 'capsule', x: 194, y: 396 },
+  { key: 'room', x: 160, y: 346 },
 ];
 
 /** Letters and numbers of the chambers, names of the parts. The lists beside the drawing say the same. */
@@ -44,13 +43,19 @@ export function Labels({ inside }: { readonly inside: InsideObservation }) {
           {say(`inside.labels.${key}`)}
         </text>
       ))}
-      {CHAMBERS.map(({ name, letter, x, y, kPa }) => (
+      {CHAMBERS.map(({ name, letter, x, y, leader, kPa }) => (
         <g key={name}>
+          {leader !== undefined && <line class="inside-leader" x1={x} x2={leader} y1={y} y2={y} />}
           <circle class="inside-badge" cx={x} cy={y} r="13" />
           <text class="inside-letter" x={x} y={y + 6}>
             {letter}
           </text>
-          <text class="inside-number" x={x + 18} y={y + 6}>
+          <text
+            class="inside-number"
+            x={leader === undefined ? x + 18 : x}
+            y={leader === undefined ? y + 6 : y + 30}
+            text-anchor={leader === undefined ? 'start' : 'middle'}
+          >
             {chamberAirShort(kPa(inside))}
           </text>
         </g>
