@@ -1,0 +1,61 @@
+import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
+import { codesWord } from '../evidence/answer.ts';
+import { priorOf } from '../evidence/complaint.ts';
+import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
+import { Posterior } from '../evidence/Posterior.ts';
+import type { ScenarioCard } from '../sitting/SittingView.ts';
+import { carriedBy, type Note } from './Note.ts';
+import { logsOf, weighed } from './tableEvidence.ts';
+
+/** What a truck has been driven since its lamp came on, as far as a learner can guess: the work order does not say. */
+const USUAL_DRIVES = { cycles: 8, refuelled: false } as const;
+
+/**
+ * What a learner makes of the work order and of what was taken down, by the printed tables. It takes its tools for good:
+ * a reading of a bad one misleads it until it finds out and strikes out what it read with it.
+ */
+export class Beliefs {
+  /** Chances of the suspects after the complaint, and now. */
+  readonly prior: readonly number[];
+  chances: readonly number[];
+  private kept: readonly Note[] = [];
+
+  constructor(
+    readonly tables: EvidenceTables,
+    card: ScenarioCard,
+  ) {
+    const ordered = codesWord(card.workOrder.codes.map(({ code }) => code));
+    this.prior = priorOf(tables.suspects, tables.complaintsFor(USUAL_DRIVES), ordered);
+    this.chances = this.prior;
+  }
+
+  /** Takes notes into account. */
+  hear(notes: readonly Note[]): void {
+    this.kept = [...this.kept, ...notes];
+    this.weigh();
+  }
+
+  /** Strikes out what these tests have shown. */
+  forget(isOf: (test: StandardTestId) => boolean): void {
+    this.kept = this.kept.filter(({ test }) => !isOf(test));
+    this.weigh();
+  }
+
+  get posterior(): Posterior {
+    return this.posteriorOf(this.chances);
+  }
+
+  posteriorOf(chances: readonly number[]): Posterior {
+    return new Posterior(this.tables.suspects, [], chances, []);
+  }
+
+  /** What each log entry by itself says of each suspect, as logarithms of likelihoods; only what is believed counts. */
+  byEntry(): ReadonlyMap<number, readonly number[]> {
+    const entries = [...new Set(this.kept.map(({ entry }) => entry))];
+    return new Map(entries.map((entry) => [entry, logsOf(this.tables, carriedBy(entry, this.kept))]));
+  }
+
+  private weigh(): void {
+    this.chances = weighed(this.prior, logsOf(this.tables, this.kept));
+  }
+}

@@ -1,0 +1,140 @@
+import type { ItemId } from '../../sim/devices/items.ts';
+import { TOOL_ITEMS } from '../../sim/devices/items.ts';
+import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
+import type { Sign } from '../../sim/world/Observation.ts';
+import { bestNextTest, isProven } from '../evidence/bestNextTest.ts';
+import type { VerdictItem } from '../sitting/SittingAction.ts';
+import { markBoard } from './board.ts';
+import { Citations } from './cites.ts';
+import type { Learner } from './Learner.ts';
+import { clearCodes, DECIDING, drive, readCodes, renewAndRetest, testNewUnit } from './repair.ts';
+import { isSurprise } from './surprise.ts';
+import { Technician } from './Technician.ts';
+import { verdictOf } from './verdict.ts';
+
+/**
+ * Proves its tools, follows the best next test until an item and what is wrong with it stand proven, does what the trade
+ * asks for besides, gives reasons for every mark, and proves the repair.
+ */
+export const careful: Learner = (bench) => {
+  const hands = new Technician(bench);
+  bench.do({ kind: 'accept-job' });
+  hands.work('codes-and-freeze-data');
+  for (const test of CHEAP) take(hands, test);
+  prove(hands);
+  for (const test of DUTIES) if (!hands.done.has(test)) take(hands, test);
+  if (needsLoaded(hands)) for (const test of LOADED) if (!hands.done.has(test)) take(hands, test);
+  prove(hands);
+  tryAgain(hands);
+  const roots = rootsSeen(hands);
+  const verdict = verdictOf(hands.beliefs, new Citations(hands.beliefs));
+  markBoard(bench, hands.beliefs, verdict.item);
+  bench.do({ kind: 'give-verdict', ...verdict });
+  mend(hands, verdict.item, roots);
+  bench.do({ kind: 'close-job' });
+};
+
+/** Eyes first: they cost little. */
+const CHEAP: readonly StandardTestId[] = ['look-around'];
+/** What the trade wants to have seen before anything is condemned. */
+const DUTIES: readonly StandardTestId[] = [
+  'command-clicks',
+  'vacuum-and-sense',
+  'hold-capped',
+  'look-into-hoses',
+];
+const LOADED: readonly StandardTestId[] = ['feed-drop', 'ground-drop'];
+const MOST_TESTS = 30;
+const MOST_REPEATS = 2;
+/** Chance of something that comes and goes, from which a test is worth doing again. */
+const MAY_COME_AND_GO = 0.02;
+
+/** A test with proven tools; after a surprise they are proven again, and the test is done again if one was bad. */
+function take(hands: Technician, test: StandardTestId): void {
+  const notes = hands.workProven(test);
+  if (isSurprise(hands.bench.tables, notes) && hands.proveAgain(test)) hands.work(test);
+}
+
+function prove(hands: Technician): void {
+  const { tables } = hands.bench;
+  for (let count = 0; count < MOST_TESTS; count++) {
+    const { chances } = hands.beliefs;
+    if (isProven(tables.suspects, chances)) return;
+    const done = new Set(tables.tests.flatMap(({ id }, number) => (hands.done.has(id) ? [number] : [])));
+    const next = bestNextTest(chances, tables.evidence, tables.minutes, done);
+    const test = next === null ? undefined : tables.tests[next.test];
+    if (test === undefined) return;
+    take(hands, test.id);
+  }
+}
+
+/** What comes and goes is given another chance to show. */
+function tryAgain(hands: Technician): void {
+  const { tables } = hands.bench;
+  for (let count = 0; count < MOST_REPEATS; count++) {
+    const { chances } = hands.beliefs;
+    if (isProven(tables.suspects, chances)) return;
+    const shifty = tables.suspects.reduce(
+      (sum, { faces }, s) => (faces === null ? sum : sum + (chances[s] ?? 0)),
+      0,
+    );
+    if (shifty < MAY_COME_AND_GO) return;
+    const next = bestNextTest(chances, tables.evidence, tables.minutes, new Set());
+    const test = next === null ? undefined : tables.tests[next.test];
+    if (test === undefined) return;
+    take(hands, test.id);
+  }
+}
+
+const CIRCUIT: readonly VerdictItem[] = [
+  'feed-wire',
+  'ground-wire',
+  'plug',
+  'fuse',
+  'key-switch',
+  'battery',
+  'controller',
+];
+const READS_CIRCUIT: readonly StandardTestId[] = [
+  'feed-at-rest',
+  'feed-wire-drop',
+  'feed-bias-10-megohm',
+  'feed-bias-3-kilohm',
+  'lamp-on-ground',
+  'wiggle-feed',
+  'wiggle-ground',
+  ...LOADED,
+];
+
+/** A circuit was suspected: then its feed and its ground are read under load. */
+function needsLoaded(hands: Technician): boolean {
+  const { item } = hands.beliefs.posterior.leading();
+  return CIRCUIT.some((one) => one === item) || READS_CIRCUIT.some((test) => hands.done.has(test));
+}
+
+/** What spoils a new part again, and what cures it: from the service data. */
+const ROOTS: readonly { readonly sign: Sign; readonly at: StandardTestId; readonly item: ItemId }[] = [
+  { sign: 'charcoal', at: 'look-into-hoses', item: 'canister' },
+  { sign: 'fuel', at: 'look-into-hoses', item: 'canister' },
+  { sign: 'water', at: 'look-around', item: 'filter' },
+];
+
+function rootsSeen({ bench }: Technician): readonly ItemId[] {
+  const seen = ROOTS.filter(({ sign, at }) =>
+    bench.notes.some(({ test, shown }) => test === at && String(shown.value).includes(sign)),
+  );
+  return [...new Set(seen.map(({ item }) => item))];
+}
+
+const CYCLES = 3;
+
+function mend({ bench }: Technician, item: VerdictItem, roots: readonly ItemId[]): void {
+  if (item !== 'nothing-wrong' && !TOOL_ITEMS.includes(item)) {
+    for (const root of roots) if (root !== item) renewAndRetest(bench, root);
+    if (item === 'unit') testNewUnit(bench, DECIDING.unit);
+    renewAndRetest(bench, item);
+  }
+  clearCodes(bench);
+  drive(bench, CYCLES);
+  readCodes(bench);
+}

@@ -1,0 +1,28 @@
+import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
+import { likelihood } from '../evidence/likelihood.ts';
+import type { Shown } from '../evidence/Shown.ts';
+import type { Note } from './Note.ts';
+import { byTest } from './tableEvidence.ts';
+
+/** Hardly more likely than anything at all would be. */
+const HARDLY = 2;
+
+/** Whether something was shown that no suspect of the tables foretells. Then the tools are the first to be doubted. */
+export function isSurprise(tables: EvidenceTables, notes: readonly Note[]): boolean {
+  for (const [test, shown] of byTest(tables, notes)) {
+    for (const one of shown) {
+      if (one.kind === 'yes-no') continue;
+      const best = Math.max(...tables.evidence.likelihoods(test, [one]));
+      if (best <= HARDLY * likelihood(one, { draws: [nothingLike(one)], beside: [] })) return true;
+    }
+  }
+  return false;
+}
+
+const FAR_OFF = 1e12;
+
+/** An answer that has nothing to do with what was shown. */
+function nothingLike(shown: Shown): Shown['value'] {
+  if (shown.kind !== 'number') return '';
+  return typeof shown.value === 'number' ? FAR_OFF : 0;
+}
