@@ -37,7 +37,7 @@ test('axe finds nothing on the board, the work order, the bench, the verdict and
     timeout: 30_000,
   });
   await page.getByRole('button', { name: 'Log this reading' }).click();
-  for (const tab of ['Work order', 'Log', 'Service data', 'Reader']) {
+  for (const tab of ['Work order', 'Log', 'Suspects', 'Service data', 'Reader']) {
     await page.getByRole('tab', { name: tab, exact: true }).click();
     expect(await findings(page), tab).toEqual([]);
   }

@@ -24,7 +24,7 @@ export const suspects = {
     marked_other: '{{item}}: {{mark}}, by entries {{entries}}.',
     markedBare: '{{item}}: {{mark}}, without an entry.',
     tookBack: '{{item}}: mark taken back, open again.',
-    citeThis: 'Cite it',
+    citeThis: 'Cite',
     citeThisName: 'Cite entry {{id}} for a suspect',
   },
 } as const;

@@ -52,7 +52,12 @@ export function SideColumn({ desk, tab, onTab, readerPage, letters }: SideColumn
   return (
     <aside class="side">
       <h2 class="visually-hidden">{say('bench.evidence')}</h2>
-      <div class="tabs" role="tablist" onKeyDown={onKeyDown}>
+      <div
+        class="tabs"
+        role="tablist"
+        style={{ '--tabs-in-row': Math.ceil(tabs.length / 2) }}
+        onKeyDown={onKeyDown}
+      >
         {tabs.map((each) => (
           <button
             key={each}

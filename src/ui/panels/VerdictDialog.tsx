@@ -34,27 +34,23 @@ export function VerdictDialog({ desk, onClose }: { readonly desk: Desk; readonly
     <Dialog title={say('verdict.title')} onClose={onClose} wide>
       <p>{say('verdict.lead')}</p>
       <div class="verdict-columns">
-        <div>
-          <ItemChoice
-            chosen={item}
-            onChoose={(id) => (draft.value = withItem(draft.value, id, desk.marks.value))}
-          />
-        </div>
-        <div>
-          {item !== null && asksMode(item) && (
-            <ModeChoice
-              item={item}
-              answer={answer}
-              onAnswer={(mode) => (draft.value = { ...draft.value, answer: { mode } })}
-            />
-          )}
-          {isFromBoard(draft.value) && <p class="quiet from-board">{say('verdict.fromBoard')}</p>}
+        <ItemChoice
+          chosen={item}
+          onChoose={(id) => (draft.value = withItem(draft.value, id, desk.marks.value))}
+        />
+        <ModeChoice
+          item={item}
+          answer={answer}
+          onAnswer={(mode) => (draft.value = { ...draft.value, answer: { mode } })}
+        />
+        <div class="verdict-proof">
           <CiteChoice
             desk={desk}
             cited={cites}
             onToggle={(id) => (draft.value = withCite(draft.value, id))}
             empty={say('verdict.noEntries')}
           />
+          {isFromBoard(draft.value) && <p class="quiet from-board">{say('verdict.fromBoard')}</p>}
         </div>
       </div>
       <div class="dialog-foot">
@@ -120,7 +116,7 @@ function ItemChoice({ chosen, onChoose }: ItemChoiceProps) {
 }
 
 interface ModeChoiceProps {
-  readonly item: VerdictItem;
+  readonly item: VerdictItem | null;
   readonly answer: VerdictDraft['answer'];
   readonly onAnswer: (mode: string | null) => void;
 }
@@ -130,17 +126,21 @@ function ModeChoice({ item, answer, onAnswer }: ModeChoiceProps) {
   return (
     <fieldset class="verdict-modes">
       <legend>{say('verdict.mode')}</legend>
-      {[...modesOf(item), null].map((mode) => (
-        <label key={`${item} ${mode ?? ''}`}>
-          <input
-            type="radio"
-            name="verdict-mode"
-            checked={answer !== null && answer.mode === mode}
-            onChange={() => onAnswer(mode)}
-          />
-          {describeMode(item, mode)}
-        </label>
-      ))}
+      {item === null || !asksMode(item) ? (
+        <p class="quiet">{say(item === null ? 'verdict.modeLater' : 'verdict.noMode')}</p>
+      ) : (
+        [...modesOf(item), null].map((mode) => (
+          <label key={`${item} ${mode ?? ''}`}>
+            <input
+              type="radio"
+              name="verdict-mode"
+              checked={answer !== null && answer.mode === mode}
+              onChange={() => onAnswer(mode)}
+            />
+            {describeMode(item, mode)}
+          </label>
+        ))
+      )}
     </fieldset>
   );
 }

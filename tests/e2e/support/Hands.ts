@@ -16,8 +16,8 @@ export interface Hands {
   /** One full stroke of the hand pump. */
   stroke(): Promise<void>;
   log(): Promise<void>;
-  /** Gives the verdict and locks it. */
-  verdict(item: string, cites: readonly number[]): Promise<void>;
+  /** Gives the verdict and locks it. `mode` is what is said to be wrong with the item. */
+  verdict(item: string, mode: string, cites: readonly number[]): Promise<void>;
   /** Fits a part from the cupboard. */
   fit(item: string): Promise<void>;
   /** Closes the job, and says so once more when asked. */

@@ -63,15 +63,13 @@ export class KeyHands implements Hands {
     await this.key('Enter');
   }
 
-  async verdict(item: string, cites: readonly number[]): Promise<void> {
+  async verdict(item: string, mode: string, cites: readonly number[]): Promise<void> {
     await this.press('Give a verdict');
     await this.inDialog();
     await this.goTo('', 'radio');
-    for (let i = 0; (await this.focused()).name !== item; i++) {
-      if (i > 20) throw new Error(`no item ${item}`);
-      await this.key('ArrowDown');
-    }
-    await this.key('Space');
+    await this.radio(item);
+    await this.key('Tab');
+    await this.radio(mode);
     for (const id of cites) {
       await this.goTo(`${id} `, 'checkbox');
       await this.key('Space');
@@ -91,6 +89,15 @@ export class KeyHands implements Hands {
     await this.press('Close the job');
     await this.inDialog();
     await this.press('Close the job');
+  }
+
+  /** Arrows from radio to radio of the group that has the focus, and chooses the one of that name. */
+  private async radio(name: string): Promise<void> {
+    for (let i = 0; (await this.focused()).name !== name; i++) {
+      if (i > 30) throw new Error(`no choice ${name}`);
+      await this.key('ArrowDown');
+    }
+    await this.key('Space');
   }
 
   /** Waits until the dialog that a key opened has taken the focus. */

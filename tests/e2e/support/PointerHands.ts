@@ -66,9 +66,10 @@ export class PointerHands implements Hands {
     await this.button('Log this reading').click();
   }
 
-  async verdict(item: string, cites: readonly number[]): Promise<void> {
+  async verdict(item: string, mode: string, cites: readonly number[]): Promise<void> {
     await this.button('Give a verdict').click();
     await this.page.getByRole('radio', { name: item, exact: true }).check();
+    await this.page.getByRole('radio', { name: mode, exact: true }).check();
     for (const id of cites) await this.page.getByRole('checkbox', { name: startsWith(`${id} `) }).check();
     await this.button('Give this verdict').click();
     await this.button('Lock it').click();

@@ -58,7 +58,7 @@ export async function workReadyByFriday(page: Page, hands: Hands): Promise<void>
   await expect(page.getByRole('complementary')).toContainText(/[89]\.\d\d V/);
 
   // The verdict cites both ends of the wire.
-  await hands.verdict('sense wire, cavity 3', [3, 4]);
+  await hands.verdict('sense wire, cavity 3', 'open', [3, 4]);
   await expect(page.getByRole('main')).toContainText(/Verdict locked/);
 
   // Key off, new wire, and the same test on it, under vacuum.
