@@ -5,13 +5,41 @@ export const rules = {
       title: 'Meter proven on a known source',
       why: 'A broken lead reads zero, and zero looks like a finding.',
     },
+    'meter-proven-again': {
+      title: 'Meter proven once more after a surprise',
+      why: 'A lead that breaks half way gives you nothing where you hoped for nothing.',
+    },
+    'leads-noted': {
+      title: "Leads' own resistance noted before low ohms",
+      why: 'Two leads are two tenths of an ohm. On a low reading that is the reading.',
+    },
     'pump-proven': {
       title: 'Hand pump and gauge proven on a closed end',
-      why: 'A pump that leaks makes every good part look leaky.',
+      why: 'A pump that leaks, or a needle that sticks, makes every good part look bad.',
+    },
+    'codes-recorded-first': {
+      title: 'Codes and freeze data read before anything is cleared',
+      why: 'What is cleared is gone, and with it when and how it failed.',
+    },
+    'own-codes-cleared': {
+      title: 'Codes of your own making read and cleared',
+      why: 'A plug parted with the key on sets codes. Left in, they send the next one hunting.',
+    },
+    'cheap-checked-first': {
+      title: 'Cheap and likely checked first',
+      why: 'A look costs a minute. Skip the fuse or the cap, and you may pay for a controller.',
     },
     'key-off-for-plug': {
       title: 'Key off before the plug is parted or mated',
       why: 'Terminals opened live arc, and the controller stores a code of your own making.',
+    },
+    'supply-and-ground-loaded': {
+      title: 'Supply and ground proven under load',
+      why: 'A wire by one strand shows full voltage until current flows.',
+    },
+    'ohms-on-dead-circuit': {
+      title: 'Ohms only on a dead, isolated circuit',
+      why: 'A live or joined circuit adds its own volts and paths to the number.',
     },
     'back-probed-with-pins': {
       title: 'Back-probed with pins',
@@ -21,37 +49,29 @@ export const rules = {
       title: 'Pins taken out and seals reseated',
       why: 'A seal left open lets water in; the fault comes back in a month.',
     },
-    'ohms-on-dead-circuit': {
-      title: 'Ohms only on a dead, isolated circuit',
-      why: 'A live or joined circuit adds its own volts and paths to the number.',
-    },
-    'supply-and-ground-loaded': {
-      title: 'Supply and ground proven under load',
-      why: 'A wire by one strand shows full voltage until current flows.',
+    'jumper-short-and-fused': {
+      title: 'Jumper fused, switched, plug apart, ten seconds at most',
+      why: 'The fuse saves the wiring, the switch keeps the spark away, short time keeps the coil cool.',
     },
     'air-port-capped': {
       title: 'Air port capped for the vacuum test',
       why: 'At rest the vent seat is open: without the cap the pump draws from the room.',
     },
-    'clamps-hand-tight': {
-      title: 'Clamps hand tight',
-      why: 'A loose clamp leaks; an over-tight one cracks the barb.',
-    },
     'canister-hose-plugged': {
       title: 'Open canister hose plugged',
       why: 'Vapour must not stand open beside a spark, and dirt must stay out.',
     },
-    'click-three-times': {
-      title: 'Click heard at least three times',
-      why: 'One click may be the lucky one of a sticking plunger.',
+    'clamps-hand-tight': {
+      title: 'Clamps hand tight',
+      why: 'A loose clamp leaks; an over-tight one cracks the barb.',
     },
-    'jumper-short-and-fused': {
-      title: 'Jumper fused, switched, plug apart, ten seconds at most',
-      why: 'The fuse saves the wiring, the switch keeps the spark away, short time keeps the coil cool.',
+    'click-three-times': {
+      title: 'Click tried at least three times',
+      why: 'One click may be the lucky one of a sticking plunger. What comes and goes asks for more.',
     },
     'vacuum-three-times': {
       title: 'Vacuum test done at least three times',
-      why: 'A switch that works once may not work the next time.',
+      why: 'A switch that works once may not work the next time. What comes and goes asks for more.',
     },
     'return-observed': {
       title: 'Vacuum let off and the return watched',
@@ -61,13 +81,25 @@ export const rules = {
       title: 'Vacuum left alone and watched, for twenty seconds or until it was gone',
       why: 'A small leak needs time to show on a gauge. Watched is not yet passed.',
     },
-    'retest-on-fitted-part': {
-      title: 'The same test on the part that was fitted',
-      why: 'New is not the same as good.',
+    'new-unit-tested': {
+      title: 'New unit tested on the bench before one was fitted',
+      why: 'New is not the same as good, and out of the box it is quickly tried.',
+    },
+    'root-looked-for': {
+      title: 'Looked for what spoils a unit',
+      why: 'Fuel or charcoal in the hose, water or dirt in the filter: what killed this unit kills the next.',
     },
     'bench-restored': {
       title: 'Hoses, caps and plug put back',
       why: 'A hose left off is the next customer complaint.',
+    },
+    'lock-checked': {
+      title: 'Lock of the plug checked',
+      why: 'A plug that is pushed home but not locked works until the first bump.',
+    },
+    'pending-codes-read': {
+      title: 'Pending codes read after the drive',
+      why: 'A failure on one drive lights no lamp. It only stands there as pending.',
     },
   },
   safety: {

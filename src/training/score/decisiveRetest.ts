@@ -3,9 +3,9 @@ import { secondsToTicks } from '../../base/ticks.ts';
 import type { ItemId } from '../../sim/devices/items.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import { showsSoundFeed, showsSoundGround } from './loadedSides.ts';
-import { entriesWhere, inHgOf, isLoaded, senseReading } from './setups.ts';
+import { entriesWhere, inHgOf, isLoaded } from './setups.ts';
 import type { Timeline } from './Timeline.ts';
-import { vacuumBouts } from './vacuumBouts.ts';
+import { switchSeen, vacuumBouts } from './vacuumBouts.ts';
 
 /** Which test decides over an item. */
 type Decisive =
@@ -124,11 +124,11 @@ export function vacuumRetest(timeline: Timeline, since: Tick): Retest | null {
 /** Latest tick in the span at which the sense circuit read open with no vacuum. */
 function openAtRest({ moments }: Timeline, from: Tick, until: Tick): Tick | null {
   const found = moments.filter(
-    ({ tick, seen }) =>
-      tick >= from &&
-      tick <= until &&
-      inHgOf(seen.gauge.needleKPa) < LET_OFF_INHG &&
-      senseReading(seen) === 'open',
+    (moment) =>
+      moment.tick >= from &&
+      moment.tick <= until &&
+      inHgOf(moment.seen.gauge.needleKPa) < LET_OFF_INHG &&
+      switchSeen(moment) === 'open',
   );
   return found.at(-1)?.tick ?? null;
 }

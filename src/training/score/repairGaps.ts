@@ -1,5 +1,5 @@
-import type { VerdictItem } from '../sitting/SittingAction.ts';
-import type { DebriefFacts, RepairGap } from './DebriefFacts.ts';
+import type { ItemId } from '../../sim/devices/items.ts';
+import type { RepairGap, ScoreReason } from './DebriefFacts.ts';
 import {
   clickRetest,
   DECISIVE,
@@ -10,25 +10,15 @@ import {
   vacuumRetest,
 } from './decisiveRetest.ts';
 import { showsSoundFeed, showsSoundGround } from './loadedSides.ts';
-import { isRestored } from './rules/benchRestored.ts';
 import type { Timeline } from './Timeline.ts';
 
-/** What a repair lacked to count as proven; empty when it is. */
-export function repairGaps(
-  timeline: Timeline,
-  right: boolean,
-  renewed: DebriefFacts['renewed'],
-): readonly RepairGap[] {
-  const { item } = timeline.verdict;
-  if (!right) return ['verdict-wrong'];
-  const restored: readonly RepairGap[] = isRestored(timeline) ? [] : ['not-restored'];
-  if (item === 'nothing-wrong')
-    return renewed.some(({ money }) => money > 0) ? ['part-bought', ...restored] : restored;
-  return [...retestGaps(timeline, item), ...restored];
+/** What a repair lacked to count as proven, each once; empty when it is. */
+export function repairGaps(reasons: readonly ScoreReason[]): readonly RepairGap[] {
+  return [...new Set(reasons.flatMap((reason) => ('gaps' in reason ? reason.gaps : [])))];
 }
 
 /** The parts of the decisive test that were not done, or not passed, on the part as fitted. */
-function retestGaps(timeline: Timeline, item: Exclude<VerdictItem, 'nothing-wrong'>): readonly RepairGap[] {
+export function retestGaps(timeline: Timeline, item: ItemId): readonly RepairGap[] {
   const since = lastRenewal(timeline, item);
   if (since === null) return ['not-fitted'];
   if (roadRefutes(timeline, since)) return ['road-failed'];

@@ -53,6 +53,11 @@ export function readsNow({ meter }: Observation): boolean {
   return !meter.hold && meter.extremes !== 'low' && meter.extremes !== 'high' && !meter.relative;
 }
 
+/** A tip of the meter is on the other: what it reads then is its own leads. */
+export function tipsTogether(seen: Observation): boolean {
+  return metered(seen)?.some((point) => point.endsWith('-tip')) ?? false;
+}
+
 /** The meter is connected to see the vacuum switch: volts on the sense wire, or ohms through the parted unit. */
 export function watchesSense(seen: Observation): boolean {
   if (seen.meter.function === 'volts-dc') {
@@ -75,6 +80,20 @@ export function senseReading(seen: Observation): 'open' | 'closed' | 'between' |
   if (display.value === null) return null;
   const volts = Math.abs(display.value);
   return volts < 2 ? 'closed' : volts > 6 ? 'open' : 'between';
+}
+
+/** What the reader says of the switch; null while it is asleep. */
+export function readerSense({ reader }: Observation): 'open' | 'closed' | 'between' | null {
+  switch (reader.senseState) {
+    case 'open':
+    case 'closed':
+      return reader.senseState;
+    case 'implausible':
+      return 'between';
+    case 'high':
+    case null:
+      return null;
+  }
 }
 
 /** Functions of the meter that read the volts of a source. */
@@ -107,7 +126,7 @@ export function readsFeed(seen: Observation): boolean {
   return readsVolts(
     seen,
     ['cavity-1-back', 'harness-1', 'front-1', 'wire-1'],
-    [...GROUNDS, 'battery-positive', 'cavity-2-back'],
+    [...GROUNDS, 'battery-positive', 'fuse-in', 'fuse-out', 'controller-feed', 'cavity-2-back'],
   );
 }
 export function readsGround(seen: Observation): boolean {
@@ -137,6 +156,18 @@ export function toolOn(
 /** The hand pump draws on the canister port. */
 export function pumpOnUnit(seen: Observation): boolean {
   return toolOn(seen, 'pump-hose', 'canister-port');
+}
+
+/** The jumper and the plain ground lead feed the coil between the terminals of the parted unit, either way round. */
+export function coilFed(seen: Observation): boolean {
+  const fed = jumperFeeds(seen);
+  const grounded = plainLeadFrom(seen, [
+    'battery-negative',
+    'chassis-stud',
+    'ground-splice',
+    'supply-negative',
+  ]);
+  return (fed === 'unit-1' && grounded === 'unit-2') || (fed === 'unit-2' && grounded === 'unit-1');
 }
 
 export function airCapped(seen: Observation): boolean {

@@ -1,6 +1,6 @@
 import type { Tick } from '../../base/ticks.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
-import { airCapped, inHgOf, pumpOnUnit, senseReading, watchesSense } from './setups.ts';
+import { airCapped, inHgOf, pumpOnUnit, readerSense, senseReading, watchesSense } from './setups.ts';
 import type { Moment, Timeline } from './Timeline.ts';
 
 /** One vacuum trial on the canister port: from its first stroke until the vacuum is let off or has gone. */
@@ -13,14 +13,18 @@ export interface VacuumBout {
   /** The air port was capped at every stroke. */
   readonly capped: boolean;
   readonly peakInHg: number;
-  /** The meter was on the sense circuit while vacuum stood. */
+  /** The pump drew on the port itself, not through the jar. */
+  readonly direct: boolean;
+  /** While vacuum stood the meter was on the sense circuit, or what the reader says of it was logged. */
   readonly senseWatched: boolean;
-  /** Settled readings of the sense circuit while vacuum stood (above 1 inHg). */
+  /** What was seen of the switch while vacuum stood. */
   readonly under: readonly ('open' | 'closed' | 'between')[];
 }
 
 /** Below this the vacuum has gone, inHg: under half a small division of the gauge. */
 export const GONE_INHG = 0.4;
+/** Less than this says nothing of the switch: it trips at 0.74 inHg, some 8 % less on some units (this rig's service data). */
+const LEAST_VACUUM_INHG = 0.65;
 /** Shallower strokes are a touch of the handle, not a trial. */
 const LEAST_STROKE = 0.1;
 
@@ -36,7 +40,13 @@ export function vacuumBouts({ moments }: Timeline, from: Tick, until: Tick): rea
   let open: Draft | null = null;
   const end = (tick: Tick, ended: VacuumBout['ended']): void => {
     if (open !== null)
-      bouts.push({ ...open, to: tick, ended, capped: open.strokes.every(({ seen }) => airCapped(seen)) });
+      bouts.push({
+        ...open,
+        to: tick,
+        ended,
+        capped: open.strokes.every(({ seen }) => airCapped(seen)),
+        direct: open.strokes.every(({ seen }) => seen.sites['canister-port'] === 'pump-hose'),
+      });
     open = null;
   };
   for (const moment of moments) {
@@ -50,7 +60,7 @@ export function vacuumBouts({ moments }: Timeline, from: Tick, until: Tick): rea
       continue;
     }
     if (open === null) continue;
-    watch(open, seen);
+    watch(open, moment);
     if (moment.action?.kind === 'release' && moment.action.open) end(tick, 'released');
     else if (!pumpOnUnit(seen)) end(tick, 'undone');
     else if (!seen.handPump.moving && inHgOf(seen.gauge.needleKPa) < GONE_INHG) end(tick, 'gone');
@@ -68,11 +78,17 @@ interface Draft {
   under: ('open' | 'closed' | 'between')[];
 }
 
-function watch(bout: Draft, seen: Observation): void {
+function watch(bout: Draft, moment: Moment): void {
+  const { seen } = moment;
   const inHg = inHgOf(seen.gauge.needleKPa);
   bout.peakInHg = Math.max(bout.peakInHg, inHg);
-  if (inHg < 1) return;
-  if (watchesSense(seen)) bout.senseWatched = true;
-  const reading = senseReading(seen);
+  if (inHg < LEAST_VACUUM_INHG) return;
+  const reading = switchSeen(moment);
+  if (watchesSense(seen) || reading !== null) bout.senseWatched = true;
   if (reading !== null) bout.under.push(reading);
+}
+
+/** What this moment shows of the vacuum switch: by the meter as it stands, or by the reader where it was written down. */
+export function switchSeen({ action, seen }: Moment): 'open' | 'closed' | 'between' | null {
+  return senseReading(seen) ?? (action?.kind === 'log' && seen.plug.mated ? readerSense(seen) : null);
 }

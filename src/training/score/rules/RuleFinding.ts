@@ -1,10 +1,12 @@
 import type { Tick } from '../../../base/ticks.ts';
+import type { VerdictItem } from '../../sitting/SittingAction.ts';
 import type { RuleOutcome } from '../DebriefFacts.ts';
-import type { Timeline } from '../Timeline.ts';
+import type { JudgedJob } from '../JudgedJob.ts';
 
-export type RuleFinding = Omit<RuleOutcome, 'rule'>;
-/** How one method rule went in a sitting. */
-export type MethodRule = (timeline: Timeline) => RuleFinding;
+/** How a rule went, by the sitting alone; what the plan behind par asks for is laid beside it afterwards. */
+export type RuleFinding = Omit<RuleOutcome, 'rule' | 'calledBy'>;
+/** How one method rule went in a sitting. `no-occasion` where nothing in the sitting called for it. */
+export type MethodRule = (job: JudgedJob) => RuleFinding;
 
 export const NO_OCCASION: RuleFinding = { outcome: 'no-occasion', entries: [], ticks: [] };
 
@@ -17,9 +19,14 @@ export function missed(ticks: readonly Tick[] = []): RuleFinding {
   return { outcome: 'missed', entries: [], ticks };
 }
 
-/** A duty that was done at these ticks only, and asks for more times; never done, it is simply missed. */
+/** Missed on these items. */
+export function missedOn(items: readonly VerdictItem[]): RuleFinding {
+  return { ...missed(), items };
+}
+
+/** A duty that was done at these ticks only, and asks for more times; never done, it had no occasion in the sitting. */
 export function tooFew(ticks: readonly Tick[], of: number): RuleFinding {
-  return ticks.length === 0 ? missed() : { ...missed(), tooFew: { ticks, of } };
+  return ticks.length === 0 ? NO_OCCASION : { ...missed(), tooFew: { ticks, of } };
 }
 
 /** A prohibition: no occasion without an occasion, missed where it was broken. */

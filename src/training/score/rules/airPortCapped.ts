@@ -1,14 +1,17 @@
+import type { Observation } from '../../../sim/world/Observation.ts';
 import { airCapped, pumpOnUnit } from '../setups.ts';
 import { isStroke } from '../vacuumBouts.ts';
 import { kept, type MethodRule, missed, NO_OCCASION } from './RuleFinding.ts';
 
 /**
- * The air port was capped for the vacuum test. Finding out with a stroke that the cap is missing, and putting it on,
+ * The air port was capped for the vacuum test. With the solenoid commanded on or the engine running it stays open on purpose:
+ * that is the test of the vent seat. Finding out with a stroke that the cap is missing, and putting it on,
  * keeps the rule; drawing without it afterwards, or never capping, breaks it.
  */
 export const airPortCapped: MethodRule = ({ moments, verdict }) => {
   const strokes = moments.filter(
-    (moment) => moment.tick <= verdict.tick && isStroke(moment) && pumpOnUnit(moment.seen),
+    (moment) =>
+      moment.tick <= verdict.tick && isStroke(moment) && pumpOnUnit(moment.seen) && !isVentTest(moment.seen),
   );
   if (strokes.length === 0) return NO_OCCASION;
   const first = strokes.findIndex(({ seen }) => airCapped(seen));
@@ -17,3 +20,7 @@ export const airPortCapped: MethodRule = ({ moments, verdict }) => {
   if (open.length > 0) return missed(open.map(({ tick }) => tick));
   return kept(strokes.slice(first).map(({ tick }) => tick));
 };
+
+function isVentTest({ key, reader }: Observation): boolean {
+  return key === 'running' || reader.command === 'on';
+}

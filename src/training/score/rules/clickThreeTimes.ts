@@ -1,52 +1,48 @@
 import { secondsToTicks, type Tick } from '../../../base/ticks.ts';
-import type { Observation } from '../../../sim/world/Observation.ts';
-import { entriesWhere, jumperFeeds, plainLeadFrom } from '../setups.ts';
+import { coilFed, entriesWhere } from '../setups.ts';
 import { standingAt } from '../standing.ts';
+import type { Timeline } from '../Timeline.ts';
+import { trialsAsked } from '../trials.ts';
 import { kept, type MethodRule, tooFew } from './RuleFinding.ts';
 
-const TRIALS = 3;
-/** Pulses come twice a second, so this long is more than three of them, heard or not. */
-const PULSING_TICKS = secondsToTicks(3);
+const LEAST_TRIALS = 3;
+/** Pulses come twice a second; heard or not, each is a trial. */
+const PULSE_TICKS = secondsToTicks(0.5);
 
 /**
  * The solenoid was switched on at least three times before the verdict, with feed and ground, and listened to: what
- * counts is the trial, not that there was a click to hear. Three clicks of the truck's unit count as well, however it was
- * fed. A duty.
+ * counts is the trial, not that there was a click to hear. Clicks of the truck's unit count as well, however it was
+ * fed. A complaint that comes and goes asks for more trials, until one of them fails. The occasion is the first trial.
  */
-export const clickThreeTimes: MethodRule = ({ moments, happenings, log, verdict }) => {
-  const trials: Tick[] = [];
-  let pulsingSince: Tick | null = null;
-  for (const { tick, action, before, seen } of moments) {
-    if (tick > verdict.tick) break;
-    if (action !== null && !isFed(before) && isFed(seen)) trials.push(tick);
-    if (action?.kind === 'command-solenoid' && seen.plug.mated) {
-      if (action.command === 'on') trials.push(tick);
-      pulsingSince = action.command === 'pulse' ? tick : null;
-    }
-    if (pulsingSince !== null && tick - pulsingSince >= PULSING_TICKS && seen.reader.command === 'pulse') {
-      return kept([pulsingSince, tick]);
-    }
-  }
+export const clickThreeTimes: MethodRule = (job) => {
+  const { happenings, log, moments, verdict, scenario } = job;
   const shown = entriesWhere(log, ({ tick, heard }) => tick <= verdict.tick && heard.clicksOn > 0);
-  if (trials.length >= TRIALS) return kept(trials, shown);
+  const tried = trialTicks(job);
   const clicks = happenings
     .filter(({ kind, tick }) => kind === 'click-on' && tick <= verdict.tick)
     .filter(({ tick }) => (standingAt(moments, tick)?.unit ?? 'truck') === 'truck')
     .map(({ tick }) => tick);
-  if (clicks.length >= TRIALS) return kept(clicks, shown);
-  return tooFew(trials.length > clicks.length ? trials : clicks, TRIALS);
+  const trials = tried.length > clicks.length ? tried : clicks;
+  const failed = tried.length > clicks.length;
+  const asked = failed ? LEAST_TRIALS : trialsAsked(scenario, 'energised');
+  return trials.length >= asked ? kept(trials, shown) : tooFew(trials, asked);
 };
 
-/** The parted unit's coil between the jumper and the plain ground lead. */
-function isFed(seen: Observation): boolean {
-  const fed = jumperFeeds(seen);
-  const grounded = plainLeadFrom(seen, [
-    'battery-negative',
-    'chassis-stud',
-    'ground-splice',
-    'supply-negative',
-  ]);
-  // A solenoid pulls either way round.
-  const across = (fed === 'unit-1' && grounded === 'unit-2') || (fed === 'unit-2' && grounded === 'unit-1');
-  return seen.unit === 'truck' && across;
+function trialTicks({ moments, verdict }: Timeline): readonly Tick[] {
+  const trials: Tick[] = [];
+  let pulsedAt: Tick | null = null;
+  for (const { tick, action, before, seen } of moments) {
+    if (tick > verdict.tick) break;
+    const fed = seen.unit === 'truck' && coilFed(seen);
+    if (action !== null && fed && !(before.unit === 'truck' && coilFed(before))) trials.push(tick);
+    if (pulsedAt !== null) {
+      for (pulsedAt += PULSE_TICKS; pulsedAt <= tick; pulsedAt += PULSE_TICKS) trials.push(pulsedAt);
+      pulsedAt -= PULSE_TICKS;
+    }
+    if (action?.kind === 'command-solenoid') {
+      if (seen.plug.mated && action.command !== 'off') trials.push(tick);
+      pulsedAt = seen.plug.mated && action.command === 'pulse' ? tick : null;
+    } else if (seen.reader.command !== 'pulse') pulsedAt = null;
+  }
+  return trials;
 }

@@ -1,0 +1,9 @@
+import { kept, type MethodRule, missed, NO_OCCASION } from './RuleFinding.ts';
+
+/** After the last drive the codes were read: what failed once on it stands there as pending, and no lamp tells of it. */
+export const pendingCodesRead: MethodRule = ({ moments, log }) => {
+  const drive = moments.filter(({ action }) => action?.kind === 'road-test').at(-1);
+  if (drive === undefined) return NO_OCCASION;
+  const read = log.find(({ tick, about }) => about === 'codes' && tick >= drive.tick);
+  return read === undefined ? missed([drive.tick]) : kept([read.tick], [read.id]);
+};
