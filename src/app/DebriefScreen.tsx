@@ -8,7 +8,8 @@ import { ClosedJob } from './ClosedJob.tsx';
 import { type AppShop, exportStored, recordName } from './createShop.ts';
 import { EvidenceClient } from './evidence/EvidenceClient.ts';
 import { workerLine } from './evidence/EvidenceLine.ts';
-import { openFinished } from './openJob.ts';
+import { openDriven } from './evidence/openDriven.ts';
+import { finished } from './openJob.ts';
 import { SittingDesk } from './SittingDesk.ts';
 
 interface DebriefScreenProps {
@@ -61,8 +62,15 @@ async function readAgain(sealed: SealedScenario, kept: string, shop: AppShop): P
     shop.trouble.value = { key: 'troubles.record-gone', offers: [] };
     return null;
   }
-  const opened = openFinished(sealed, stored);
+  const evidence = new EvidenceClient({
+    sealed,
+    openLine: workerLine,
+    // A debrief that cannot be worked out says so itself.
+    failed: () => {},
+  });
+  const opened = finished(await openDriven(evidence, sealed, stored, ''));
   if (!opened.ok) {
+    evidence.end();
     const key = `troubles.${opened.error.code}` as const;
     shop.trouble.value = {
       key,
@@ -72,13 +80,6 @@ async function readAgain(sealed: SealedScenario, kept: string, shop: AppShop): P
     return null;
   }
   const { scenario, sitting } = opened.value;
-  const evidence = new EvidenceClient({
-    sealed,
-    record: () => sitting.record(),
-    openLine: workerLine,
-    // A debrief that cannot be worked out says so itself.
-    failed: () => {},
-  });
   const desk = new SittingDesk(
     sitting,
     evidence,
@@ -95,6 +96,7 @@ async function readAgain(sealed: SealedScenario, kept: string, shop: AppShop): P
     if (score === undefined || stored.score !== null) return;
     void shop.store.put({ ...stored, score, record: desk.record() }).then(shop.refresh);
   });
+  evidence.follow(() => sitting.record());
   evidence.workOut();
   return {
     desk,

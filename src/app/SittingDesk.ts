@@ -65,6 +65,7 @@ export class SittingDesk implements Desk {
   private eventUntil = 0;
   private panelsAt = 0;
   private stripAt = 0;
+  private driving = false;
 
   constructor(
     private readonly sitting: Sitting,
@@ -106,6 +107,21 @@ export class SittingDesk implements Desk {
     return null;
   }
 
+  async roadTest(cycles: number): Promise<Refusal | SittingRefusal | null> {
+    const action: SittingAction = { kind: 'road-test', cycles };
+    const soFar = this.sitting.record();
+    this.driving = true;
+    await this.evidence.drive(soFar.seed, {
+      ...soFar,
+      actions: [...soFar.actions, { tick: soFar.endTick, action }],
+    });
+    this.driving = false;
+    const refusal = this.act(action);
+    const miles = this.observation.peek().lastDrive?.miles ?? 0;
+    if (refusal === null) this.say(say('roadTest.back', { count: cycles, miles: fixed(miles, 0) }), 'news');
+    return refusal;
+  }
+
   wait(seconds: number): void {
     if (this.act({ kind: 'wait', seconds }) !== null) return;
     this.say(say('waiting.waited', { seconds: fixed(seconds, 0) }), 'news');
@@ -122,7 +138,7 @@ export class SittingDesk implements Desk {
   /** Lets sitting time pass by the ticks of a frame. Before the job is taken and after it is closed it stands still. */
   pass(ticks: number): void {
     const { phase } = this.sitting.view();
-    if (phase === 'work-order' || phase === 'closed') return;
+    if (phase === 'work-order' || phase === 'closed' || this.driving) return;
     if (ticks > 0) this.sitting.advanceTo(this.sitting.tick + ticks);
     this.evidence.passed(this.sitting.tick);
     this.renew(false);

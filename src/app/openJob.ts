@@ -1,5 +1,4 @@
 import { err, ok, type Result } from '../base/Result.ts';
-import type { StoredSitting } from '../platform/browser/StoredSitting.ts';
 import type { Scenario } from '../training/scenario/Scenario.ts';
 import { openSealed, type SealedScenario } from '../training/scenario/seal.ts';
 import { parseRecord } from '../training/sitting/parseRecord.ts';
@@ -18,7 +17,7 @@ export interface OpenJob {
 /** Opens a scenario: goes on where its stored sitting stopped, or begins a new one. */
 export function openJob(
   sealed: SealedScenario,
-  stored: StoredSitting | undefined,
+  stored: { readonly record: unknown } | undefined,
   freshSeed: () => string,
 ): Result<OpenJob, OpenProblem> {
   const opened = openSealed(sealed);
@@ -36,9 +35,8 @@ export function openJob(
   return err({ code: resumed.error.code === 'wrong-scenario' ? 'record-changed' : 'record-damaged' });
 }
 
-/** Opens a finished sitting to read its debrief again. */
-export function openFinished(sealed: SealedScenario, stored: StoredSitting): Result<OpenJob, OpenProblem> {
-  const opened = openJob(sealed, stored, () => sealed.card.id);
+/** A sitting that was opened to read its debrief again must be closed. */
+export function finished(opened: Result<OpenJob, OpenProblem>): Result<OpenJob, OpenProblem> {
   if (!opened.ok || opened.value.sitting.view().phase === 'closed') return opened;
   return err({ code: 'record-damaged' });
 }

@@ -8,9 +8,10 @@ import { type AppShop, exportStored, recordName } from './createShop.ts';
 import { EvidenceClient } from './evidence/EvidenceClient.ts';
 import { workerLine } from './evidence/EvidenceLine.ts';
 import { evidenceTrouble } from './evidence/evidenceTrouble.ts';
+import { openDriven } from './evidence/openDriven.ts';
 import { FrameLoop, pageFrames } from './FrameLoop.ts';
 import { holdJob } from './holdJob.ts';
-import { openJob, randomSeed } from './openJob.ts';
+import { randomSeed } from './openJob.ts';
 import { SittingDesk } from './SittingDesk.ts';
 import { SittingKeeper } from './SittingKeeper.ts';
 import { Workbench } from './Workbench.ts';
@@ -42,8 +43,19 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
     return null;
   }
   const stored = await shop.store.get(id);
-  const opened = openJob(sealed, stored, randomSeed);
+  const evidence: EvidenceClient = new EvidenceClient({
+    sealed,
+    openLine: workerLine,
+    failed: (failure) => {
+      shop.trouble.value = evidenceTrouble(failure, () => {
+        shop.trouble.value = null;
+        evidence.open();
+      });
+    },
+  });
+  const opened = await openDriven(evidence, sealed, stored, randomSeed());
   if (!opened.ok) {
+    evidence.end();
     letGo();
     shop.trouble.value = troubleOpening(
       opened.error,
@@ -53,17 +65,6 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
     return null;
   }
   const { sitting } = opened.value;
-  const evidence: EvidenceClient = new EvidenceClient({
-    sealed,
-    record: () => sitting.record(),
-    openLine: workerLine,
-    failed: (failure) => {
-      shop.trouble.value = evidenceTrouble(failure, () => {
-        shop.trouble.value = null;
-        evidence.open();
-      });
-    },
-  });
   const desk: SittingDesk = new SittingDesk(
     sitting,
     evidence,
@@ -108,7 +109,7 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
     keeper.save();
     void keeper.idle().then(shop.refresh);
   });
-  evidence.open();
+  evidence.follow(() => sitting.record());
   // The page was closed on a closed job before its score was known.
   if (desk.phase.peek() === 'closed') evidence.workOut();
   loop.start();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { EvidenceClient } from '../../src/app/evidence/EvidenceClient.ts';
-import { openFinished, openJob } from '../../src/app/openJob.ts';
+import { finished, openJob } from '../../src/app/openJob.ts';
 import { SittingDesk } from '../../src/app/SittingDesk.ts';
 import { SittingKeeper } from '../../src/app/SittingKeeper.ts';
 import { secondsToTicks, ticksToSeconds } from '../../src/base/ticks.ts';
@@ -17,14 +17,15 @@ const sealed = sealScenario(bench().fault('switch-stuck-open').scenario);
 const NOTHING = { acted: () => {}, jumped: () => {}, exportRecord: () => {} };
 
 function evidenceFor(sitting: Sitting, lines = new FakeLines()): EvidenceClient {
-  return new EvidenceClient({
+  const evidence = new EvidenceClient({
     sealed,
-    record: () => sitting.record(),
     openLine: lines.open,
     failed: ({ detail }) => {
       throw new Error(detail);
     },
   });
+  evidence.follow(() => sitting.record());
+  return evidence;
 }
 
 function open(stored?: StoredSitting) {
@@ -135,13 +136,16 @@ describe('a finished job that is kept', () => {
     const open = await store.get('job');
     if (open === undefined) throw new Error('nothing kept');
     // What is not finished has no debrief yet.
-    expect(openFinished(sealed, open)).toEqual({ ok: false, error: { code: 'record-damaged' } });
+    expect(finished(openJob(sealed, open, () => 's'))).toEqual({
+      ok: false,
+      error: { code: 'record-damaged' },
+    });
     desk.act({ kind: 'give-verdict', item: 'unit', mode: null, cites: [] });
     desk.act({ kind: 'close-job' });
     await keeper.idle();
     const stored = await store.get('job');
     if (stored === undefined) throw new Error('nothing kept');
-    const again = openFinished(sealed, stored);
+    const again = finished(openJob(sealed, stored, () => 's'));
     if (!again.ok) throw new Error(again.error.code);
     expect(stored).toMatchObject({ state: 'finished', score: null, record: { claimedScore: null } });
     const read = new SittingDesk(again.value.sitting, evidenceFor(again.value.sitting), NOTHING, true);

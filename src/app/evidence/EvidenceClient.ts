@@ -1,6 +1,7 @@
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { unreachable } from '../../base/assert.ts';
 import { TICKS_PER_SECOND, type Tick } from '../../base/ticks.ts';
+import { learnOutcomes } from '../../sim/world/driveCycle.ts';
 import type { SealedScenario } from '../../training/scenario/seal.ts';
 import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
 import type { CoachDepth, TimedAction } from '../../training/sitting/SittingAction.ts';
@@ -17,8 +18,6 @@ export type Worth =
 
 export interface EvidenceClientParts {
   readonly sealed: SealedScenario;
-  /** The sitting so far. */
-  record(): SittingRecord;
   readonly openLine: OpenLine;
   /** The evidence cannot be weighed for now; the bench goes on. Not called for a debrief, whose `worth` says it. */
   failed(failure: EvidenceFailure): void;
@@ -37,8 +36,14 @@ export class EvidenceClient {
   readonly facts: ReadonlySignal<DebriefFacts | null> = computed(() =>
     this.worth.value.kind === 'known' ? this.worth.value.facts : null,
   );
+  private record: (() => SittingRecord) | null = null;
   private line: EvidenceLine | null = null;
+  /** Whether the line knows the sitting. */
+  private told = false;
+  /** What waits for drives, by the number of the request. */
+  private readonly drives = new Map<number, () => void>();
   private lastId = 0;
+  private lastDrive = 0;
   /** Entries of the log when the coach was last asked. */
   private entries = 0;
   private passedAt: Tick = 0;
@@ -47,24 +52,39 @@ export class EvidenceClient {
     this.coach = signal({ kind: parts.sealed.card.mode === 'assessment' ? 'off' : 'silent' });
   }
 
+  /**
+   * Has the drives of a sitting worked out off the page; when it settles, the page knows them and need not stand still for them.
+   * `record` is null for a new sitting. Never rejects: where it fails, the page works them out itself.
+   */
+  async drive(seed: string, record: unknown): Promise<void> {
+    this.connect();
+    const id = ++this.lastDrive;
+    this.line?.post({ kind: 'drive', id, sealed: this.parts.sealed, seed, record });
+    return new Promise((resolve) => this.drives.set(id, resolve));
+  }
+
+  /** From now on this sitting is weighed; `record` gives it as it stands. */
+  follow(record: () => SittingRecord): void {
+    this.record = record;
+    this.open();
+  }
+
   /** Opens the line, if it is not open, and tells the sitting so far. */
   open(): void {
-    if (this.line !== null) return;
-    const line: EvidenceLine = this.parts.openLine((message) => {
-      if (this.line === line) this.hear(message);
-    });
-    this.line = line;
-    const record = this.parts.record();
+    this.connect();
+    if (this.told || this.record === null) return;
+    this.told = true;
+    const record = this.record();
     this.passedAt = record.endTick;
-    line.post({ kind: 'open', sealed: this.parts.sealed, record });
+    this.line?.post({ kind: 'open', sealed: this.parts.sealed, record });
   }
 
   acted(timed: TimedAction): void {
-    this.line?.post({ kind: 'acted', timed });
+    if (this.told) this.line?.post({ kind: 'acted', timed });
   }
 
   passed(tick: Tick): void {
-    if (tick - this.passedAt < PASSED_TICKS) return;
+    if (!this.told || tick - this.passedAt < PASSED_TICKS) return;
     this.passedAt = tick;
     this.line?.post({ kind: 'passed', tick });
   }
@@ -82,18 +102,34 @@ export class EvidenceClient {
   workOut(): void {
     this.worth.value = { kind: 'working' };
     this.open();
-    this.line?.post({ kind: 'debrief', id: ++this.lastId, record: this.parts.record() });
+    if (this.record !== null) this.line?.post({ kind: 'debrief', id: ++this.lastId, record: this.record() });
   }
 
-  /** Ends the line for good. */
+  /** Ends the line. */
   end(): void {
     this.line?.hangUp();
     this.line = null;
+    this.told = false;
+    for (const resolve of this.drives.values()) resolve();
+    this.drives.clear();
+  }
+
+  private connect(): void {
+    if (this.line !== null) return;
+    const line: EvidenceLine = this.parts.openLine((message) => {
+      if (this.line === line) this.hear(message);
+    });
+    this.line = line;
   }
 
   private hear(message: FromWorker): void {
     switch (message.kind) {
       case 'ready':
+        return;
+      case 'driven':
+        learnOutcomes(message.outcomes);
+        this.drives.get(message.id)?.();
+        this.drives.delete(message.id);
         return;
       case 'advice': {
         const asked = this.coach.peek();

@@ -1,6 +1,7 @@
 import { assert, unreachable } from '../../base/assert.ts';
 import type { Result } from '../../base/Result.ts';
 import type { Tick } from '../../base/ticks.ts';
+import type { DriveOutcomes } from '../../sim/world/driveCycle.ts';
 import type { Advice } from '../../training/coach/Advice.ts';
 import type { SealedScenario } from '../../training/scenario/seal.ts';
 import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
@@ -28,14 +29,20 @@ export interface WeighedSitting {
 /** Begins to weigh sittings; throws when the scenario or the record is not sound. */
 export type BeginWeighing = (sealed: SealedScenario, record: SittingRecord) => WeighedSitting;
 
+export type DriveRequest = Extract<ToWorker, { readonly kind: 'drive' }>;
+
 export interface EvidenceDeskParts {
   /** Fetches what weighing needs. */
   load(): Promise<Result<BeginWeighing, EvidenceFailure>>;
+  /** What comes of the drives of a sitting; takes some tenths of a second. */
+  drive(told: DriveRequest): DriveOutcomes;
   post(message: FromWorker): void;
   nowMs(): number;
   /** Runs work a little later, after what has been told meanwhile. */
   later(work: () => void): void;
 }
+
+type Told = Exclude<ToWorker, DriveRequest>;
 
 /** Between two slices the desk hears what it is told. */
 const SLICE_MS = 12;
@@ -45,7 +52,7 @@ const SLICE_MS = 12;
  * which it was asked for: what is told after the question waits until the answer is given.
  */
 export class EvidenceDesk {
-  private inbox: ToWorker[] = [];
+  private inbox: Told[] = [];
   private begin: BeginWeighing | null = null;
   private sealed: SealedScenario | null = null;
   private sitting: WeighedSitting | null = null;
@@ -67,6 +74,11 @@ export class EvidenceDesk {
   }
 
   hear(message: ToWorker): void {
+    if (message.kind === 'drive') {
+      // The page stands still for it, whatever else is to do, and needs no tables.
+      const outcomes = this.parts.drive(message);
+      return this.parts.post({ kind: 'driven', id: message.id, outcomes });
+    }
     if (this.state === 'broken') return;
     // Of time that passed only the latest counts.
     if (message.kind === 'passed' && this.inbox.at(-1)?.kind === 'passed') this.inbox.pop();
@@ -97,14 +109,14 @@ export class EvidenceDesk {
 
   /** One bit of work. False when there is nothing to do. */
   private step(): boolean {
-    const [message] = this.inbox;
+    const message = this.inbox[0];
     if (message === undefined) return this.workAhead();
     if (this.serve(message)) this.inbox.shift();
     return true;
   }
 
   /** Serves what was told; false when benches must be brought up to date first, and one was. */
-  private serve(message: ToWorker): boolean {
+  private serve(message: Told): boolean {
     switch (message.kind) {
       case 'open':
         this.open(message.sealed, message.record);

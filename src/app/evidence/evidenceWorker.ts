@@ -1,3 +1,4 @@
+import { drivesOf } from './drivesOf.ts';
 import { EvidenceDesk } from './EvidenceDesk.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
 import { loadWeighing } from './weighing.ts';
@@ -20,6 +21,7 @@ turns.port1.onmessage = () => {
 
 const desk = new EvidenceDesk({
   load: loadWeighing,
+  drive: drivesOf,
   post: (message) => scope.postMessage(message),
   nowMs: () => performance.now(),
   later: (work) => {

@@ -1,5 +1,6 @@
 import type { Result } from '../../base/Result.ts';
 import type { Tick } from '../../base/ticks.ts';
+import type { DriveOutcomes } from '../../sim/world/driveCycle.ts';
 import type { Advice } from '../../training/coach/Advice.ts';
 import type { SealedScenario } from '../../training/scenario/seal.ts';
 import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
@@ -7,8 +8,16 @@ import type { DebriefProblem } from '../../training/score/debrief.ts';
 import type { TimedAction } from '../../training/sitting/SittingAction.ts';
 import type { SittingRecord } from '../../training/sitting/SittingRecord.ts';
 
-/** What the page tells the evidence worker. It is served in the order told. */
+/** What the page tells the evidence worker. It is served in the order told; drives at once. */
 export type ToWorker =
+  /** A sitting is about to be opened, or a truck to be driven: what come of its drives? `record` null: a new sitting. */
+  | {
+      readonly kind: 'drive';
+      readonly id: number;
+      readonly sealed: SealedScenario;
+      readonly seed: string;
+      readonly record: unknown;
+    }
   /** A sitting begins or goes on: its record so far. The first thing told, and told once. */
   | { readonly kind: 'open'; readonly sealed: SealedScenario; readonly record: SittingRecord }
   /** An action was done at its tick. */
@@ -22,6 +31,7 @@ export type ToWorker =
 
 /** What the worker tells the page. Nothing in it tells what is wrong before the job is closed. */
 export type FromWorker =
+  | { readonly kind: 'driven'; readonly id: number; readonly outcomes: DriveOutcomes }
   /** The sitting is open and what is told is being served. */
   | { readonly kind: 'ready' }
   | { readonly kind: 'advice'; readonly id: number; readonly advice: Advice }

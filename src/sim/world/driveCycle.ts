@@ -46,6 +46,28 @@ export interface CycleFacts {
 
 const kept = new Map<string, CycleFacts>();
 
+/** Outcomes of drive cycles by what they hang on, as plain data. */
+export type DriveOutcomes = readonly (readonly [state: string, facts: CycleFacts])[];
+
+/** Outcomes asked for since, while someone wants to know. */
+let asked: Map<string, CycleFacts> | null = null;
+
+/** The outcomes of all drive cycles that this work asks for, so that another copy of the program can be spared them. */
+export function outcomesOf(work: () => void): DriveOutcomes {
+  asked = new Map();
+  try {
+    work();
+    return [...asked];
+  } finally {
+    asked = null;
+  }
+}
+
+/** Keeps outcomes that another copy of the program has worked out. */
+export function learnOutcomes(outcomes: DriveOutcomes): void {
+  for (const [state, facts] of outcomes) keep(state, facts);
+}
+
 /**
  * One drive cycle from the rig as it stands, on a copy of it. The same state gives the same outcome, so an outcome is kept
  * by its state and not computed again: for every cycle where chance played no part, and for that very cycle where it did.
@@ -60,8 +82,12 @@ export function driveCycle(
   const mayRun = monitorMayRun({ ...met, ambientC, fuelLevel });
   const key = stateKey(rig, mayRun);
   const keyOfCycle = `${cycle} ${key}`;
-  const known = remember ? (kept.get(key) ?? kept.get(keyOfCycle)) : undefined;
-  if (known !== undefined) return known;
+  for (const state of remember ? [key, keyOfCycle] : []) {
+    const known = kept.get(state);
+    if (known === undefined) continue;
+    asked?.set(state, known);
+    return known;
+  }
   const { facts, byChance } = runCycle(rig, cycle, mayRun);
   if (remember) keep(byChance ? keyOfCycle : key, facts);
   return facts;
@@ -70,6 +96,7 @@ export function driveCycle(
 function keep(key: string, facts: CycleFacts): void {
   if (kept.size >= MOST_KEPT) kept.delete(kept.keys().next().value as string);
   kept.set(key, facts);
+  asked?.set(key, facts);
 }
 
 /** Everything a cycle's outcome hangs on besides chance, which hangs on the seed and the cycle's number. */

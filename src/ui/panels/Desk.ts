@@ -41,6 +41,8 @@ export interface Desk {
   readonly event: ReadonlySignal<BenchEvent | null>;
   /** Does one action now. A refusal is said in the caption and given back. */
   act(action: SittingAction): Refusal | SittingRefusal | null;
+  /** Drives the truck, and says so when it is back. The bench waits meanwhile, and the page does not stand still. */
+  roadTest(cycles: number): Promise<Refusal | SittingRefusal | null>;
   /** Lets sitting time run ahead, and says so. */
   wait(seconds: number): void;
   /** Lets sitting time run ahead until every instrument stands still, and says how long it took. */

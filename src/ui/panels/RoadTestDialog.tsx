@@ -23,16 +23,9 @@ export function RoadTestDialog({ desk, onClose }: { readonly desk: Desk; readonl
   };
   const drive = (): void => {
     driving.value = true;
-    // The word must be on the screen before the drive is worked out.
-    requestAnimationFrame(() =>
-      setTimeout(() => {
-        const refusal = desk.act({ kind: 'road-test', cycles: cycles.value });
-        driving.value = false;
-        const miles = desk.observation.value.lastDrive?.miles ?? 0;
-        if (refusal === null)
-          desk.tell(say('roadTest.back', { count: cycles.value, miles: fixed(miles, 0) }));
-      }),
-    );
+    void desk.roadTest(cycles.value).then(() => {
+      driving.value = false;
+    });
   };
   return (
     <Dialog title={say('roadTest.title')} onClose={onClose} wide>

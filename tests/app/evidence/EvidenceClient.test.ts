@@ -16,13 +16,12 @@ function onTheBench(mode: 'practice' | 'assessment' = 'practice') {
   const failures: EvidenceFailure[] = [];
   const evidence = new EvidenceClient({
     sealed: sealScenario(scenario),
-    record: () => sitting.record(),
     openLine: lines.open,
     failed: (failure) => failures.push(failure),
   });
   const events = { acted: () => {}, jumped: () => {}, exportRecord: () => {} };
   const desk = new SittingDesk(sitting, evidence, events, false);
-  evidence.open();
+  evidence.follow(() => sitting.record());
   desk.act({ kind: 'accept-job' });
   return { desk, evidence, sitting, lines, failures };
 }
@@ -102,6 +101,43 @@ describe('the page and whoever weighs its evidence', () => {
     expect(desk.record().claimedScore).toBe(61);
     // The worker is let go with its last answer.
     expect(lines.newest.hung).toBe(true);
+  });
+});
+
+describe('a road test', () => {
+  it('is driven off the page while the bench waits, and done when the page knows its outcome', async () => {
+    const { desk, lines, sitting } = onTheBench();
+    const back = desk.roadTest(2);
+    const request = lines.newest.told.at(-1);
+    if (request?.kind !== 'drive') throw new Error('nobody was asked to drive');
+    expect(request.record).toMatchObject({ actions: [{}, { tick: 0, action: { kind: 'road-test' } }] });
+    desk.pass(secondsToTicks(1));
+    expect(sitting.tick).toBe(0);
+    expect(desk.observation.value.lastDrive).toBeNull();
+    lines.newest.say({ kind: 'driven', id: request.id, outcomes: [] });
+    expect(await back).toBeNull();
+    expect(desk.observation.value.lastDrive?.cycles.length).toBe(2);
+    expect(desk.caption.value.sentence).toMatch(/^Back after 2 cycles, \d+ miles\.$/);
+    desk.pass(secondsToTicks(1));
+    expect(sitting.tick).toBe(secondsToTicks(1));
+  });
+
+  it('is driven on the page when the line breaks', async () => {
+    const { desk, lines } = onTheBench();
+    const back = desk.roadTest(1);
+    lines.newest.say(BROKE);
+    expect(await back).toBeNull();
+    expect(desk.observation.value.lastDrive?.cycles.length).toBe(1);
+  });
+
+  it('that is refused is not done', async () => {
+    const { desk, lines, sitting } = onTheBench();
+    desk.act({ kind: 'set-key', position: 'on' });
+    const back = desk.roadTest(1);
+    lines.newest.say({ kind: 'driven', id: 1, outcomes: [] });
+    expect(await back).not.toBeNull();
+    expect(desk.caption.value.tone).toBe('refusal');
+    expect(sitting.record().actions.length).toBe(2);
   });
 });
 

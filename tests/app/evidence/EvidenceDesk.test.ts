@@ -3,6 +3,7 @@ import { EvidenceDesk, type WeighedSitting } from '../../../src/app/evidence/Evi
 import type { EvidenceFailure, FromWorker } from '../../../src/app/evidence/messages.ts';
 import type { Result } from '../../../src/base/Result.ts';
 import type { Tick } from '../../../src/base/ticks.ts';
+import type { CycleFacts } from '../../../src/sim/world/driveCycle.ts';
 import { sealScenario } from '../../../src/training/scenario/seal.ts';
 import { Sitting } from '../../../src/training/sitting/Sitting.ts';
 import type { SittingAction, TimedAction } from '../../../src/training/sitting/SittingAction.ts';
@@ -79,6 +80,7 @@ function deskAt(options: { each?: number; load?: Result<null, EvidenceFailure> }
               return sitting;
             },
           },
+    drive: ({ seed }) => [[`drive of ${seed}`, {} as CycleFacts]],
     post: (message) => posted.push(message),
     nowMs: () => clock.ms,
     later: (work) => waiting.push(work),
@@ -190,6 +192,16 @@ describe('the evidence desk', () => {
       1,
       2,
     ]);
+  });
+
+  it('works drives out at once, before the tables are there and after it is broken', async () => {
+    const failure = { code: 'no-tables', detail: '404' } as const;
+    const { desk, posted, loaded } = deskAt({ load: { ok: false, error: failure } });
+    desk.hear({ kind: 'drive', id: 1, sealed, seed: 'one', record: null });
+    expect(posted).toEqual([{ kind: 'driven', id: 1, outcomes: [['drive of one', {}]] }]);
+    await loaded();
+    desk.hear({ kind: 'drive', id: 2, sealed, seed: 'two', record: null });
+    expect(posted.map(({ kind }) => kind)).toEqual(['driven', 'failed', 'driven']);
   });
 
   it('says why it cannot begin, and is silent from then on', async () => {

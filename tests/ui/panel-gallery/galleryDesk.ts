@@ -235,6 +235,7 @@ export function galleryDesk(seen: Observation, phase: 'bench' | 'repair', withLo
     functionsKnown: signal(true),
     caption: signal({ id: 1, sentence: 'Red lead placed on cavity 3 wire side.', tone: 'news' }),
     act: () => null,
+    roadTest: async () => null,
     wait: () => {},
     waitSteady: () => {},
     logReading: () => {},
