@@ -1,10 +1,12 @@
 import { filesOf, readText } from '../platform/node/textFiles.ts';
-import { cliWords, fileProblemLine, recordProblemText, replayProblemText } from '../text/cli.ts';
+import { cliWords, fileProblemLine, recordProblemText } from '../text/cli.ts';
+import type { EvidenceTables } from '../training/evidence/EvidenceTables.ts';
 import { loadScenario } from '../training/scenario/loadScenario.ts';
 import type { Scenario } from '../training/scenario/Scenario.ts';
-import { debrief } from '../training/score/debrief.ts';
 import { parseRecord } from '../training/sitting/parseRecord.ts';
 import type { CommandLine } from './commandLine.ts';
+import { debriefOf } from './debriefOf.ts';
+import { keptTables } from './keptTables.ts';
 import { type ExitCode, type Output, writeJson } from './Output.ts';
 
 /** What came of one record. */
@@ -20,7 +22,7 @@ interface Grade {
   readonly exit: ExitCode;
 }
 
-/** `grade RECORD…`: sits each record again and says whether the score it claims holds. */
+/** `grade RECORD…`: sits each record again, weighs what it showed, and says whether the score it claims holds. */
 export function grade({ files, json, options }: CommandLine, shipped: string, output: Output): ExitCode {
   if (files.length === 0) {
     output.err(cliWords.missingFiles);
@@ -37,7 +39,12 @@ export function grade({ files, json, options }: CommandLine, shipped: string, ou
     const loaded = text.ok ? loadScenario(text.value, path) : null;
     return loaded?.ok ? [loaded.value] : [];
   });
-  const grades = files.map((file) => gradeOne(file, scenarios));
+  const tables = keptTables();
+  if (!tables.ok) {
+    output.err(tables.error);
+    return 2;
+  }
+  const grades = files.map((file) => gradeOne(file, scenarios, tables.value));
   if (json)
     writeJson(
       output,
@@ -47,7 +54,7 @@ export function grade({ files, json, options }: CommandLine, shipped: string, ou
   return Math.max(...grades.map(({ exit }) => exit)) as ExitCode;
 }
 
-function gradeOne(file: string, scenarios: readonly Scenario[]): Grade {
+function gradeOne(file: string, scenarios: readonly Scenario[], tables: EvidenceTables): Grade {
   const nothing = { file, scenario: null, claimed: null, score: null, holds: null };
   const text = readText(file);
   if (!text.ok) return { ...nothing, problem: text.error, says: fileProblemLine(file, text.error), exit: 2 };
@@ -70,9 +77,9 @@ function gradeOne(file: string, scenarios: readonly Scenario[]): Grade {
       exit: 2,
     };
   }
-  const facts = debrief(scenario, record);
+  const facts = debriefOf(scenario, record, tables);
   if (!facts.ok) {
-    const says = cliWords.cannotGrade(file, replayProblemText(facts.error));
+    const says = cliWords.cannotGrade(file, facts.error.says);
     return {
       ...known,
       holds: record.claimedScore === null ? null : false,

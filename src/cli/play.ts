@@ -1,11 +1,14 @@
+import { err, ok, type Result } from '../base/Result.ts';
 import { readText, writeText } from '../platform/node/textFiles.ts';
 import { actionProblemLine, cliWords, fileProblemLine, refusedLine } from '../text/cli.ts';
 import { debriefLines, entryWords } from '../text/cliDebrief.ts';
 import { say } from '../text/translate.ts';
+import type { Scenario } from '../training/scenario/Scenario.ts';
 import type { DebriefFacts } from '../training/score/DebriefFacts.ts';
-import { debrief } from '../training/score/debrief.ts';
 import { Sitting } from '../training/sitting/Sitting.ts';
 import type { CommandLine } from './commandLine.ts';
+import { debriefOf } from './debriefOf.ts';
+import { keptTables } from './keptTables.ts';
 import { type ExitCode, type Output, writeJson } from './Output.ts';
 import { openScenario } from './openScenario.ts';
 import { parseActions } from './parseActions.ts';
@@ -45,8 +48,12 @@ export function play({ files, json, options }: CommandLine, output: Output): Exi
     return 2;
   }
   const closed = sitting.view().phase === 'closed';
-  const facts = closed ? debrief(scenario.value, sitting.record()) : null;
-  const found: DebriefFacts | null = facts?.ok ? facts.value : null;
+  const facts = closed ? debriefed(scenario.value, sitting) : ok(null);
+  if (!facts.ok) {
+    output.err(cliWords.cannotGrade(actionsPath, facts.error));
+    return 2;
+  }
+  const found: DebriefFacts | null = facts.value;
   const record = sitting.record(found?.score.total ?? null);
   const recordPath = options['--record'];
   if (recordPath !== undefined) {
@@ -67,4 +74,11 @@ export function play({ files, json, options }: CommandLine, output: Output): Exi
   if (found === null) output.out(cliWords.notClosed);
   else for (const line of debriefLines(found, sitting.view().log)) output.out(line);
   return 0;
+}
+
+function debriefed(scenario: Scenario, sitting: Sitting): Result<DebriefFacts, string> {
+  const tables = keptTables();
+  if (!tables.ok) return tables;
+  const facts = debriefOf(scenario, sitting.record(), tables.value);
+  return facts.ok ? facts : err(facts.error.says);
 }

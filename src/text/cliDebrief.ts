@@ -1,7 +1,8 @@
-import type { DebriefFacts, RuleOutcome } from '../training/score/DebriefFacts.ts';
+import type { DebriefFacts, JobCost } from '../training/score/DebriefFacts.ts';
 import type { LogEntry } from '../training/sitting/LogEntry.ts';
+import { boardLines, partLines, ruleLine } from './cliScore.ts';
 import { describeEntry } from './describeEntry.ts';
-import { clock, money } from './format.ts';
+import { clock, fixed, money } from './format.ts';
 import { has, say } from './translate.ts';
 
 /** The debrief as lines of plain text. */
@@ -9,11 +10,14 @@ export function debriefLines(facts: DebriefFacts, log: readonly LogEntry[]): rea
   const { verdict, score } = facts;
   return [
     say('debrief.title'),
-    `  ${say(verdict.right ? 'debrief.right' : 'debrief.wrong')} ${say('debrief.named', { item: say(`theItems.${verdict.named}`) })}`,
+    `  ${say(verdict.right ? 'debrief.right' : 'debrief.wrong')} ${say('debrief.named', { item: say(`theItems.${verdict.named}`) })}${modeWords(verdict)}`,
     `  ${say('debrief.truth')}: ${verdict.truth.map(truthWords).join(' ')}`,
     ...log
       .filter(({ id }) => verdict.cites.includes(id))
       .map((entry) => `  ${say('debrief.cited')} ${entryWords(entry)}`),
+    '',
+    'Suspect board',
+    ...boardLines(facts),
     '',
     say('debrief.method'),
     ...facts.rules.map(ruleLine),
@@ -27,13 +31,12 @@ export function debriefLines(facts: DebriefFacts, log: readonly LogEntry[]): rea
         )),
     '',
     say('debrief.cost'),
-    `  ${say('debrief.sum', { money: money(facts.cost.money), minutes: facts.cost.bookMinutes })}`,
+    `  ${costWords(facts.cost)}`,
+    `  until the verdict: ${costWords(facts.cost.untilVerdict)}`,
+    `  par: ${costWords({ money: facts.par.money, bookMinutes: facts.par.minutes })} (${facts.par.tests.join(', ')})`,
     '',
     `${say('debrief.score')}: ${say('debrief.total', { total: score.total })}`,
-    ...score.parts.map(
-      ({ part, points, of }) =>
-        `  ${say(`debrief.parts.${part}`).padEnd(16)}${say('debrief.of', { points, of })}`,
-    ),
+    ...score.parts.flatMap(partLines),
     ...facts.repairGaps.map((gap) => `  ${say('debrief.repairLacks')} ${say(`repairGaps.${gap}`)}`),
     ...(score.safetyDeduction > 0
       ? [`  ${say('debrief.deduction', { points: score.safetyDeduction })}`]
@@ -45,11 +48,20 @@ export function debriefLines(facts: DebriefFacts, log: readonly LogEntry[]): rea
   ];
 }
 
+const costWords = ({ money: dollars, bookMinutes }: JobCost): string =>
+  say('debrief.sum', { money: money(dollars), minutes: fixed(bookMinutes, 0) });
+
 /** One log entry in a line: its number, what was measured, the reading, what was heard, the note. */
 export function entryWords(entry: LogEntry): string {
   const { what, conditions, value, heard } = describeEntry(entry, true);
   const note = entry.note === '' ? '' : ` "${entry.note}"`;
   return `[${entry.id}] ${what}: ${value}${heard === null ? '' : ` · ${heard}`} (${conditions})${note}`;
+}
+
+function modeWords({ named, mode }: DebriefFacts['verdict']): string {
+  if (mode === null) return '';
+  const key = `itemModes.${named}.${mode}`;
+  return ` (${has(key) ? say(key) : mode})`;
 }
 
 function truthWords({ item, fault }: DebriefFacts['verdict']['truth'][number]): string {
@@ -59,39 +71,4 @@ function truthWords({ item, fault }: DebriefFacts['verdict']['truth'][number]): 
     fault: has(key) ? say(key) : say('unnamedFault', { fault }),
     item: say(`items.${item}`),
   });
-}
-
-const MARKS: Readonly<
-  Record<RuleOutcome['outcome'], 'debrief.kept' | 'debrief.missed' | 'debrief.noOccasion'>
-> = {
-  kept: 'debrief.kept',
-  missed: 'debrief.missed',
-  'no-occasion': 'debrief.noOccasion',
-};
-
-function firstTimes(ticks: RuleOutcome['ticks']): string {
-  return [...new Set(ticks.map(clock))].slice(0, 3).join(', ');
-}
-
-function ruleLine({ rule, outcome, entries, ticks, tooFew }: RuleOutcome): string {
-  const times = firstTimes(ticks);
-  const proof =
-    outcome === 'kept'
-      ? entries.length > 0
-        ? say('debrief.keptBy', { entries: entries.join(', ') })
-        : times === ''
-          ? ''
-          : say('debrief.keptAt', { times })
-      : outcome === 'missed'
-        ? tooFew !== undefined
-          ? say('debrief.tooFew', {
-              count: tooFew.ticks.length,
-              of: tooFew.of,
-              times: firstTimes(tooFew.ticks),
-            })
-          : times === ''
-            ? say('debrief.gap')
-            : say('debrief.missedAt', { times })
-        : '';
-  return `  ${say(MARKS[outcome]).padEnd(12)}${say(`rules.${rule}.title`)}${proof === '' ? '' : `: ${proof}`}`;
 }
