@@ -5,6 +5,7 @@ import { codes } from './codes.ts';
 import { controls } from './controls.ts';
 import { cupboard } from './cupboard.ts';
 import { debrief } from './debrief.ts';
+import { debriefScore } from './debriefScore.ts';
 import { drawing } from './drawing.ts';
 import { evidence } from './evidence.ts';
 import { faults } from './faults.ts';
@@ -39,6 +40,7 @@ export const catalogue = {
   ...controls,
   ...cupboard,
   ...debrief,
+  ...debriefScore,
   ...drawing,
   ...evidence,
   ...faults,
