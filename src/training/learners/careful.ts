@@ -2,8 +2,9 @@ import type { ItemId } from '../../sim/devices/items.ts';
 import { TOOL_ITEMS } from '../../sim/devices/items.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { Sign } from '../../sim/world/Observation.ts';
-import { bestNextTest, isProven } from '../evidence/bestNextTest.ts';
+import { isProven } from '../evidence/bestNextTest.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
+import { bestOf } from './bestOf.ts';
 import { markBoard } from './board.ts';
 import { Citations } from './cites.ts';
 import type { Learner } from './Learner.ts';
@@ -35,14 +36,9 @@ export const careful: Learner = (bench) => {
 };
 
 /** Eyes first: they cost little. */
-const CHEAP: readonly StandardTestId[] = ['look-around'];
+const CHEAP: readonly StandardTestId[] = ['look-around', 'look-plug', 'look-into-hoses'];
 /** What the trade wants to have seen before anything is condemned. */
-const DUTIES: readonly StandardTestId[] = [
-  'command-clicks',
-  'vacuum-and-sense',
-  'hold-capped',
-  'look-into-hoses',
-];
+const DUTIES: readonly StandardTestId[] = ['command-clicks', 'vacuum-and-sense', 'hold-capped'];
 const LOADED: readonly StandardTestId[] = ['feed-drop', 'ground-drop'];
 const MOST_TESTS = 30;
 const MOST_REPEATS = 2;
@@ -56,34 +52,30 @@ function take(hands: Technician, test: StandardTestId): void {
 }
 
 function prove(hands: Technician): void {
-  const { tables } = hands.bench;
-  for (let count = 0; count < MOST_TESTS; count++) {
-    const { chances } = hands.beliefs;
-    if (isProven(tables.suspects, chances)) return;
-    const done = new Set(tables.tests.flatMap(({ id }, number) => (hands.done.has(id) ? [number] : [])));
-    const next = bestNextTest(chances, tables.evidence, tables.minutes, done);
-    const test = next === null ? undefined : tables.tests[next.test];
-    if (test === undefined) return;
-    take(hands, test.id);
+  for (let count = 0; count < MOST_TESTS && !standsProven(hands); count++) {
+    const next = bestOf(hands);
+    if (next === null) return;
+    take(hands, next);
   }
 }
 
 /** What comes and goes is given another chance to show. */
 function tryAgain(hands: Technician): void {
-  const { tables } = hands.bench;
-  for (let count = 0; count < MOST_REPEATS; count++) {
+  const { suspects } = hands.bench.tables;
+  for (let count = 0; count < MOST_REPEATS && !standsProven(hands); count++) {
     const { chances } = hands.beliefs;
-    if (isProven(tables.suspects, chances)) return;
-    const shifty = tables.suspects.reduce(
+    const shifty = suspects.reduce(
       (sum, { faces }, s) => (faces === null ? sum : sum + (chances[s] ?? 0)),
       0,
     );
-    if (shifty < MAY_COME_AND_GO) return;
-    const next = bestNextTest(chances, tables.evidence, tables.minutes, new Set());
-    const test = next === null ? undefined : tables.tests[next.test];
-    if (test === undefined) return;
-    take(hands, test.id);
+    const next = shifty < MAY_COME_AND_GO ? null : bestOf(hands, 'all');
+    if (next === null) return;
+    take(hands, next);
   }
+}
+
+function standsProven({ beliefs, bench }: Technician): boolean {
+  return isProven(bench.tables.suspects, beliefs.chances);
 }
 
 const CIRCUIT: readonly VerdictItem[] = [

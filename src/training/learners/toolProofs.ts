@@ -1,8 +1,8 @@
 import type { ItemId } from '../../sim/devices/items.ts';
-import type { Outcome } from '../../sim/rigs/standardTests/Outcome.ts';
 import type { TestTool } from '../../sim/rigs/standardTests/StandardTest.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
+import { isAsSound } from './asSound.ts';
 import type { Note } from './Note.ts';
 
 /** The tests that prove a tool before it is trusted. */
@@ -33,22 +33,6 @@ export function badToolOf(
   test: StandardTestId,
   notes: readonly Note[],
 ): ItemId | null {
-  const number = tables.tests.findIndex(({ id }) => id === test);
-  const sound = tables.suspects.findIndex(({ items }) => items.length === 0);
-  const draws = tables.evidence.table.outcomes[number]?.[sound] ?? [];
-  const odd = notes.find(
-    ({ shown }) =>
-      !draws.some((draw) => draw.some((one) => one.setUp === shown.setUp && isAlike(one, shown))),
-  );
+  const odd = notes.find((note) => !isAsSound(tables, note));
   return odd === undefined ? null : (RENEWED_BY[test]?.(odd.shown.setUp) ?? null);
-}
-
-/** Readings that differ by less than the instrument's error, or by this share, are the same to a technician. */
-const SAME_SHARE = 0.15;
-
-function isAlike(one: { readonly value: Outcome['value'] }, shown: Outcome): boolean {
-  if (shown.kind !== 'number' || typeof shown.value !== 'number' || typeof one.value !== 'number')
-    return one.value === shown.value;
-  const larger = Math.max(Math.abs(one.value), Math.abs(shown.value));
-  return Math.abs(one.value - shown.value) <= Math.max(2 * shown.half, SAME_SHARE * larger);
 }

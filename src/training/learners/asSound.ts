@@ -1,0 +1,21 @@
+import type { Outcome } from '../../sim/rigs/standardTests/Outcome.ts';
+import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
+import type { Note } from './Note.ts';
+
+/** Whether something was shown as it is with sound tools on a sound truck, by the printed tables. */
+export function isAsSound({ tests, suspects, evidence }: EvidenceTables, { test, shown }: Note): boolean {
+  const number = tests.findIndex(({ id }) => id === test);
+  const sound = suspects.findIndex(({ items }) => items.length === 0);
+  const draws = evidence.table.outcomes[number]?.[sound] ?? [];
+  return draws.some((draw) => draw.some((one) => one.setUp === shown.setUp && isAlike(one, shown)));
+}
+
+/** Readings that differ by less than twice the instrument's error, or by this share, are the same to a technician. */
+const SAME_SHARE = 0.15;
+
+function isAlike(one: { readonly value: Outcome['value'] }, shown: Outcome): boolean {
+  if (shown.kind !== 'number' || typeof shown.value !== 'number' || typeof one.value !== 'number')
+    return one.value === shown.value;
+  const larger = Math.max(Math.abs(one.value), Math.abs(shown.value));
+  return Math.abs(one.value - shown.value) <= Math.max(2 * shown.half, SAME_SHARE * larger);
+}

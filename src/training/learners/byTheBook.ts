@@ -1,0 +1,80 @@
+import { TOOL_ITEMS } from '../../sim/devices/items.ts';
+import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
+import { MAX_CITATIONS } from '../sitting/mayAct.ts';
+import type { VerdictItem } from '../sitting/SittingAction.ts';
+import { isAsSound } from './asSound.ts';
+import type { Learner } from './Learner.ts';
+import { clearCodes, DECIDING, drive, readCodes, renewAndRetest, testNewUnit } from './repair.ts';
+import { Technician } from './Technician.ts';
+import { modeOf } from './verdict.ts';
+
+/** One order for every truck, as a trade's book has it: eyes, tools, circuits under load, unit, hoses. */
+const BOOK: readonly StandardTestId[] = [
+  'codes-and-freeze-data',
+  'look-around',
+  'look-plug',
+  'look-fuse',
+  'battery-under-load',
+  'feed-drop',
+  'ground-drop',
+  'command-clicks',
+  'reader-at-rest',
+  'sense-at-plug',
+  'sense-at-controller',
+  'sense-with-solenoid-on',
+  'vacuum-and-sense',
+  'hold-capped',
+  'look-into-hoses',
+  'coil-ohms',
+  'jumper-clicks',
+  'sense-parted',
+  'bridge-3-to-2',
+  'cavities-2-to-3-ohms',
+  'drag-terminals',
+  'wiggle-sense',
+  'trip-and-reset',
+  'smoke-vessel-alone',
+  'smoke-unit-alone',
+  'smoke-air-hose',
+  'engine-port-hold',
+  'engine-vacuum-at-hose',
+  'stroke-jar',
+  'slow-strokes-jar',
+  'vent-shut-hold',
+];
+/** What is done on every truck, however early something turns out plainly bad. */
+const ON_EVERY_TRUCK: readonly StandardTestId[] = [
+  'feed-drop',
+  'ground-drop',
+  'command-clicks',
+  'vacuum-and-sense',
+  'hold-capped',
+];
+const PLAINLY = 0.9;
+const CYCLES = 3;
+
+/** Works the book from the top, stops when something is plainly bad, and says what was out of limits. */
+export const byTheBook: Learner = (bench) => {
+  const hands = new Technician(bench);
+  const isPlain = (): boolean => hands.beliefs.posterior.leading().chance >= PLAINLY;
+  bench.do({ kind: 'accept-job' });
+  for (const test of BOOK) if (!isPlain()) hands.workProven(test);
+  for (const test of ON_EVERY_TRUCK) if (!hands.done.has(test)) hands.workProven(test);
+  const item = hands.beliefs.posterior.leading().item as VerdictItem;
+  bench.do({ kind: 'give-verdict', item, mode: modeOf(hands.beliefs, item), cites: outOfLimits(hands) });
+  if (item !== 'nothing-wrong' && !TOOL_ITEMS.includes(item)) {
+    if (item === 'unit') testNewUnit(bench, DECIDING.unit);
+    renewAndRetest(bench, item);
+  }
+  clearCodes(bench);
+  drive(bench, CYCLES);
+  readCodes(bench);
+  bench.do({ kind: 'close-job' });
+};
+
+/** The last entries in which something was not as on a sound truck; where everything was, the last entries there are. */
+function outOfLimits({ bench }: Technician): readonly number[] {
+  const odd = bench.notes.filter((note) => !isAsSound(bench.tables, note));
+  const entries = [...new Set((odd.length > 0 ? odd : bench.notes).map(({ entry }) => entry))];
+  return entries.slice(-MAX_CITATIONS);
+}
