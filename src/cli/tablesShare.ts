@@ -57,7 +57,11 @@ export function workShare(share: TableShare, tell: (message: ShareMessage) => vo
 // Started by `tables` as a process of its own: it says which share is meant.
 if (process.send !== undefined) {
   process.once('message', (share: TableShare) => {
-    workShare(share, (message) => process.send?.(message));
-    process.disconnect();
+    // The result is large: the line is held open until it has gone.
+    workShare(share, (message) => {
+      process.send?.(message, undefined, undefined, () => {
+        if (message.kind === 'done') process.disconnect();
+      });
+    });
   });
 }

@@ -1,19 +1,31 @@
 import type { Shown } from './Shown.ts';
 import { type ShownMark, shownMarks } from './testLikelihood.ts';
 
-/** What a test showed, once or several times over: by read mark, and by trial. */
+/** What a test showed, once or several times over: by read mark, and in order. */
 export interface ShownTest {
   readonly marks: readonly ShownMark[];
-  /** What belongs to each trial, in order: the first reading of every mark, the second of every mark, and so on. */
-  readonly trials: readonly (readonly Shown[])[];
+  readonly shown: readonly Shown[];
 }
 
 export function shownTest(shown: readonly Shown[]): ShownTest {
-  return { marks: shownMarks(shown), trials: trialsOf(shown) };
+  return { marks: shownMarks(shown), shown };
 }
 
-/** A mark that is read less often than others is spread over their trials evenly. */
-export function trialsOf(shown: readonly Shown[]): readonly (readonly Shown[])[] {
+/** How often the mark is read that is read most often. */
+export function trialsIn(shown: readonly Shown[]): number {
+  return Math.max(0, ...[...byMark(shown)].map((all) => all.length));
+}
+
+/** What belongs to each of so many trials, in order. What each mark showed is spread over them evenly. */
+export function trialsOf(shown: readonly Shown[], count: number): readonly (readonly Shown[])[] {
+  const trials: Shown[][] = Array.from({ length: count }, () => []);
+  for (const all of byMark(shown)) {
+    for (const [i, one] of all.entries()) trials[Math.floor((i * count) / all.length)]?.push(one);
+  }
+  return trials;
+}
+
+function byMark(shown: readonly Shown[]): readonly (readonly Shown[])[] {
   const marks = new Map<string, Shown[]>();
   for (const one of shown) {
     const key = `${one.channel} ${one.setUp}`;
@@ -21,10 +33,5 @@ export function trialsOf(shown: readonly Shown[]): readonly (readonly Shown[])[]
     marks.set(key, all);
     all.push(one);
   }
-  const count = Math.max(0, ...[...marks.values()].map((all) => all.length));
-  const trials: Shown[][] = Array.from({ length: count }, () => []);
-  for (const all of marks.values()) {
-    for (const [i, one] of all.entries()) trials[Math.floor((i * count) / all.length)]?.push(one);
-  }
-  return trials;
+  return [...marks.values()];
 }

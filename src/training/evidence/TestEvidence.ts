@@ -58,10 +58,10 @@ function casesOfEach(suspects: readonly Suspect[], count: number): readonly Susp
   const numbers = new Map(casesOf(suspects).map(({ faults }, c) => [keyOfFaults(faults), c]));
   return suspects.map(({ family, level, faces }, own) => {
     const beside = [level - 1, level + 1].flatMap((next) => places.get(`${family} ${next}`) ?? []);
-    if (faces === null || faces.trialOf === 'moved') return { own, beside, faces: null };
-    const good = numbers.get(keyOfFaults(faces.good)) ?? count;
+    const good = faces === null ? count : (numbers.get(keyOfFaults(faces.good)) ?? count);
+    if (faces === null || good >= count) return { own, beside, faces: null };
+    if (faces.trialOf === 'moved') return { own, beside, faces: { chance: faces.chance, good, bad: null } };
     const bad = numbers.get(keyOfFaults(faces.bad)) ?? count;
-    const kept = good < count && bad < count;
-    return { own, beside, faces: kept ? { chance: faces.chance, good, bad } : null };
+    return { own, beside, faces: bad < count ? { chance: faces.chance, good, bad } : null };
   });
 }

@@ -1,37 +1,51 @@
 import { exp, ln } from '../../base/maths.ts';
 import type { TestDraws } from './OutcomeTable.ts';
 import type { Shown } from './Shown.ts';
-import { type ShownTest, shownTest, trialsOf } from './ShownTest.ts';
+import { type ShownTest, shownTest, trialsIn, trialsOf } from './ShownTest.ts';
 import { type ForetoldTest, foretoldTest, shownMarks, testLikelihood } from './testLikelihood.ts';
 
-/** Where a suspect's answers stand among a test's cases: its own, its neighbours' in degree, and its faces'. */
+/** Where a suspect's answers stand among a test's cases: its own, and its neighbours' in degree. */
 export interface SuspectCases {
   readonly own: number;
   readonly beside: readonly number[];
-  /** For what comes and goes at each trial: the chance of its bad face, and the cases of both. */
-  readonly faces: { readonly chance: number; readonly good: number; readonly bad: number } | null;
+  /** Of what comes and goes: the cases of its faces. `bad` is null where the bad face has no case of its own. */
+  readonly faces: { readonly chance: number; readonly good: number; readonly bad: number | null } | null;
 }
 
-/** Suspects that one test foretells the same of: rows in place of cases. */
-type Foreteller = SuspectCases;
+/** What suspects foretell of one test, alike for all that share it. Numbers are of rows. */
+interface Foreteller {
+  readonly own: number;
+  readonly beside: readonly number[];
+  readonly faces: FacesInTest | null;
+}
+
+/** At each trial, or at each run of the test, the bad face shows by this chance. */
+interface FacesInTest {
+  readonly chance: number;
+  readonly good: number;
+  readonly bad: number;
+  readonly by: 'trial' | 'run';
+}
 
 /** One thing that the test may show: a draw of a row, with the share of it among what a suspect shows. */
 export interface TestSample {
-  /** Number of the sample, for `under`. */
+  /** Number of the sample, for `sampleUnder`. */
   readonly sample: number;
   readonly share: number;
 }
 
-/** How many of a suspect's draws stand for what a test may show; of one that comes and goes, all four. */
+/** How many of a suspect's draws stand for what a test may show; of one that comes and goes, more. */
 const SAMPLES = 2;
-const SAMPLES_OF_COMING = 4;
+const MOST_SAMPLES = 4;
+/** A face shows where what was seen is so many times as likely under it. */
+const TOLD_APART = 2;
 
 /**
  * One test's column of the table. Cases that show the same share one row, and suspects of the same rows are one
  * foreteller: what is worked out once holds for all of them.
  */
 export class TestSheet {
-  readonly foretellerOf: readonly number[];
+  private readonly foretellerOf: readonly number[];
   private readonly rows: TestDraws[] = [];
   private readonly rowOf: readonly number[];
   private readonly foretellers: Foreteller[] = [];
@@ -39,10 +53,7 @@ export class TestSheet {
   private readonly shown = new Map<number, ShownTest>();
   private readonly under = new Map<number, Float64Array>();
 
-  constructor(
-    cases: readonly TestDraws[],
-    private readonly suspects: readonly SuspectCases[],
-  ) {
+  constructor(cases: readonly TestDraws[], suspects: readonly SuspectCases[]) {
     const numbers = new Map<TestDraws, number>();
     this.rowOf = cases.map((row) => {
       let number = numbers.get(row);
@@ -53,7 +64,15 @@ export class TestSheet {
       }
       return number;
     });
-    this.foretellerOf = this.sortedOut();
+    const known = new Map<string, number>();
+    this.foretellerOf = suspects.map((suspect) => {
+      const key = this.keyOf(suspect);
+      const there = known.get(key);
+      if (there !== undefined) return there;
+      known.set(key, this.foretellers.length);
+      this.foretellers.push(this.foreteller(suspect));
+      return this.foretellers.length - 1;
+    });
   }
 
   /** Likelihood under each suspect of what the test showed. */
@@ -64,14 +83,12 @@ export class TestSheet {
 
   /** What the test may show where this suspect is the truth; shares sum to 1. */
   samplesOf(suspect: number): readonly TestSample[] {
-    const { own, faces } = this.suspects[suspect] as SuspectCases;
-    const ownRow = this.rowAt(own);
-    if (faces === null) return this.drawsOf(ownRow, SAMPLES, 1);
-    if (trialsOf(this.rows[ownRow]?.[0] ?? []).length > 1) return this.drawsOf(ownRow, SAMPLES_OF_COMING, 1);
-    const { chance, good, bad } = faces;
+    const { own, faces } = this.foretellerFor(suspect);
+    if (faces === null) return this.drawsOf(own, SAMPLES, 1);
+    if (faces.by === 'run' || this.trialsInRow(own) > 1) return this.drawsOf(own, MOST_SAMPLES, 1);
     return [
-      ...this.drawsOf(this.rowAt(good), SAMPLES, 1 - chance),
-      ...this.drawsOf(this.rowAt(bad), SAMPLES, chance),
+      ...this.drawsOf(faces.good, SAMPLES, 1 - faces.chance),
+      ...this.drawsOf(faces.bad, SAMPLES, faces.chance),
     ];
   }
 
@@ -85,15 +102,56 @@ export class TestSheet {
     }
     const known = row[foreteller] as number;
     if (known >= 0) return known;
-    const value = this.likelihood(this.shownIn(sample), this.foretellers[foreteller] as Foreteller);
+    const value = this.likelihood(this.shownIn(sample), this.foretellerFor(suspect));
     row[foreteller] = value;
     return value;
+  }
+
+  /** Chance that one run shows the bad face of this suspect; 0 where it has none, or the test cannot tell it. */
+  showing(suspect: number): number {
+    const { own, faces } = this.foretellerFor(suspect);
+    if (faces === null) return 0;
+    if (faces.by === 'run') return faces.chance;
+    if (!this.tellsApart(this.rows[faces.bad]?.[0] ?? [], faces.bad, faces.good)) return 0;
+    let quiet = 1;
+    for (let trial = this.trialsInRow(own); trial > 0; trial--) quiet *= 1 - faces.chance;
+    return 1 - quiet;
+  }
+
+  /** The same text for suspects that foretell the same. */
+  private keyOf({ own, beside, faces }: SuspectCases): string {
+    const rows = [own, ...beside].map((one) => this.rowAt(one)).join();
+    if (faces === null) return rows;
+    const bad = faces.bad === null ? 'none' : this.rowAt(faces.bad);
+    return `${rows} ${faces.chance} ${this.rowAt(faces.good)} ${bad}`;
+  }
+
+  private foreteller({ own, beside, faces }: SuspectCases): Foreteller {
+    const ownRow = this.rowAt(own);
+    if (faces === null) return { own: ownRow, beside: beside.map((one) => this.rowAt(one)), faces: null };
+    const good = this.rowAt(faces.good);
+    if (faces.bad !== null) {
+      const inTest = { chance: faces.chance, good, bad: this.rowAt(faces.bad), by: 'trial' } as const;
+      return { own: ownRow, beside: [], faces: inTest };
+    }
+    // Movements cannot be told one from another in a test: what the draws showed of the bad face stands for it.
+    const draws = this.rows[ownRow] ?? [];
+    const bad = ownRow === good ? [] : draws.filter((shown) => this.tellsApart(shown, ownRow, good));
+    if (bad.length === 0) return { own: good, beside: [], faces: null };
+    this.rows.push(bad);
+    // One imagined draw, half of it bad, keeps four draws from claiming a certainty.
+    const chance = (bad.length + 0.5) / (draws.length + 1);
+    return { own: ownRow, beside: [], faces: { chance, good, bad: this.rows.length - 1, by: 'run' } };
+  }
+
+  private tellsApart(shown: readonly Shown[], own: number, other: number): boolean {
+    return own !== other && this.underRow(own, shown) > TOLD_APART * this.underRow(other, shown);
   }
 
   private drawsOf(row: number, most: number, share: number): readonly TestSample[] {
     const count = Math.min(most, Math.max(this.rows[row]?.length ?? 0, 1));
     return Array.from({ length: count }, (_, draw) => ({
-      sample: row * SAMPLES_OF_COMING + draw,
+      sample: row * MOST_SAMPLES + draw,
       share: share / count,
     }));
   }
@@ -101,15 +159,15 @@ export class TestSheet {
   private shownIn(sample: number): ShownTest {
     let shown = this.shown.get(sample);
     if (shown === undefined) {
-      const row = this.rows[Math.floor(sample / SAMPLES_OF_COMING)];
-      shown = shownTest(row?.[sample % SAMPLES_OF_COMING] ?? []);
+      const row = this.rows[Math.floor(sample / MOST_SAMPLES)];
+      shown = shownTest(row?.[sample % MOST_SAMPLES] ?? []);
       this.shown.set(sample, shown);
     }
     return shown;
   }
 
-  private likelihood({ marks, trials }: ShownTest, { own, beside, faces }: Foreteller): number {
-    if (faces !== null) return this.comesAndGoes(trials, faces);
+  private likelihood({ marks, shown }: ShownTest, { own, beside, faces }: Foreteller): number {
+    if (faces !== null) return this.comesAndGoes(shown, faces, this.trialsInRow(own));
     return testLikelihood(
       marks,
       this.foretoldBy(own),
@@ -122,20 +180,29 @@ export class TestSheet {
    * as for what is always there. So k bad trials of n weigh p^k·(1 − p)^(n − k).
    */
   private comesAndGoes(
-    trials: ShownTest['trials'],
-    { chance, good, bad }: NonNullable<Foreteller['faces']>,
+    shown: readonly Shown[],
+    { chance, good, bad, by }: FacesInTest,
+    trialsInRun: number,
   ): number {
-    const under = (row: number, shown: readonly Shown[]): number =>
-      testLikelihood(shownMarks(shown), this.foretoldBy(row), []);
+    const trials = trialsIn(shown);
+    const runs = Math.max(Math.floor(trials / Math.max(trialsInRun, 1) + 0.5), 1);
     let log = 0;
     const [shownGood, shownBad]: [Shown[], Shown[]] = [[], []];
-    for (const trial of trials) {
-      const [asGood, asBad] = [under(good, trial), under(bad, trial)];
+    for (const trial of trialsOf(shown, by === 'run' ? runs : trials)) {
+      const [asGood, asBad] = [this.underRow(good, trial), this.underRow(bad, trial)];
       const better = Math.max(asGood, asBad);
       if (better > 0) log += ln(((1 - chance) * asGood + chance * asBad) / better);
       (asGood >= asBad ? shownGood : shownBad).push(...trial);
     }
-    return exp(log) * under(good, shownGood) * under(bad, shownBad);
+    return exp(log) * this.underRow(good, shownGood) * this.underRow(bad, shownBad);
+  }
+
+  private underRow(row: number, shown: readonly Shown[]): number {
+    return testLikelihood(shownMarks(shown), this.foretoldBy(row), []);
+  }
+
+  private trialsInRow(row: number): number {
+    return trialsIn(this.rows[row]?.[0] ?? []);
   }
 
   private foretoldBy(row: number): ForetoldTest {
@@ -147,30 +214,8 @@ export class TestSheet {
     return foretold;
   }
 
-  private sortedOut(): readonly number[] {
-    const numbers = new Map<string, number>();
-    return this.suspects.map(({ own, beside, faces }) => {
-      const foreteller: Foreteller = {
-        own: this.rowAt(own),
-        beside: beside.map((one) => this.rowAt(one)),
-        faces:
-          faces === null
-            ? null
-            : { chance: faces.chance, good: this.rowAt(faces.good), bad: this.rowAt(faces.bad) },
-      };
-      const { chance, good, bad } = foreteller.faces ?? { chance: 0, good: -1, bad: -1 };
-      const key =
-        foreteller.faces === null
-          ? `${foreteller.own} ${foreteller.beside.join()}`
-          : `face ${chance} ${good} ${bad}`;
-      let number = numbers.get(key);
-      if (number === undefined) {
-        number = this.foretellers.length;
-        numbers.set(key, number);
-        this.foretellers.push(foreteller);
-      }
-      return number;
-    });
+  private foretellerFor(suspect: number): Foreteller {
+    return this.foretellers[this.foretellerOf[suspect] ?? 0] ?? { own: 0, beside: [], faces: null };
   }
 
   private rowAt(number: number): number {
