@@ -41,6 +41,15 @@ test('axe finds nothing on the board, the work order, the bench, the verdict and
     await page.getByRole('tab', { name: tab, exact: true }).click();
     expect(await findings(page), tab).toEqual([]);
   }
+  await page.getByRole('tab', { name: 'Suspects' }).click();
+  await page.getByRole('button', { name: 'Fuse open' }).click();
+  await page.getByRole('radio', { name: /^Cleared/ }).check();
+  await page.getByRole('checkbox').check();
+  expect(await findings(page), 'a suspect').toEqual([]);
+  await page.getByRole('button', { name: 'Set this mark' }).click();
+  await page.getByRole('button', { name: 'Entry 1', exact: true }).click();
+  expect(await findings(page), 'the board with a mark').toEqual([]);
+  await page.getByRole('tab', { name: 'Reader' }).click();
   await page.getByRole('radiogroup', { name: 'Key' }).getByRole('radio', { name: 'On', exact: true }).click();
   await page.getByRole('button', { name: 'Read codes' }).click();
   expect(await findings(page), 'codes').toEqual([]);
@@ -66,6 +75,8 @@ test('axe finds nothing on the board, the work order, the bench, the verdict and
   expect(await findings(page), 'parts cupboard').toEqual([]);
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Give a verdict' }).click();
+  await page.getByRole('radio', { name: 'the unit (leak detection pump)' }).check();
+  expect(await findings(page), 'verdict on the unit').toEqual([]);
   await page.getByRole('radio', { name: 'nothing wrong here' }).check();
   expect(await findings(page), 'verdict').toEqual([]);
   await page.getByRole('button', { name: 'Give this verdict' }).click();
