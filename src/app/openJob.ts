@@ -1,4 +1,5 @@
 import { err, ok, type Result } from '../base/Result.ts';
+import { atOnce, type Steps } from '../base/steps.ts';
 import type { Scenario } from '../training/scenario/Scenario.ts';
 import { openSealed, type SealedScenario } from '../training/scenario/seal.ts';
 import { parseRecord } from '../training/sitting/parseRecord.ts';
@@ -20,9 +21,19 @@ export function openJob(
   stored: { readonly record: unknown } | undefined,
   freshSeed: () => string,
 ): Result<OpenJob, OpenProblem> {
+  return atOnce(openJobSteps(sealed, stored, freshSeed));
+}
+
+/** `openJob` in steps of some milliseconds, drives apart. */
+export function* openJobSteps(
+  sealed: SealedScenario,
+  stored: { readonly record: unknown } | undefined,
+  freshSeed: () => string,
+): Steps<Result<OpenJob, OpenProblem>> {
   const opened = openSealed(sealed);
   if (!opened.ok) return err({ code: 'scenario-broken', detail: opened.error });
   const scenario = opened.value;
+  yield;
   if (stored === undefined) {
     // A walkthrough's numbers are spoken of in its steps, so they are the same for everyone.
     const seed = scenario.mode === 'walkthrough' ? scenario.seed : freshSeed();
@@ -30,7 +41,8 @@ export function openJob(
   }
   const record = parseRecord(JSON.stringify(stored.record) ?? '');
   if (!record.ok) return err({ code: 'record-damaged' });
-  const resumed = Sitting.resume(scenario, record.value);
+  yield;
+  const resumed = yield* Sitting.resumeSteps(scenario, record.value);
   if (resumed.ok) return ok({ scenario, sitting: resumed.value });
   return err({ code: resumed.error.code === 'wrong-scenario' ? 'record-changed' : 'record-damaged' });
 }

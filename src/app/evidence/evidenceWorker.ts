@@ -1,3 +1,4 @@
+import { nextTask } from '../nextTask.ts';
 import { drivesOf } from './drivesOf.ts';
 import { EvidenceDesk } from './EvidenceDesk.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
@@ -10,23 +11,11 @@ interface WorkerScope {
 }
 const scope = self as unknown as WorkerScope;
 
-// A message to oneself comes after all that were sent before it, and sooner than the shortest timer.
-const turns = new MessageChannel();
-let next: (() => void) | null = null;
-turns.port1.onmessage = () => {
-  const work = next;
-  next = null;
-  work?.();
-};
-
 const desk = new EvidenceDesk({
   load: loadWeighing,
   drive: drivesOf,
   post: (message) => scope.postMessage(message),
   nowMs: () => performance.now(),
-  later: (work) => {
-    next = work;
-    turns.port2.postMessage(null);
-  },
+  later: (work) => void nextTask().then(work),
 });
 scope.onmessage = ({ data }) => desk.hear(data);

@@ -1,9 +1,11 @@
 import type { Result } from '../../base/Result.ts';
 import type { SealedScenario } from '../../training/scenario/seal.ts';
-import { type OpenJob, type OpenProblem, openJob } from '../openJob.ts';
+import { inSlices } from '../inSlices.ts';
+import { nextTask } from '../nextTask.ts';
+import { type OpenJob, type OpenProblem, openJobSteps } from '../openJob.ts';
 import type { EvidenceClient } from './EvidenceClient.ts';
 
-/** Opens a job as `openJob` does, with its drives worked out off the page first, so that the page does not stand still. */
+/** Opens a job as `openJob` does, with its drives worked out off the page first and the rest in slices: the page lives meanwhile. */
 export async function openDriven(
   evidence: EvidenceClient,
   sealed: SealedScenario,
@@ -11,5 +13,8 @@ export async function openDriven(
   seed: string,
 ): Promise<Result<OpenJob, OpenProblem>> {
   await evidence.drive(seed, stored?.record ?? null);
-  return openJob(sealed, stored, () => seed);
+  await nextTask();
+  const opened = await inSlices(openJobSteps(sealed, stored, () => seed));
+  await nextTask();
+  return opened;
 }

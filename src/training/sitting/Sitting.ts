@@ -1,5 +1,6 @@
 import { assert } from '../../base/assert.ts';
 import { ok, type Result } from '../../base/Result.ts';
+import type { Steps } from '../../base/steps.ts';
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import type { ItemId } from '../../sim/devices/items.ts';
 import type { Refusal } from '../../sim/world/Action.ts';
@@ -12,7 +13,7 @@ import { marked } from './marked.ts';
 import { paperworkRefusal } from './mayAct.ts';
 import { nextPhase, type PhaseEvent } from './phases.ts';
 import { GRID_TICKS, Recorder } from './Recorder.ts';
-import { type ReplayProblem, replayActions } from './replayActions.ts';
+import { type ReplayProblem, replayActions, replaySteps } from './replayActions.ts';
 import type { SittingAction, SittingRefusal, TimedAction } from './SittingAction.ts';
 import { MAX_TICK, PROGRAM_VERSION, type SittingRecord } from './SittingRecord.ts';
 import type { ScenarioCard, SittingPhase, SittingView, StripSample } from './SittingView.ts';
@@ -69,6 +70,11 @@ export class Sitting {
     makeWorld: WorldMaker = theWorld,
   ): Result<Sitting, ReplayProblem> {
     return replayActions(() => Sitting.begin(scenario, record.seed, makeWorld), scenario, record, {});
+  }
+
+  /** `resume` in steps of some milliseconds. */
+  static resumeSteps(scenario: Scenario, record: SittingRecord): Steps<Result<Sitting, ReplayProblem>> {
+    return replaySteps(() => Sitting.begin(scenario, record.seed), scenario, record, {});
   }
 
   get tick(): Tick {

@@ -1,5 +1,6 @@
 import { err, ok, type Result } from '../../base/Result.ts';
-import type { Tick } from '../../base/ticks.ts';
+import { atOnce, type Steps } from '../../base/steps.ts';
+import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import type { Refusal } from '../../sim/world/Action.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import type { Sitting } from './Sitting.ts';
@@ -28,6 +29,9 @@ export interface ReplayOptions {
   readonly onRefusal?: 'stop' | 'skip';
 }
 
+/** Time without actions is passed in stretches of this length. */
+const STRETCH_TICKS = secondsToTicks(60);
+
 /** Does the record's actions on a sitting that has just begun under the record's seed. */
 export function replayActions(
   begin: () => Sitting,
@@ -35,6 +39,16 @@ export function replayActions(
   record: SittingRecord,
   options: ReplayOptions,
 ): Result<Sitting, ReplayProblem> {
+  return atOnce(replaySteps(begin, scenario, record, options));
+}
+
+/** `replayActions` in steps of some milliseconds. */
+export function* replaySteps(
+  begin: () => Sitting,
+  scenario: Scenario,
+  record: SittingRecord,
+  options: ReplayOptions,
+): Steps<Result<Sitting, ReplayProblem>> {
   const problem = formProblem(scenario, record);
   if (problem !== null) return err(problem);
   const sitting = begin();
@@ -49,14 +63,14 @@ export function replayActions(
       continue;
     // A wait went on beyond the action after it.
     if (timed.tick < sitting.tick) return err({ code: 'actions-out-of-order', index });
-    sitting.advanceTo(timed.tick);
+    yield* passTo(sitting, timed.tick);
     options.before?.(sitting, timed);
     const done = sitting.apply(timed.action);
     if (!done.ok && options.onRefusal !== 'skip')
       return err({ code: 'action-refused', index, refusal: done.error });
     options.after?.(sitting, timed);
   }
-  if (record.endTick > sitting.tick) sitting.advanceTo(record.endTick);
+  if (record.endTick > sitting.tick) yield* passTo(sitting, record.endTick);
   sitting.onGrid = null;
   if (
     options.onRefusal !== 'skip' &&
@@ -65,6 +79,16 @@ export function replayActions(
     return err({ code: 'end-differs' });
   }
   return ok(sitting);
+}
+
+function* passTo(sitting: Sitting, tick: Tick): Steps<void> {
+  while (sitting.tick < tick) {
+    const before = sitting.tick;
+    sitting.advanceTo(Math.min(tick, before + STRETCH_TICKS));
+    // Once the job is closed its time stands still.
+    if (sitting.tick === before) return;
+    yield;
+  }
 }
 
 function formProblem(scenario: Scenario, record: SittingRecord): ReplayProblem | null {

@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { DriveOutcomes } from '../../../src/sim/world/driveCycle.ts';
 import { hashOfContent } from '../../../src/training/scenario/hashOfContent.ts';
 import { sealScenario } from '../../../src/training/scenario/seal.ts';
@@ -27,14 +27,19 @@ async function freshProgram() {
 /** As it comes from one copy of the program to another. */
 const sent = <T>(value: T): T => structuredClone(value);
 
-describe('drives worked out in another copy of the program', () => {
+const FRESH_PROGRAM_MS = 30_000;
+
+describe('drives worked out in another copy of the program', { timeout: FRESH_PROGRAM_MS }, () => {
   let alone: string;
-  beforeEach(async () => {
-    alone = (await freshProgram()).open().record().endHash;
-  });
+  let outcomes: DriveOutcomes;
+  let worker: Awaited<ReturnType<typeof freshProgram>>;
+  beforeAll(async () => {
+    worker = await freshProgram();
+    outcomes = sent(worker.drive(null));
+    alone = worker.open().record().endHash;
+  }, FRESH_PROGRAM_MS);
 
   it('open the job in the same state to the last bit', async () => {
-    const outcomes = sent((await freshProgram()).drive(null));
     expect(outcomes.length).toBeGreaterThan(0);
     const page = await freshProgram();
     page.learnOutcomes(outcomes);
@@ -42,37 +47,34 @@ describe('drives worked out in another copy of the program', () => {
   });
 
   it('are all that the page needs: it works none out itself', async () => {
-    const outcomes = sent((await freshProgram()).drive(null));
     const page = await freshProgram();
     // What was learnt is what counts: an outcome that is not true shows at once.
     page.learnOutcomes(outcomes.map(([state, facts]) => [state, { ...facts, faces: [true, true, true] }]));
     expect(page.open().record().endHash).not.toBe(alone);
   });
 
-  it('cover the road tests of a record, and one that is about to be driven', async () => {
-    const worker = await freshProgram();
+  it('cover a road test that is about to be driven', async () => {
     const sitting = worker.open();
     sitting.apply({ kind: 'accept-job' });
     const about = {
       ...sitting.record(),
       actions: [...sitting.record().actions, { tick: 0, action: { kind: 'road-test', cycles: 3 } }],
     };
-    const outcomes = sent(worker.drive(about));
+    const driven = sent(worker.drive(about));
     const page = await freshProgram();
-    page.learnOutcomes(outcomes);
+    page.learnOutcomes(driven);
     const onPage = page.open();
     onPage.apply({ kind: 'accept-job' });
     const asked = page.outcomesOf(() => onPage.apply({ kind: 'road-test', cycles: 3 }));
-    const known = outcomes.map(([state]) => state);
+    const known = driven.map(([state]) => state);
     expect(asked.length).toBeGreaterThan(0);
     for (const [state] of asked) expect(known).toContain(state);
     sitting.apply({ kind: 'road-test', cycles: 3 });
     expect(onPage.record().endHash).toBe(sitting.record().endHash);
   });
 
-  it('of what cannot be opened are none, and nothing is thrown', async () => {
-    const { drive } = await freshProgram();
-    expect(drive('nonsense')).toEqual([]);
-    expect(drive({ ...(await freshProgram()).open().record(), actions: 'none' })).toEqual([]);
+  it('of what cannot be opened are none, and nothing is thrown', () => {
+    expect(worker.drive('nonsense')).toEqual([]);
+    expect(worker.drive({ ...worker.open().record(), actions: 'none' })).toEqual([]);
   });
 });
