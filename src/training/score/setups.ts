@@ -55,7 +55,8 @@ export function readsNow({ meter }: Observation): boolean {
 
 /** A tip of the meter is on the other: what it reads then is its own leads. */
 export function tipsTogether(seen: Observation): boolean {
-  return metered(seen)?.some((point) => point.endsWith('-tip')) ?? false;
+  const { 'meter-red': red, 'meter-black': black } = seen.leads;
+  return red === 'meter-black-tip' || black === 'meter-red-tip';
 }
 
 /** The meter is connected to see the vacuum switch: volts on the sense wire, or ohms through the parted unit. */

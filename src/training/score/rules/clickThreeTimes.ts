@@ -36,7 +36,7 @@ function trialTicks({ moments, verdict }: Timeline): readonly Tick[] {
     const fed = seen.unit === 'truck' && coilFed(seen);
     if (action !== null && fed && !(before.unit === 'truck' && coilFed(before))) trials.push(tick);
     if (pulsedAt !== null) {
-      for (pulsedAt += PULSE_TICKS; pulsedAt <= tick; pulsedAt += PULSE_TICKS) trials.push(pulsedAt);
+      for (pulsedAt += PULSE_TICKS; pulsedAt < tick; pulsedAt += PULSE_TICKS) trials.push(pulsedAt);
       pulsedAt -= PULSE_TICKS;
     }
     if (action?.kind === 'command-solenoid') {

@@ -45,10 +45,13 @@ describe('the click', () => {
     expect(worked(`${JUMPER}jumper on\n${byLead.repeat(3)}`).rule('click-three-times')).toBe('kept');
   });
   it('is no trial without a ground lead', () => {
-    expect(worked(`${JUMPER}lift plain-b\n${CLICK.repeat(3)}`).rule('click-three-times')).toBe('missed');
+    expect(worked(`${JUMPER}lift plain-b\n${CLICK.repeat(3)}`).rule('click-three-times')).toBe('no-occasion');
   });
   it('must come before the verdict', () => {
-    expect(worked(`verdict unit\n${JUMPER}${CLICK.repeat(3)}`).rule('click-three-times')).toBe('missed');
+    const late = bench()
+      .withPar({ tests: ['jumper-clicks'] })
+      .does(`accept\nverdict unit\n${JUMPER}${CLICK.repeat(3)}`);
+    expect(late.rule('click-three-times')).toBe('missed');
   });
 });
 
