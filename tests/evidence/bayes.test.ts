@@ -3,11 +3,12 @@ import type { FaultChoice } from '../../src/sim/world/WorldPort.ts';
 import type { AnswerSource, DrawAnswers } from '../../src/training/evidence/Answers.ts';
 import { likelihood, rectangularSpread, studentDensity } from '../../src/training/evidence/likelihood.ts';
 import type { Posterior } from '../../src/training/evidence/Posterior.ts';
-import { carried, posteriorOf } from '../../src/training/evidence/posteriorOf.ts';
+import { posteriorOf } from '../../src/training/evidence/posteriorOf.ts';
 import type { Shown } from '../../src/training/evidence/Shown.ts';
 import type { Faces, Suspect } from '../../src/training/evidence/Suspect.ts';
 import { SuspectLikelihood } from '../../src/training/evidence/suspectLikelihood.ts';
 import type { ToolState } from '../../src/training/evidence/toolStates.ts';
+import { verdictEvidence } from '../../src/training/evidence/verdictEvidence.ts';
 import type { Asked } from '../../src/training/evidence/watchShown.ts';
 
 const GOOD: readonly FaultChoice[] = [];
@@ -61,6 +62,8 @@ function worlds(
     answersOf: (faults): DrawAnswers => [0, 1, 2, 3, 4, 5, 6, 7].map((draw) => row(faults, null, draw)),
     hasUsed: () => true,
     answersWithBadTool: (faults, tool) => row(faults, tool, 0),
+    soundWithBadTool: () => null,
+    sound: null,
   };
 }
 
@@ -215,8 +218,10 @@ describe('clicks, worked by hand', () => {
     const shown = judge(all, even, source, evidence);
     const cited = judge(all, even, source, evidence, TOOLS_GOOD, [0, 1, 2, 4]);
     expect(cited.ofItem('nothing-wrong')).toBeGreaterThan(0.5);
-    expect(carried(cited, shown, 'nothing-wrong').item).toBe(shown.ofItem('nothing-wrong'));
-    expect(carried(cited, shown, 'unit').item).toBe(cited.ofItem('unit'));
+    const chances = { prior: judge(all, even, source, []), cited, shown };
+    const { weight } = verdictEvidence('nothing-wrong', null, chances, (item) => [item]);
+    expect(shown.ofItem('nothing-wrong')).toBeLessThan(0.2);
+    expect(weight).toBe(0);
   });
 });
 

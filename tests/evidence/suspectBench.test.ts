@@ -1,10 +1,12 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { FaultChoice } from '../../src/sim/world/WorldPort.ts';
 import { priorOf } from '../../src/training/evidence/complaint.ts';
+import type { Posterior } from '../../src/training/evidence/Posterior.ts';
 import type { Beliefs } from '../../src/training/evidence/posteriorOf.ts';
-import { SuspectBench } from '../../src/training/evidence/SuspectBench.ts';
 import { suspects } from '../../src/training/evidence/suspects.ts';
 import { toolStates } from '../../src/training/evidence/toolStates.ts';
+import { Weighing } from '../../src/training/evidence/Weighing.ts';
+import type { ShownWatch } from '../../src/training/evidence/watchShown.ts';
 import { ROOM, WatchedBench } from './support.ts';
 
 /** A dozen of the catalogue's suspects: enough to be told apart, few enough for a quick test. */
@@ -30,9 +32,14 @@ function beliefs(): Beliefs {
   return { suspects: few, prior: priorOf(few, null, ''), tools: toolStates() };
 }
 
-function finished(bench: SuspectBench, slice = 1000): SuspectBench {
-  while (bench.work(slice) > 0);
-  return bench;
+function finished(weighing: Weighing, slice = 1000): Weighing {
+  while (weighing.work(slice).turns > 0);
+  return weighing;
+}
+
+/** Everything that was shown, weighed at one go. */
+function weighed(watch: ShownWatch): Posterior {
+  return finished(new Weighing(watch, beliefs(), ROOM)).posterior();
 }
 
 describe('suspect worlds in step with a job', () => {
@@ -49,7 +56,7 @@ describe('suspect worlds in step with a job', () => {
       { kind: 'release', open: false },
     );
     job.pumpOn().strokes(3).wait(22);
-    const posterior = finished(new SuspectBench(job.watch, beliefs(), ROOM)).posterior();
+    const posterior = weighed(job.watch);
     expect(posterior.leading()).toMatchObject({ item: 'unit', modeGroup: 'unit/capsule' });
     expect(posterior.leading().chance).toBeGreaterThan(0.9);
     expect(posterior.ofTool('hand-pump')).toBeLessThan(0.05);
@@ -58,7 +65,7 @@ describe('suspect worlds in step with a job', () => {
   it('without that proof a leaking pump stays a rival', () => {
     const job = new WatchedBench([{ fault: 'hand-pump-seal-leaking', severity: 0.5 }]);
     job.pumpOn().strokes(3).wait(22);
-    const posterior = finished(new SuspectBench(job.watch, beliefs(), ROOM)).posterior();
+    const posterior = weighed(job.watch);
     expect(posterior.ofTool('hand-pump')).toBeGreaterThan(0.2);
     // And a new pump that holds settles it.
     job
@@ -66,7 +73,7 @@ describe('suspect worlds in step with a job', () => {
       .wait(1)
       .do({ kind: 'release', open: false }, { kind: 'renew', item: 'hand-pump' });
     job.strokes(3).wait(22);
-    const settled = finished(new SuspectBench(job.watch, beliefs(), ROOM)).posterior();
+    const settled = weighed(job.watch);
     expect(settled.ofItem('unit')).toBeLessThan(posterior.ofItem('unit'));
     expect(settled.ofTool('hand-pump')).toBeGreaterThan(0.8);
   });
@@ -80,7 +87,7 @@ describe('suspect worlds in step with a job', () => {
     }
     const clicks = job.shown('click').slice(1);
     expect(new Set(clicks).size).toBe(2);
-    const posterior = finished(new SuspectBench(job.watch, beliefs(), ROOM)).posterior();
+    const posterior = weighed(job.watch);
     expect(posterior.leading().modeGroup).toBe('unit/plunger');
     const { suspects: few } = beliefs();
     const sticky = few.findIndex(({ id }) => id === 'plunger-sticky/0.5');
@@ -89,13 +96,13 @@ describe('suspect worlds in step with a job', () => {
 
   it('gives the same digits however the work was cut, and whether it went along or came after', () => {
     const job = new WatchedBench([{ fault: 'sense-open', severity: 1 }]);
-    const along = new SuspectBench(job.watch, beliefs(), ROOM);
+    const along = new Weighing(job.watch, beliefs(), ROOM);
     job.meterOn('cavity-3-back', 'battery-negative', 'volts-dc').do({ kind: 'set-key', position: 'on' });
     for (let i = 0; i < 10; i++) {
       job.wait(0.5);
       along.work(7);
     }
-    const after = new SuspectBench(job.watch, beliefs(), ROOM);
+    const after = new Weighing(job.watch, beliefs(), ROOM);
     const one = finished(along, 1).posterior();
     const other = finished(after).posterior();
     expect(one.suspects).toEqual(other.suspects);
@@ -106,39 +113,38 @@ describe('suspect worlds in step with a job', () => {
   it('two truths that showed the same are held against the same odds, to the last digit', () => {
     const odds = (faults: readonly FaultChoice[]): readonly number[] => {
       const job = new WatchedBench(faults).pumpOn().strokes(2).wait(21);
-      return finished(new SuspectBench(job.watch, beliefs(), ROOM)).posterior().suspects;
+      return weighed(job.watch).suspects;
     };
     const torn = { fault: 'capsule-torn', severity: 0.4 };
     // Charcoal lies in the hose, and nobody has looked.
     expect(odds([torn, { fault: 'charcoal-in-hose', severity: 1 }])).toEqual(odds([torn]));
   });
 
-  it('a verdict is carried by the lower of what it cites and what was shown; what it does not cite does not help it', () => {
+  it('a citation carries what the entry showed, and nothing else', () => {
     const job = new WatchedBench([{ fault: 'capsule-torn', severity: 0.4 }]);
     job.do({ kind: 'look', at: 'filter' });
     job.pumpOn().strokes(3).wait(22);
     job.watch.acted({ kind: 'log' }, job.world.observe());
-    const bench = finished(new SuspectBench(job.watch, beliefs(), ROOM));
-    const shown = bench.posterior().ofItem('unit');
-    const byTheFilter = bench.carries('unit', [1]);
-    const byTheHold = bench.carries('unit', [2]);
-    expect(byTheFilter.shown).toBe(shown);
-    expect(byTheFilter.item).toBeLessThan(byTheHold.item);
-    expect(byTheFilter.item).toBe(Math.min(byTheFilter.cited, byTheFilter.shown));
-    expect(bench.carries('unit', []).item).toBeLessThan(byTheHold.item);
+    const weighing = finished(new Weighing(job.watch, beliefs(), ROOM));
+    const unit = (cites: readonly number[]): number => weighing.cited(cites)?.ofItem('unit') ?? Number.NaN;
+    const before = weighing.prior.ofItem('unit');
+    expect(Math.abs(unit([1]) - before)).toBeLessThan(0.02);
+    expect(unit([2])).toBeGreaterThan(0.9);
+    // The strokes before the hold were shown too, but the entry took in its last ten seconds and what stood then.
+    expect(unit([1, 2])).toBeLessThan(weighing.posterior().ofItem('unit'));
+    expect(weighing.cited([])).toBeNull();
   });
 
-  it('suspects that have become unlikely let most of their benches go, and no verdict changes by it', () => {
+  it('a suspect that has become unlikely lets most of its benches go, and no verdict changes by it', () => {
     const job = new WatchedBench([{ fault: 'capsule-torn', severity: 0.4 }]).pumpOn().strokes(3).wait(22);
-    const bench = finished(new SuspectBench(job.watch, beliefs(), ROOM));
-    const before = bench.posterior();
-    const heldBefore = bench.held;
-    bench.weedOut(before);
-    expect(finished(bench).current).toBe(true);
-    expect(bench.held).toBeLessThanOrEqual(heldBefore);
+    const along = finished(new Weighing(job.watch, beliefs(), ROOM));
+    const heldBefore = along.held;
+    job.watch.acted({ kind: 'log' }, job.world.observe());
+    along.checkpoint(1, job.world.tick);
+    expect(finished(along).held).toBeLessThan(heldBefore);
     job.do({ kind: 'release', open: true }).wait(3).do({ kind: 'release', open: false }).strokes(3).wait(22);
-    const weeded = finished(bench).posterior();
-    const whole = finished(new SuspectBench(job.watch, beliefs(), ROOM)).posterior();
+    const weeded = finished(along).posterior();
+    const whole = weighed(job.watch);
     expect(weeded.leading().modeGroup).toBe(whole.leading().modeGroup);
     expect(Math.abs(weeded.leading().chance - whole.leading().chance)).toBeLessThan(0.02);
   });

@@ -13,9 +13,24 @@ const ENERGISES: ReadonlySet<SittingAction['kind']> = new Set([
   'set-key',
 ]);
 
-/** Whether an action may make the solenoid move. Each is a trial of its own. */
+/** Whether an action may make the solenoid move, in or out. */
 export function energises(action: SittingAction): boolean {
   return ENERGISES.has(action.kind);
+}
+
+/** Whether it may make it pull in. Each is a trial of its own; letting go again belongs to it. */
+export function beginsTrial(action: SittingAction): boolean {
+  switch (action.kind) {
+    case 'command-solenoid':
+      return action.command !== 'off';
+    case 'switch-jumper':
+    case 'switch-supply':
+      return action.on;
+    case 'set-key':
+      return action.position !== 'off';
+    default:
+      return false;
+  }
 }
 
 /** Something that was listened for, from a tick on. */

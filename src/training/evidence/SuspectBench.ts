@@ -1,51 +1,46 @@
-import { assert } from '../../base/assert.ts';
 import { secondsToTicks } from '../../base/ticks.ts';
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
-import type { AnswerSource, DrawAnswers } from './Answers.ts';
+import type { AnswerSource, DrawAnswers, WorldAnswers } from './Answers.ts';
+import { drawsFor, isLikely, type Likely } from './allotment.ts';
 import type { Complaint } from './complaint.ts';
 import { DRAW_SEEDS, type Environment } from './environment.ts';
-import type { Posterior } from './Posterior.ts';
-import { type Beliefs, carried, MOST_CITED, posteriorOf } from './posteriorOf.ts';
+import type { Beliefs } from './posteriorOf.ts';
 import type { Suspect } from './Suspect.ts';
 import { SuspectWorld } from './SuspectWorld.ts';
-import { SuspectLikelihood } from './suspectLikelihood.ts';
 import type { ToolState } from './toolStates.ts';
 import { usesTool } from './toolUse.ts';
-import type { ShownWatch } from './watchShown.ts';
+import type { ScriptStep } from './watchShown.ts';
 
 const TURN_TICKS = secondsToTicks(30);
-/** Suspects that are hardly worth a thought keep few draws, those that stand far behind some; all eight are for the rest. */
-const UNLIKELY = 1e-6;
-const FEW_DRAWS = 2;
-const BEHIND = 0.01;
-const SOME_DRAWS = 4;
 
 /** The worlds of one set of faults: its draws with good tools, and its first draw with each tool bad. */
 interface WorldSet {
   readonly draws: readonly SuspectWorld[];
-  readonly badTools: Map<ToolState, SuspectWorld>;
+  readonly badTools: ReadonlyMap<ToolState, SuspectWorld>;
+  /** Numbers of the suspects that are held against it. */
+  readonly suspects: number[];
   /** Draws that are kept in step now. */
   wanted: number;
   /** Whether a suspect that shows it is likely enough to be tried with bad tools. */
-  likely: boolean;
+  likely: Likely;
 }
 
 /**
- * Every suspect's own bench, kept in step with the sitting that a `ShownWatch` watches. Nothing happens by itself: `work`
- * brings so many benches up to date, in the order that counts most; once `current`, the posterior is a matter of
- * arithmetic. The same watch and the same calls give the same digits.
+ * Every suspect's own bench, kept in step with the script that a `ShownWatch` takes down. Nothing happens by itself:
+ * `catchUp` brings so many benches up to date; once none is `behind`, the rest is a matter of arithmetic. Which benches
+ * there are changes only with `allot`.
  */
 export class SuspectBench implements AnswerSource {
   private readonly sets = new Map<string, WorldSet>();
   private readonly setOf = new Map<readonly FaultChoice[], WorldSet>();
   private readonly toolByFault: ReadonlyMap<string, ToolState>;
+  private readonly toolsInHand = new Set<ToolState>();
   private readonly toolsUsed = new Set<ToolState>();
-  private readonly likelihood: SuspectLikelihood;
+  private readonly soundSet: WorldSet;
   private scriptSeen = 0;
 
   /** `complaints` tell what the drives before the work order melted; null where there were none. */
   constructor(
-    private readonly watch: ShownWatch,
     private readonly beliefs: Beliefs,
     private readonly environment: Environment,
     complaints: readonly Complaint[] | null = null,
@@ -53,92 +48,87 @@ export class SuspectBench implements AnswerSource {
     this.toolByFault = new Map(
       beliefs.tools.flatMap((tool) => (tool.bad === null ? [] : [[tool.bad.fault, tool]])),
     );
-    this.likelihood = new SuspectLikelihood(beliefs.suspects, this);
+    this.soundSet = this.setWith([]);
+    this.soundSet.likely = 'always';
     for (const [s, suspect] of beliefs.suspects.entries()) {
       const melted = complaints?.[s]?.fuseMelted === true && suspect.faces === null;
-      for (const faults of faceFaults(suspect))
-        this.addSet(faults, melted, suspect.items.length > 1 ? FEW_DRAWS : DRAW_SEEDS.length);
+      for (const faults of faceFaults(suspect)) {
+        const set = this.setWith(melted ? [...faults, { fault: 'fuse-blown', severity: 1 }] : faults);
+        set.suspects.push(s);
+        this.setOf.set(faults, set);
+      }
     }
     this.allot(beliefs.prior);
   }
 
   /**
-   * Takes benches on along the script, in at most so many turns of half a minute of their own time each; returns how many
-   * turns it took, 0 when there is nothing to do. A turn costs some milliseconds.
+   * Takes benches on along the first steps of a script, in at most so many turns of half a minute of their own time each;
+   * returns how many turns it took, 0 when all are in step. A turn costs some milliseconds.
    */
-  work(mostTurns: number): number {
-    this.noteTools();
+  catchUp(script: readonly ScriptStep[], to: number, mostTurns: number): number {
+    this.noteTools(script, to);
     let turns = 0;
     for (const world of this.wantedWorlds()) {
-      while (turns < mostTurns && world.behind(this.watch.script) > 0) {
-        world.catchUp(this.watch.script, TURN_TICKS);
+      while (world.at < to) {
+        if (turns >= mostTurns) return turns;
+        world.catchUp(script, to, TURN_TICKS);
         turns++;
       }
-      if (turns >= mostTurns) break;
     }
     return turns;
   }
 
-  /** True once every bench that is wanted has gone through the whole script. */
-  get current(): boolean {
-    this.noteTools();
-    for (const world of this.wantedWorlds()) if (world.behind(this.watch.script) > 0) return false;
-    return true;
+  /** True while a bench that is wanted has not gone through the first steps of a script. */
+  behind(script: readonly ScriptStep[], to: number): boolean {
+    this.noteTools(script, to);
+    for (const world of this.wantedWorlds()) if (world.at < to) return true;
+    return false;
   }
 
   /** Benches held in memory now. */
   get held(): number {
     let count = 0;
-    for (const world of this.allWorlds()) if (world.held) count++;
+    for (const { draws, badTools } of this.sets.values()) {
+      for (const world of [...draws, ...badTools.values()]) if (world.held) count++;
+    }
     return count;
   }
 
-  /** What everything shown so far leaves, or what the questions of these numbers do. `current` must be true. */
-  posterior(numbers?: readonly number[]): Posterior {
-    assert(this.current, 'the benches have answered before they are held against what was shown');
-    return posteriorOf(this.beliefs, this.likelihood, this.watch.asked, numbers);
-  }
-
-  /** How far log entries carry a verdict on an item, beside everything shown. Entries count from 1; eight at most count. */
-  carries(item: string, cites: readonly number[]): ReturnType<typeof carried> {
-    const numbers = cites.slice(0, MOST_CITED).flatMap((entry) => this.watch.entries[entry - 1] ?? []);
-    const once = [...new Set(numbers)].sort((a, b) => a - b);
-    return carried(this.posterior(once), this.posterior(), item);
-  }
-
   /**
-   * Lets go of most draws of suspects that the evidence has left less than one in a million, and takes up again those that
-   * have come back. To be called with the posterior of everything shown.
+   * Gives every suspect as many benches as its chance is worth: lets some go, and takes up others, which then have the
+   * whole script before them. Returns the numbers of the suspects for which other benches answer from now on.
    */
-  weedOut(posterior: Posterior): void {
-    this.allot(posterior.suspects);
-  }
-
-  private allot(of: readonly number[]): void {
-    const chances = new Map<WorldSet, number>();
-    for (const [s, suspect] of this.beliefs.suspects.entries()) {
-      for (const faults of faceFaults(suspect)) {
-        const set = this.setOf.get(faults);
-        if (set !== undefined) chances.set(set, Math.max(chances.get(set) ?? 0, of[s] ?? 0));
-      }
+  allot(chances: readonly number[]): readonly number[] {
+    const changed = new Set<number>();
+    for (const set of this.sets.values()) {
+      const chance = set.suspects.reduce((most, s) => Math.max(most, chances[s] ?? 0), 0);
+      const wanted = drawsFor(chance, set.wanted);
+      const likely = isLikely(chance, set.likely);
+      if (wanted !== set.wanted || likely !== set.likely) for (const s of set.suspects) changed.add(s);
+      set.wanted = wanted;
+      set.likely = likely;
+      for (const world of set.draws.slice(wanted)) world.letGo();
+      if (likely === 'no') for (const world of set.badTools.values()) world.letGo();
     }
-    for (const [set, chance] of chances) {
-      set.likely = chance >= UNLIKELY;
-      const draws = chance >= BEHIND ? DRAW_SEEDS.length : set.likely ? SOME_DRAWS : FEW_DRAWS;
-      set.wanted = Math.min(draws, set.draws.length);
-      for (const world of set.draws.slice(set.wanted)) world.letGo();
-      if (!set.likely) for (const world of set.badTools.values()) world.letGo();
-    }
+    return [...changed];
   }
 
   answersOf(faults: readonly FaultChoice[]): DrawAnswers {
-    return (this.setOf.get(faults)?.draws ?? []).map(({ answers }) => answers);
+    const set = this.setOf.get(faults);
+    return set === undefined ? [] : set.draws.slice(0, set.wanted).map(({ answers }) => answers);
   }
 
-  answersWithBadTool(faults: readonly FaultChoice[], tool: FaultChoice): SuspectWorld['answers'] | null {
-    const state = this.toolByFault.get(tool.fault);
-    if (state === undefined) return null;
-    return this.setOf.get(faults)?.badTools.get(state)?.answers ?? null;
+  answersWithBadTool(faults: readonly FaultChoice[], tool: FaultChoice): WorldAnswers | null {
+    const set = this.setOf.get(faults);
+    return set === undefined || set.likely === 'no' ? null : this.withBadTool(set, tool);
+  }
+
+  soundWithBadTool(tool: FaultChoice): WorldAnswers | null {
+    return this.withBadTool(this.soundSet, tool);
+  }
+
+  get sound(): WorldAnswers {
+    return (this.soundSet.draws[0] as SuspectWorld).answers;
   }
 
   hasUsed(tool: FaultChoice): boolean {
@@ -146,52 +136,50 @@ export class SuspectBench implements AnswerSource {
     return state !== undefined && this.toolsUsed.has(state);
   }
 
-  private addSet(faults: readonly FaultChoice[], melted: boolean, draws: number): void {
-    const there = melted ? [...faults, { fault: 'fuse-blown', severity: 1 }] : faults;
-    const key = JSON.stringify(there);
+  private withBadTool({ badTools }: WorldSet, tool: FaultChoice): WorldAnswers | null {
+    const state = this.toolByFault.get(tool.fault);
+    if (state === undefined || !this.toolsUsed.has(state)) return null;
+    return badTools.get(state)?.answers ?? null;
+  }
+
+  private setWith(faults: readonly FaultChoice[]): WorldSet {
+    const key = JSON.stringify(faults);
     let set = this.sets.get(key);
     if (set === undefined) {
-      const worlds = DRAW_SEEDS.slice(0, draws).map(
-        (seed) => new SuspectWorld(seed, there, this.environment),
+      const world = (seed: string, bad: readonly FaultChoice[] = []): SuspectWorld =>
+        new SuspectWorld(seed, [...faults, ...bad], this.environment);
+      const badTools = this.beliefs.tools.flatMap((tool): [ToolState, SuspectWorld][] =>
+        tool.bad === null ? [] : [[tool, world(DRAW_SEEDS[0] as string, [tool.bad])]],
       );
-      set = { draws: worlds, badTools: new Map(), wanted: worlds.length, likely: true };
-      for (const tool of this.beliefs.tools) {
-        if (tool.bad === null) continue;
-        set.badTools.set(
-          tool,
-          new SuspectWorld(DRAW_SEEDS[0] as string, [...there, tool.bad], this.environment),
-        );
-      }
+      set = {
+        draws: DRAW_SEEDS.map((seed) => world(seed)),
+        badTools: new Map(badTools),
+        suspects: [],
+        wanted: 0,
+        likely: 'no',
+      };
       this.sets.set(key, set);
     }
-    this.setOf.set(faults, set);
+    return set;
   }
 
-  private noteTools(): void {
-    const { script } = this.watch;
-    for (; this.scriptSeen < script.length; this.scriptSeen++) {
+  /** A tool counts as used from the first question on that was asked after it had been taken in hand. */
+  private noteTools(script: readonly ScriptStep[], to: number): void {
+    for (; this.scriptSeen < to; this.scriptSeen++) {
       const step = script[this.scriptSeen];
       if (step === undefined) continue;
+      if (step.kind === 'ask') for (const tool of this.toolsInHand) this.toolsUsed.add(tool);
       for (const tool of this.toolByFault.values()) {
-        if (tool.item !== null && usesTool(tool.item, step)) this.toolsUsed.add(tool);
+        if (tool.item !== null && usesTool(tool.item, step)) this.toolsInHand.add(tool);
       }
     }
   }
 
-  /** The first draw of everything, then bad tools, then the other draws. */
   private *wantedWorlds(): Generator<SuspectWorld> {
-    for (const { draws } of this.sets.values()) yield draws[0] as SuspectWorld;
-    for (const { badTools, likely } of this.sets.values()) {
-      if (!likely) continue;
+    for (const { draws, badTools, wanted, likely } of this.sets.values()) {
+      for (let d = 0; d < wanted; d++) yield draws[d] as SuspectWorld;
+      if (likely === 'no') continue;
       for (const [tool, world] of badTools) if (this.toolsUsed.has(tool)) yield world;
-    }
-    for (const { draws, wanted } of this.sets.values()) yield* draws.slice(1, wanted);
-  }
-
-  private *allWorlds(): Generator<SuspectWorld> {
-    for (const { draws, badTools } of this.sets.values()) {
-      yield* draws;
-      yield* badTools.values();
     }
   }
 }

@@ -13,7 +13,7 @@ export class SuspectWorld {
   readonly answers: (Shown | undefined)[] = [];
   private world: WorldPort | null = null;
   private sight = new Sight();
-  private at = 0;
+  private done = 0;
 
   constructor(
     private readonly seed: string,
@@ -21,9 +21,9 @@ export class SuspectWorld {
     private readonly environment: Environment,
   ) {}
 
-  /** Steps of the script still to be gone through. */
-  behind(script: readonly ScriptStep[]): number {
-    return script.length - this.at;
+  /** Steps of the script that it has gone through. */
+  get at(): number {
+    return this.done;
   }
 
   /** True while the bench is held in memory. */
@@ -31,13 +31,17 @@ export class SuspectWorld {
     return this.world !== null;
   }
 
-  /** Goes through the script to its end, or on by so many ticks of the bench's time at most. */
-  catchUp(script: readonly ScriptStep[], mostTicks: Tick = Number.MAX_SAFE_INTEGER): void {
+  /** Goes through the first steps of the script, or on by so many ticks of the bench's time at most. */
+  catchUp(
+    script: readonly ScriptStep[],
+    to: number = script.length,
+    mostTicks: Tick = Number.MAX_SAFE_INTEGER,
+  ): void {
     this.world ??= createWorld({ seed: this.seed, faults: this.faults, ...this.environment });
     const { world } = this;
     const most = Math.min(world.tick + mostTicks, Number.MAX_SAFE_INTEGER);
-    for (; this.at < script.length; this.at++) {
-      const step = script[this.at] as ScriptStep;
+    for (; this.done < to; this.done++) {
+      const step = script[this.done] as ScriptStep;
       if (step.tick > most) {
         world.advanceTo(most);
         return;
@@ -47,11 +51,12 @@ export class SuspectWorld {
     }
   }
 
-  /** Lets the bench go. Its answers stay; taken up again, it goes through the script from the beginning. */
+  /** Lets the bench go; taken up again, it goes through the script from the beginning. */
   letGo(): void {
+    if (this.world === null) return;
     this.world = null;
     this.sight = new Sight();
-    this.at = 0;
+    this.done = 0;
   }
 
   private take(world: WorldPort, step: ScriptStep): void {

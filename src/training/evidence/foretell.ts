@@ -1,5 +1,5 @@
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
-import type { AnswerSource } from './Answers.ts';
+import type { AnswerSource, WorldAnswers } from './Answers.ts';
 import type { Cluster } from './clusters.ts';
 import type { Shown } from './Shown.ts';
 
@@ -8,36 +8,75 @@ type Answer = Shown['value'];
 /** Numbers nearer than this share, or than half the instrument's width, are the same answer. */
 const SAME_SHARE = 0.01;
 
-/** What worlds with these faults foretell for a cluster: one answer for each draw. `tool` is a tool that is bad, or null. */
+/** What worlds with these faults foretell for a cluster with good tools: one answer for each draw. */
 export function foretell(
   source: AnswerSource,
   faults: readonly FaultChoice[],
-  tool: FaultChoice | null,
   { asks }: Cluster,
 ): readonly Answer[] {
-  const draws = source.answersOf(faults);
-  const good = draws.flatMap((answers) => joined(asks.map((ask) => answers[ask])));
-  if (tool === null) return good;
-  const withBad = source.answersWithBadTool(faults, tool);
-  const first = draws[0];
-  if (withBad === null || first === undefined) return good;
-  const untouched = asks.every((ask) => sameAnswer(withBad[ask], first[ask]));
-  if (untouched) return good;
-  const bad = joined(asks.map((ask) => withBad[ask]));
-  return bad.length > 0 ? bad : good;
+  const answers: Answer[] = [];
+  for (const draw of source.answersOf(faults)) {
+    const one = joined(draw, asks);
+    if (one !== undefined) answers.push(one);
+  }
+  return answers;
+}
+
+/**
+ * What they foretell with this tool bad; null where the tool being bad makes no difference to the cluster. A suspect that
+ * has no world with the bad tool, and shows what a sound truck shows, shows with the bad tool what a sound truck does.
+ */
+export function foretellWithBadTool(
+  source: AnswerSource,
+  faults: readonly FaultChoice[],
+  tool: FaultChoice,
+  { asks }: Cluster,
+): readonly Answer[] | null {
+  const own = source.answersOf(faults)[0];
+  if (own === undefined) return null;
+  const bad = source.answersWithBadTool(faults, tool) ?? soundInstead(source, own, tool, asks);
+  if (bad === null || isSame(bad, own, asks)) return null;
+  const one = joined(bad, asks);
+  return one === undefined ? null : [one];
+}
+
+function soundInstead(
+  source: AnswerSource,
+  own: WorldAnswers,
+  tool: FaultChoice,
+  asks: readonly number[],
+): WorldAnswers | null {
+  const { sound } = source;
+  return sound !== null && isSame(own, sound, asks) ? source.soundWithBadTool(tool) : null;
 }
 
 /** Several answers of one world to repeats, as one: of numbers the mean, of the rest the commonest. */
-function joined(answers: readonly (Shown | undefined)[]): readonly Answer[] {
-  const values = answers.flatMap((answer) => (answer === undefined ? [] : [answer.value]));
-  if (values.length <= 1) return values;
-  const numbers = values.filter((value): value is number => typeof value === 'number');
-  if (numbers.length * 2 > values.length) return [numbers.reduce((sum, x) => sum + x, 0) / numbers.length];
+function joined(answers: WorldAnswers, asks: readonly number[]): Answer | undefined {
+  if (asks.length === 1) return answers[asks[0] as number]?.value;
+  const values: Answer[] = [];
+  let numbers = 0;
+  let sum = 0;
+  for (const ask of asks) {
+    const answer = answers[ask];
+    if (answer === undefined) continue;
+    values.push(answer.value);
+    if (typeof answer.value !== 'number') continue;
+    numbers++;
+    sum += answer.value;
+  }
+  if (numbers > 0 && numbers * 2 > values.length) return sum / numbers;
   const counts = new Map<Answer, number>();
   for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1);
-  let best = values[0] as Answer;
-  for (const [value, count] of counts) if (count > (counts.get(best) ?? 0)) best = value;
-  return [best];
+  let best = values[0];
+  for (const [value, count] of counts) {
+    if (best !== undefined && count > (counts.get(best) ?? 0)) best = value;
+  }
+  return best;
+}
+
+function isSame(a: WorldAnswers, b: WorldAnswers, asks: readonly number[]): boolean {
+  for (const ask of asks) if (!sameAnswer(a[ask], b[ask])) return false;
+  return true;
 }
 
 function sameAnswer(a: Shown | undefined, b: Shown | undefined): boolean {

@@ -26,16 +26,23 @@ export function posteriorOf(
 ): Posterior {
   const evident = numbers.filter((number) => isEvidence(asked[number]));
   const withGood = likelihood.logs(null, asked, evident);
-  const logs = tools.map(({ bad, prior: ofTool }) => {
-    const fromTools = ln(ofTool);
-    const ofState = likelihood.matters(bad) ? likelihood.logs(bad, asked, evident) : withGood;
-    return ofState.map((log) => log + fromTools);
-  });
+  const rows = tools.map(({ bad }) =>
+    likelihood.matters(bad) ? likelihood.logs(bad, asked, evident) : withGood,
+  );
+  const priors = tools.map((tool) => ln(tool.prior));
   let highest = Number.NEGATIVE_INFINITY;
-  for (const row of logs) for (const log of row) highest = Math.max(highest, log);
-  const weights = logs.map((row) => row.map((log, s) => (prior[s] ?? 0) * exp(log - highest)));
-  const bySuspect = suspects.map((_, s) => weights.reduce((sum, row) => sum + (row[s] ?? 0), 0));
-  const byTool = weights.map((row) => row.reduce((sum, weight) => sum + weight, 0));
+  for (const [t, row] of rows.entries()) {
+    for (const log of row) highest = Math.max(highest, log + (priors[t] as number));
+  }
+  const bySuspect = suspects.map(() => 0);
+  const byTool = tools.map(() => 0);
+  for (const [t, row] of rows.entries()) {
+    for (let s = 0; s < bySuspect.length; s++) {
+      const weight = (prior[s] ?? 0) * exp((row[s] as number) + (priors[t] as number) - highest);
+      bySuspect[s] = (bySuspect[s] as number) + weight;
+      byTool[t] = (byTool[t] as number) + weight;
+    }
+  }
   return new Posterior(suspects, tools, normalised(bySuspect), normalised(byTool));
 }
 
@@ -46,17 +53,3 @@ function isEvidence(one: Asked | undefined): boolean {
 
 /** The most entries that a verdict may rest on. */
 export const MOST_CITED = 8;
-
-/**
- * How far the evidence carries a verdict: the lower of what the cited entries and what everything shown leave of it, so that
- * citing only what agrees earns nothing.
- */
-export function carried(
-  cited: Posterior,
-  shown: Posterior,
-  item: string,
-): { readonly item: number; readonly cited: number; readonly shown: number } {
-  const one = cited.ofItem(item);
-  const other = shown.ofItem(item);
-  return { item: Math.min(one, other), cited: one, shown: other };
-}

@@ -4,7 +4,7 @@ import type { Action } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { SittingAction } from '../sitting/SittingAction.ts';
 import { answer } from './answer.ts';
-import { energises, type ListenedFor, Listening } from './Listening.ts';
+import { beginsTrial, energises, type ListenedFor, Listening } from './Listening.ts';
 import type { About, Question, Trials } from './Question.ts';
 import type { Shown } from './Shown.ts';
 import { Sight } from './Sight.ts';
@@ -135,7 +135,7 @@ export class ShownWatch {
 
   private count(action: SittingAction): void {
     const { energised, drawn, moved } = this.trials;
-    if (energises(action)) this.trials = { ...this.trials, energised: energised + 1 };
+    if (beginsTrial(action)) this.trials = { ...this.trials, energised: energised + 1 };
     if (action.kind === 'wiggle' || action.kind === 'road-test')
       this.trials = { ...this.trials, moved: moved + 1 };
     if (action.kind === 'stroke') {

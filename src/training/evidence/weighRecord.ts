@@ -1,10 +1,10 @@
-import { assert } from '../../base/assert.ts';
-import type { Result } from '../../base/Result.ts';
+import { err, ok, type Result } from '../../base/Result.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import type { ReplayProblem } from '../sitting/replayActions.ts';
 import type { SittingRecord } from '../sitting/SittingRecord.ts';
 import type { EvidenceFacts } from './EvidenceFacts.ts';
 import type { EvidenceTables } from './EvidenceTables.ts';
+import { SittingEvidence } from './SittingEvidence.ts';
 
 /** A record without a verdict has nothing to weigh. */
 export type WeighProblem = ReplayProblem | { readonly code: 'job-not-closed' };
@@ -14,9 +14,14 @@ export type WeighProblem = ReplayProblem | { readonly code: 'job-not-closed' };
  * while the learner works or here at one go, the facts are the same to the last digit. Errors: as `replay`, or no verdict.
  */
 export function weighRecord(
-  _scenario: Scenario,
-  _record: SittingRecord,
-  _tables: EvidenceTables,
+  scenario: Scenario,
+  record: SittingRecord,
+  tables: EvidenceTables,
 ): Result<EvidenceFacts, WeighProblem> {
-  assert(false, 'weighing is being built', {});
+  const begun = SittingEvidence.begin(scenario, record, tables);
+  if (!begun.ok) return begun;
+  const evidence = begun.value;
+  if (evidence.phase === 'work-order' || evidence.phase === 'bench') return err({ code: 'job-not-closed' });
+  while (evidence.work(Number.MAX_SAFE_INTEGER) > 0);
+  return ok(evidence.facts());
 }
