@@ -178,7 +178,7 @@ export class SittingDesk implements Desk {
 
   askCoach(depth: CoachDepth): void {
     if (this.act({ kind: 'ask-coach', depth }) !== null) return;
-    this.evidence.ask(depth, this.log.peek().length);
+    this.evidence.ask(depth, this.sitting.tick, this.log.peek().length);
   }
 
   exportRecord(): void {

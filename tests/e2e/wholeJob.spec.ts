@@ -1,32 +1,11 @@
-import { execFileSync } from 'node:child_process';
 import { readFileSync, writeFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
 import type { Page, TestInfo } from '@playwright/test';
+import { grade } from './support/grade.ts';
 import { KeyHands } from './support/KeyHands.ts';
 import { PointerHands } from './support/PointerHands.ts';
 import { expectGoodDebrief, workReadyByFriday } from './support/readyByFriday.ts';
 import { takeShot } from './support/shot.ts';
 import { expect, test } from './support/test.ts';
-
-const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-
-interface Graded {
-  readonly code: number;
-  readonly text: string;
-}
-
-function grade(file: string): Graded {
-  try {
-    const text = execFileSync('node', ['node_modules/tsx/dist/cli.mjs', 'src/cli/main.ts', 'grade', file], {
-      cwd: ROOT,
-      encoding: 'utf8',
-    });
-    return { code: 0, text };
-  } catch (error) {
-    const failed = error as { status: number; stdout: string; stderr: string };
-    return { code: failed.status, text: failed.stdout + failed.stderr };
-  }
-}
 
 /** Exports the record from the debrief and has the command line replay it. */
 async function gradeExport(page: Page, info: TestInfo): Promise<void> {

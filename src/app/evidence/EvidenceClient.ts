@@ -89,12 +89,14 @@ export class EvidenceClient {
     this.line?.post({ kind: 'passed', tick });
   }
 
-  /** Asks the coach; there were so many entries in the log then. */
-  ask(depth: CoachDepth, entries: number): void {
+  /** Asks the coach at this tick; there are so many entries in the log. */
+  ask(depth: CoachDepth, tick: Tick, entries: number): void {
     if (this.coach.peek().kind === 'off') return;
     this.coach.value = { kind: 'thinking', depth };
     this.entries = entries;
     this.open();
+    // A wait has no end of its own in what was told.
+    this.line?.post({ kind: 'passed', tick });
     this.line?.post({ kind: 'advise', id: ++this.lastId });
   }
 

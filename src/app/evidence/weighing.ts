@@ -1,11 +1,96 @@
 import { assert } from '../../base/assert.ts';
 import { ok, type Result } from '../../base/Result.ts';
-import type { BeginWeighing } from './EvidenceDesk.ts';
+import type { Tick } from '../../base/ticks.ts';
+import type { Advice } from '../../training/coach/Advice.ts';
+import { adviceOf } from '../../training/coach/adviceOf.ts';
+import type { EvidenceTables } from '../../training/evidence/EvidenceTables.ts';
+import type { JobPar } from '../../training/evidence/JobPar.ts';
+import { parOf } from '../../training/evidence/parOf.ts';
+import { SittingEvidence } from '../../training/evidence/SittingEvidence.ts';
+import type { Scenario } from '../../training/scenario/Scenario.ts';
+import { openSealed, type SealedScenario } from '../../training/scenario/seal.ts';
+import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
+import { type DebriefProblem, debrief } from '../../training/score/debrief.ts';
+import type { TimedAction } from '../../training/sitting/SittingAction.ts';
+import type { SittingRecord } from '../../training/sitting/SittingRecord.ts';
+import type { BeginWeighing, WeighedSitting } from './EvidenceDesk.ts';
+import { keptTables } from './keptTables.ts';
 import type { EvidenceFailure } from './messages.ts';
 
 /** Fetches the kept tables, and gives the way to weigh sittings by them. */
 export async function loadWeighing(): Promise<Result<BeginWeighing, EvidenceFailure>> {
-  return ok(() => {
-    assert(false, 'weighing is being built', {});
-  });
+  const tables = await keptTables();
+  if (!tables.ok) return tables;
+  return ok((sealed, record) => weighedBy(tables.value, sealed, record));
+}
+
+/** Begins to weigh a sitting. Throws when the scenario or the record is not sound; the page has opened both before. */
+export function weighedBy(
+  tables: EvidenceTables,
+  sealed: SealedScenario,
+  record: SittingRecord,
+): WeighedSitting {
+  const scenario = openSealed(sealed);
+  assert(scenario.ok, 'the scenario opens here as on the page', { scenario });
+  const evidence = SittingEvidence.begin(scenario.value, record, tables);
+  assert(evidence.ok, 'the record replays here as on the page', { evidence });
+  return new Weighed(scenario.value, tables, evidence.value, record);
+}
+
+class Weighed implements WeighedSitting {
+  private readonly actions: TimedAction[];
+  private tick: Tick;
+  private par: JobPar | null = null;
+
+  constructor(
+    private readonly scenario: Scenario,
+    private readonly tables: EvidenceTables,
+    private readonly evidence: SittingEvidence,
+    record: SittingRecord,
+  ) {
+    this.actions = [...record.actions];
+    this.tick = record.endTick;
+  }
+
+  acted(timed: TimedAction): void {
+    this.evidence.acted(timed);
+    this.actions.push(timed);
+    this.tick = Math.max(this.tick, timed.tick);
+  }
+
+  passed(tick: Tick): void {
+    this.evidence.passed(tick);
+    this.tick = Math.max(this.tick, tick);
+  }
+
+  work(mostTurns: number): number {
+    return this.evidence.work(mostTurns);
+  }
+
+  get settled(): boolean {
+    return this.evidence.settled;
+  }
+
+  advice(): Advice {
+    const { evidence, actions, tick, tables } = this;
+    const posterior = evidence.posterior();
+    return adviceOf({
+      phase: evidence.phase,
+      actions,
+      tick,
+      asked: evidence.asked,
+      chances: posterior.suspects,
+      toolChance: (tool) => posterior.ofTool(tool),
+      tables,
+    });
+  }
+
+  prepare(): void {
+    this.par ??= parOf(this.scenario, this.tables);
+  }
+
+  debrief(record: SittingRecord): Result<DebriefFacts, DebriefProblem> {
+    this.par ??= parOf(this.scenario, this.tables);
+    return debrief(this.scenario, record, this.evidence.facts(), this.par);
+  }
 }

@@ -61,7 +61,7 @@ describe('the page and whoever weighs its evidence', () => {
     const { desk, lines } = onTheBench();
     desk.logReading();
     desk.askCoach('test');
-    expect(lines.kinds.slice(-2)).toEqual(['acted', 'advise']);
+    expect(lines.kinds.slice(-3)).toEqual(['acted', 'passed', 'advise']);
     expect(desk.coach.value).toEqual({ kind: 'thinking', depth: 'test' });
     desk.logReading();
     lines.newest.say({ kind: 'advice', id: lines.asked, advice: ADVICE });
@@ -152,7 +152,7 @@ describe('when the evidence cannot be weighed', () => {
     expect(lines.opened.length).toBe(1);
     desk.askCoach('question');
     expect(lines.opened.length).toBe(2);
-    expect(lines.kinds).toEqual(['open', 'advise']);
+    expect(lines.kinds).toEqual(['open', 'passed', 'advise']);
     expect(lines.newest.told[0]).toMatchObject({ record: sitting.record() });
   });
 
