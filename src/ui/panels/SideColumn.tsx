@@ -74,6 +74,8 @@ export function SideColumn({ desk, tab, onTab, readerPage, letters }: SideColumn
         ))}
       </div>
       <div
+        // Of its own for each tab, so that none opens scrolled to where another was left.
+        key={tab}
         id="side-panel"
         class={`side-panel side-${tab}`}
         role="tabpanel"

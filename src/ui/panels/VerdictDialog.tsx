@@ -67,7 +67,7 @@ export function VerdictDialog({ desk, onClose }: { readonly desk: Desk; readonly
 
 /** What is chosen, or what is still to choose. */
 function VerdictSoFar({ draft }: { readonly draft: VerdictDraft }) {
-  const { item, cites } = draft;
+  const { item, answer, cites } = draft;
   if (item === null) return <>{say('verdict.chooseItem')}</>;
   if (verdictAction(draft) === null) {
     return (
@@ -79,7 +79,10 @@ function VerdictSoFar({ draft }: { readonly draft: VerdictDraft }) {
   return (
     <>
       {capital(say(`items.${item}`))}{' '}
-      <span class="quiet">· {say('verdict.cites', { count: cites.length, max: MAX_CITATIONS })}</span>
+      <span class="quiet">
+        {answer !== null && `· ${describeMode(item, answer.mode)} `}·{' '}
+        {say('verdict.cites', { count: cites.length, max: MAX_CITATIONS })}
+      </span>
     </>
   );
 }
