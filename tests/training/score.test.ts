@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { ITEMS } from '../../src/sim/devices/items.ts';
-import { priceOf } from '../../src/training/sitting/book.ts';
-import type { ScorePart } from '../../src/training/score/DebriefFacts.ts';
+import type { ScorePart, ScoreReason } from '../../src/training/score/DebriefFacts.ts';
 import { debrief } from '../../src/training/score/debrief.ts';
 import { bench, type TestBench } from '../support/bench.ts';
+import { EASY_PAR, madeUpEvidence } from '../support/evidenceFacts.ts';
 
-const points = (work: TestBench, part: ScorePart['part']): number =>
-  work.debrief().score.parts.find((found) => found.part === part)?.points ?? Number.NaN;
+const partOf = (work: TestBench, part: ScorePart['part']): ScorePart => {
+  const found = work.debrief().score.parts.find((one) => one.part === part);
+  if (found === undefined) throw new Error(`no part ${part}`);
+  return found;
+};
+const points = (work: TestBench, part: ScorePart['part']): number => partOf(work, part).points;
 
 const OPEN_UP =
   'take canister-hose off\nfit plug-a on canister-hose-end\ntake air-hose off\nfit cap-a on air-port\nclamp air-port hand-tight\nfit pump-hose on canister-port\nclamp canister-port hand-tight\n';
@@ -16,168 +19,223 @@ const DRAWN = 'stroke full x2\nwait steady\nlog "Vacuum"\n';
 const RETEST = `key off\npart plug\nrenew unit\nmate plug\nfit cap-a on air-port\nclamp air-port hand-tight\nfit pump-hose on canister-port\nclamp canister-port hand-tight\nkey on\nwait steady\nstroke full x2\nwait steady\nrelease open\nwait steady\n`;
 
 describe('the verdict', () => {
-  const stuck = (verdict: string) =>
-    bench().fault('switch-stuck-open').does(`accept\n${OPEN_UP}${SENSE}${DRAWN}${verdict}\nclose`);
+  const given = (verdict: string, weight: number) =>
+    bench()
+      .fault('switch-stuck-open')
+      .evidence({ weight })
+      .does(`accept\nkey on\nlog\nverdict ${verdict}\nclose`);
 
-  it('is worth all of its points on an entry that a good unit could not have given', () => {
-    expect(points(stuck('verdict unit cites 2'), 'verdict')).toBe(25);
+  it('is worth 20 for the item and 5 for what is wrong with it, times 0.2 + 0.8 of how far it is carried', () => {
+    expect(points(given('unit vacuum-switch cites 1', 1), 'verdict')).toBe(25);
+    expect(points(given('unit cites 1', 1), 'verdict')).toBe(20);
+    expect(points(given('unit capsule cites 1', 1), 'verdict')).toBe(20);
+    expect(points(given('unit vacuum-switch', 0), 'verdict')).toBe(5);
+    // (20 + 5) x (0.2 + 0.8 x 0.5) = 15, by hand.
+    expect(points(given('unit vacuum-switch cites 1', 0.5), 'verdict')).toBe(15);
   });
 
-  it('is worth a fifth on entries a good unit would have given too, or on none', () => {
-    expect(points(stuck('verdict unit cites 1'), 'verdict')).toBe(5);
-    expect(points(stuck('verdict unit'), 'verdict')).toBe(5);
-  });
-
-  it('is worth nothing when it is wrong, whatever it cites', () => {
-    const wrong = stuck('verdict sense-wire cites 1 2');
+  it('is worth nothing when it is wrong, and keeps its evidence', () => {
+    const wrong = given('sense-wire open cites 1', 0.9);
     expect(points(wrong, 'verdict')).toBe(0);
     expect(points(wrong, 'economy')).toBe(0);
+    expect(points(wrong, 'repair')).toBe(0);
+    expect(points(wrong, 'evidence')).toBe(18);
     expect(wrong.debrief().verdict).toMatchObject({
       named: 'sense-wire',
+      mode: 'open',
       right: false,
-      truth: [{ item: 'unit', fault: 'switch-stuck-open' }],
+      modeRight: false,
+      truth: [{ item: 'unit', mode: 'vacuum-switch', fault: 'switch-stuck-open' }],
     });
+    expect(wrong.debrief().repairGaps).toEqual(['verdict-wrong']);
   });
 
   it('is right as "nothing wrong" where only a tool is bad, and the tool is listed', () => {
     const work = bench()
       .fault('hand-pump-seal-leaking')
-      .does(`accept\n${SENSE}verdict nothing-wrong cites 1\nclose`);
+      .evidence({ weight: 1 })
+      .does('accept\nverdict nothing-wrong\nclose');
     expect(work.debrief().verdict).toMatchObject({
       right: true,
+      modeRight: true,
       truth: [{ item: 'hand-pump', fault: 'hand-pump-seal-leaking' }],
     });
     expect(points(work, 'verdict')).toBe(25);
   });
 
-  it('is right on either of two bad items', () => {
-    for (const item of ['unit', 'sense-wire']) {
-      const work = bench().fault('winding-open').fault('sense-open').does(`accept\nverdict ${item}\nclose`);
-      expect(work.debrief().verdict.right).toBe(true);
-    }
+  it('is right on either of two bad items, each with its own mode', () => {
+    const both = (verdict: string) =>
+      bench().fault('winding-open').fault('sense-open').does(`accept\nverdict ${verdict}\nclose`).debrief()
+        .verdict;
+    expect(both('unit winding')).toMatchObject({ right: true, modeRight: true });
+    expect(both('sense-wire open')).toMatchObject({ right: true, modeRight: true });
+    expect(both('unit open')).toMatchObject({ right: true, modeRight: false });
   });
 
-  it('bears on a silent unit by the clicks that a good one would have made', () => {
-    const work = bench()
-      .fault('plunger-stuck')
-      .does('accept\nkey on\nsolenoid on\nlog\nverdict unit cites 1\nclose');
-    expect(points(work, 'verdict')).toBe(25);
-  });
-});
-
-describe('the repair', () => {
-  const repaired = (after: string) =>
-    bench()
-      .fault('switch-stuck-open')
-      .does(
-        `accept\n${OPEN_UP}${SENSE}${DRAWN}release open\nrelease shut\nverdict unit cites 2\n${after}\nclose`,
-      );
-
-  it('is worth nothing unproven', () => {
-    expect(points(repaired('renew unit'), 'repair')).toBe(0);
-  });
-  it('is worth four fifths proven, with the bench left apart', () => {
-    expect(points(repaired(RETEST), 'repair')).toBe(16);
-  });
-  it('is worth all with the bench put back', () => {
-    const back =
-      'key off\nlift meter-red\nlift meter-black\npin out 3\ntake pump-hose off\ntake cap-a off\ntake plug-a off\nfit canister-hose on canister-port\nclamp canister-port hand-tight\nfit air-hose on air-port\nclamp air-port hand-tight\nfit engine-hose on engine-port\nclamp engine-port hand-tight\n';
-    expect(points(repaired(`${RETEST}${back}`), 'repair')).toBe(20);
-  });
-  it('of a hose is proven by the monitor run to a pass on the road', () => {
-    const hose = (after: string) =>
+  it('is held to its group, never to a coin toss inside it', () => {
+    const tossed = (group: readonly ('canister' | 'tank-seal')[]) =>
       bench()
-        .fault('canister-hose-split', 1)
-        .does(
-          `accept\nlook canister-hose\nverdict canister-hose cites 1\nrenew canister-hose\nfit canister-hose on canister-port\nclamp canister-port hand-tight\n${after}\nclose`,
-        );
-    expect(points(hose(''), 'repair')).toBe(0);
-    expect(points(hose('drive 4'), 'repair')).toBe(20);
+        .fault('tank-seal-leaking')
+        .evidence({ group, weight: 1 })
+        .does('accept\nverdict canister leaking\nclose')
+        .debrief().verdict;
+    expect(tossed(['canister', 'tank-seal'])).toMatchObject({ right: true, modeRight: true });
+    expect(tossed(['canister'])).toMatchObject({ right: false, modeRight: false });
   });
-  it('of a hose is not proven by a drive on which the monitor failed', () => {
-    const loose = bench()
-      .fault('canister-hose-split', 1)
-      .does(
-        'accept\nlook canister-hose\nverdict canister-hose cites 1\nrenew canister-hose\ndrive 4\nfit canister-hose on canister-port\nclamp canister-port hand-tight\nclose',
-      );
-    expect(points(loose, 'repair')).toBe(0);
-  });
-  it('is worth nothing after a wrong verdict, even when the true part is found later', () => {
-    const late = bench()
-      .fault('switch-stuck-open')
-      .does(
-        `accept\n${OPEN_UP}${SENSE}${DRAWN}release open\nrelease shut\nverdict sense-wire\n${RETEST}close`,
-      );
-    expect(points(late, 'repair')).toBe(0);
+
+  it('needs no word of what is wrong where an item fails in one way', () => {
+    const fuse = bench().fault('fuse-blown').does('accept\nverdict fuse\nclose').debrief();
+    expect(fuse.verdict.modeRight).toBe(true);
   });
 });
 
-describe('economy', () => {
-  const fitted = (parts: string) =>
+describe('the board', () => {
+  const BEFORE = [
+    { item: 'unit', chance: 0.4 },
+    { item: 'filler-cap', chance: 0.3 },
+    { item: 'fuse', chance: 0.1 },
+    { item: 'battery', chance: 0.005 },
+  ] as const;
+  const marked = (marks: string, judgements: Readonly<Record<string, 'too-early' | 'wrong-test'>> = {}) =>
     bench()
-      .fault('fuse-blown')
-      .does(`accept\nkey on\nsolenoid on\nlog\nverdict fuse cites 1\n${parts}\nclose`);
+      .fault('switch-stuck-open')
+      .evidence({ before: BEFORE, judgements })
+      .does(`accept\nkey on\nlog\n${marks}\nverdict nothing-wrong\nclose`);
 
-  it('is full within the allowance and falls with parts that were not needed', () => {
-    expect(points(fitted('renew fuse'), 'economy')).toBe(10);
-    const dear = fitted('renew fuse\nrenew controller');
-    expect(points(dear, 'economy')).toBeLessThanOrEqual(5);
-    expect(dear.debrief().cost.money).toBe(priceOf('fuse') + priceOf('controller'));
-    expect(dear.debrief().renewed.map(({ item, needed }) => [item, needed])).toEqual([
-      ['fuse', true],
-      ['controller', false],
+  it('earns by what the complaint left of each item, and is full at four fifths of what counts', () => {
+    // 0.3 of (0.8 x 0.8): 4.69 of 10. And 0.7 of 0.64: full.
+    expect(points(marked('mark filler-cap cleared cites 1'), 'evidence')).toBe(5);
+    expect(points(marked('mark filler-cap cleared cites 1\nmark unit convicted cites 1'), 'evidence')).toBe(
+      10,
+    );
+  });
+
+  it('earns next to nothing on what nobody would have suspected', () => {
+    expect(points(marked('mark battery cleared cites 1'), 'evidence')).toBe(0);
+  });
+
+  it('loses by marks that their citations do not carry, not below nothing', () => {
+    const early = { unit: 'too-early' } as const;
+    expect(points(marked('mark unit cleared cites 1', early), 'evidence')).toBe(0);
+    const mixed = marked('mark filler-cap cleared cites 1\nmark fuse cleared cites 1', {
+      fuse: 'wrong-test',
+    });
+    // 0.3 - 0.1 of 0.64.
+    expect(points(mixed, 'evidence')).toBe(3);
+  });
+
+  it('takes a mark that cites nothing for carried by nothing', () => {
+    expect(points(marked('mark filler-cap cleared'), 'evidence')).toBe(0);
+    expect(marked('mark filler-cap cleared').debrief().boardMarks[0]?.points).toBeLessThan(0);
+  });
+
+  it('is judged by evidence, and only told beside the truth', () => {
+    const wrongWay = marked('mark unit cleared cites 1');
+    expect(wrongWay.debrief().boardMarks).toMatchObject([
+      { item: 'unit', agrees: false, judgement: 'carried' },
     ]);
+    expect(points(wrongWay, 'evidence')).toBe(6);
+    const told = marked('mark unit convicted cites 1\nmark fuse cleared cites 1').debrief().boardMarks;
+    expect(told.map(({ agrees }) => agrees)).toEqual([true, true]);
   });
-  it('counts the second of the same part as not needed', () => {
-    expect(
-      fitted('renew fuse\nrenew fuse')
-        .debrief()
-        .renewed.map(({ needed }) => needed),
-    ).toEqual([true, false]);
-  });
-  it('counts book minutes, never the clock', () => {
-    const slow = fitted('wait 30 min\nrenew fuse').debrief();
-    expect(slow.cost.bookMinutes).toBe(fitted('renew fuse').debrief().cost.bookMinutes);
-  });
-  it('has a price for every item, tools for nothing', () => {
-    for (const item of ITEMS) expect(priceOf(item)).toBeGreaterThanOrEqual(0);
-    expect(priceOf('hand-pump')).toBe(0);
+
+  it('counts for a wrong verdict as well', () => {
+    expect(marked('mark filler-cap cleared cites 1').debrief().verdict.right).toBe(false);
   });
 });
 
 describe('the total', () => {
-  it('is the sum of its parts', () => {
-    const { score } = bench().does('accept\nverdict unit\nclose').debrief();
+  it('is the sum of its parts, and each part that of its lines', () => {
+    const { score } = bench()
+      .fault('switch-stuck-open')
+      .evidence({ weight: 0.7, before: [{ item: 'unit', chance: 0.5 }] })
+      .does(
+        `accept\n${OPEN_UP}${SENSE}${DRAWN}mark unit convicted cites 2\nverdict unit vacuum-switch cites 2\nclose`,
+      )
+      .debrief();
     expect(score.total).toBe(score.parts.reduce((sum, { points: got }) => sum + got, 0));
-    expect(score.parts.reduce((sum, { of }) => sum + of, 0)).toBe(100);
+    expect(score.parts.map(({ part, of }) => [part, of])).toEqual([
+      ['verdict', 25],
+      ['evidence', 30],
+      ['method', 25],
+      ['economy', 10],
+      ['repair', 10],
+    ]);
+    for (const part of score.parts) {
+      const sum = part.because.reduce((total, line) => total + line.points, 0);
+      expect(part.points, part.part).toBe(Math.round(sum));
+      expect(part.because.reduce((total, line) => total + line.of, 0)).toBeCloseTo(part.of, 9);
+    }
+    expect(score.parts.find(({ part }) => part === 'method')?.points).toBeGreaterThan(0);
+  });
+
+  it('names what carried it: entries, chances, rules, minutes', () => {
+    const { score, rules } = bench()
+      .fault('switch-stuck-open')
+      .evidence({ weight: 0.7 })
+      .does(`accept\n${OPEN_UP}${SENSE}${DRAWN}verdict unit cites 1 2\nclose`)
+      .debrief();
+    const lines: readonly ScoreReason[] = score.parts.flatMap(({ because }) => because);
+    expect(lines.find(({ kind }) => kind === 'proof')).toMatchObject({
+      entries: [1, 2],
+      weight: 0.7,
+      leads: true,
+    });
+    const judged = rules.filter(({ outcome }) => outcome !== 'no-occasion').map(({ rule }) => rule);
+    expect(lines.flatMap((line) => (line.kind === 'rule' ? [line.rule] : []))).toEqual(judged);
   });
 
   it('takes five for a minor breach and stops at 40 for a serious one', () => {
     const work = (extra: string) =>
       bench()
         .fault('switch-stuck-open')
+        .evidence({ weight: 1 })
         .does(
-          `accept\n${OPEN_UP}${SENSE}${DRAWN}${extra}release open\nrelease shut\nverdict unit cites 2\n${RETEST}close`,
+          `accept\n${OPEN_UP}${SENSE}${DRAWN}${extra}release open\nrelease shut\nverdict unit vacuum-switch cites 2\n${RETEST}close`,
         )
         .debrief().score;
     const clean = work('');
     const minor = work('stroke full x9\n');
     expect(minor.safetyDeduction).toBe(5);
+    expect(minor.total).toBe(minor.parts.reduce((sum, { points: got }) => sum + got, 0) - 5);
     expect(clean.total).toBeGreaterThan(40);
     const serious = work(
       'lead plain-a to battery-positive\nlead plain-b to chassis-stud\nlift plain-b\nlift plain-a\n',
     );
     expect(serious).toMatchObject({ total: 40, cappedAt: 40 });
   });
+
+  it('is never below nothing', () => {
+    const slips = 'lead meter-red to slip-2-3\nlift meter-red\n'.repeat(12);
+    expect(bench().does(`accept\n${slips}verdict fuse\nclose`).debrief().score.total).toBe(0);
+  });
 });
 
 describe('the debrief', () => {
   it('is refused while the job is open', () => {
     const work = bench().does('accept');
-    expect(debrief(work.scenario, work.sitting.record())).toEqual({
+    const other = bench().does('accept\nverdict unit\nclose');
+    const evidence = madeUpEvidence(other.sitting.view());
+    expect(debrief(work.scenario, work.sitting.record(), evidence, EASY_PAR)).toEqual({
       ok: false,
       error: { code: 'job-not-closed' },
     });
+  });
+
+  it('will not have the evidence of another sitting', () => {
+    const work = bench().does('accept\nverdict fuse\nclose');
+    const other = bench().does('accept\nverdict unit\nclose');
+    const evidence = madeUpEvidence(other.sitting.view());
+    expect(() => debrief(work.scenario, work.sitting.record(), evidence, EASY_PAR)).toThrow(/one sitting/);
+  });
+
+  it('believes nothing in the record: a claim changes no point', () => {
+    const work = bench().evidence({ weight: 1 }).does('accept\nverdict unit capsule\nclose');
+    const evidence = madeUpEvidence(work.sitting.view(), { weight: 1 });
+    const scored = [null, 100].map((claim) =>
+      debrief(work.scenario, work.sitting.record(claim), evidence, EASY_PAR),
+    );
+    expect(scored[1]).toEqual(scored[0]);
   });
 
   it('traces the truth over the whole job, in few samples', () => {
@@ -190,27 +248,5 @@ describe('the debrief', () => {
     expect(Math.max(...trace.map(({ canisterKPa }) => canisterKPa))).toBeGreaterThan(20);
     expect(trace.at(-1)?.tick).toBeGreaterThan(work.sitting.tick - 40_000);
     expect(marks.map(({ action }) => action.kind)).toContain('give-verdict');
-  });
-});
-
-describe('what a repair lacked to be proven', () => {
-  const stuck = (work: string) =>
-    bench().fault('switch-stuck-open').does(`accept\n${OPEN_UP}${SENSE}${DRAWN}${work}\nclose`);
-  const gaps = (work: TestBench): readonly string[] => work.debrief().repairGaps;
-  const UNDO =
-    'lift meter-red\nlift meter-black\npin out 3\ntake plug-a off\nfit canister-hose on canister-port\nclamp canister-port hand-tight\nfit air-hose on air-port\nclamp air-port hand-tight\nfit engine-hose on engine-port\nclamp engine-port hand-tight\n';
-
-  it('is named, one by one, and agrees with the points', () => {
-    expect(gaps(stuck('verdict sense-wire cites 2'))).toEqual(['verdict-wrong']);
-    expect(gaps(stuck('verdict unit cites 2'))).toEqual(['not-fitted', 'not-restored']);
-    const proven = stuck(`verdict unit cites 2\n${RETEST}`);
-    expect(gaps(proven)).toEqual(['not-restored']);
-    expect(points(proven, 'repair')).toBe(16);
-  });
-
-  it('is the vacuum test, where the truck was put together and driven to a pass without it', () => {
-    const driven = stuck(`verdict unit cites 2\nkey off\npart plug\nrenew unit\nmate plug\n${UNDO}drive 3`);
-    expect(gaps(driven)).toContain('vacuum-retest');
-    expect(points(driven, 'repair')).toBe(0);
   });
 });

@@ -1,5 +1,5 @@
-import type { Tick } from '../../base/ticks.ts';
 import { bookMinutes, priceOf } from '../sitting/book.ts';
+import type { SittingAction } from '../sitting/SittingAction.ts';
 import type { DebriefFacts, JobCost } from './DebriefFacts.ts';
 import type { Timeline } from './Timeline.ts';
 import { trialFits } from './trialFits.ts';
@@ -16,21 +16,25 @@ export function renewals({ moments, scenario }: Timeline): DebriefFacts['renewed
 }
 
 /**
- * Book minutes and dollars of parts until a tick, minutes to a tenth. The known-good unit put on the truck to see counts
- * what fitting a unit counts, instead of the minutes of the swap.
+ * Book minutes and dollars of parts of the whole job, and of them what had been spent with the verdict; minutes to a
+ * tenth. The known-good unit put on the truck to see counts what fitting a unit counts, instead of the minutes of the swap.
  */
-export function costUntil(timeline: Timeline, until: Tick): JobCost {
-  let bookMinutesSum = 0;
-  let money = 0;
-  for (const { tick, action } of timeline.moments) {
-    if (action === null || tick > until) continue;
-    bookMinutesSum += bookMinutes(action);
-    if (action.kind === 'renew') money += priceOf(action.item);
-  }
-  const fits = trialFits(timeline).filter((tick) => tick <= until).length;
+export function costOf(timeline: Timeline): DebriefFacts['cost'] {
+  const actions = timeline.moments.flatMap(({ action }) => (action === null ? [] : [action]));
+  const untilVerdict = actions.slice(0, actions.findIndex(({ kind }) => kind === 'give-verdict') + 1);
   const fitting =
     bookMinutes({ kind: 'renew', item: 'unit' }) - bookMinutes({ kind: 'swap-unit', to: 'truck' });
-  return { money, bookMinutes: toTenth(bookMinutesSum + fits * fitting) };
+  const trials = trialFits(timeline).length * fitting;
+  return { ...spentOn(actions, trials), untilVerdict: spentOn(untilVerdict, trials) };
+}
+
+function spentOn(actions: readonly SittingAction[], trials: number): JobCost {
+  const minutes = actions.reduce((sum, action) => sum + bookMinutes(action), trials);
+  const money = actions.reduce(
+    (sum, action) => sum + (action.kind === 'renew' ? priceOf(action.item) : 0),
+    0,
+  );
+  return { money, bookMinutes: toTenth(minutes) };
 }
 
 const toTenth = (minutes: number): number => Math.floor(minutes * 10 + 0.5) / 10;

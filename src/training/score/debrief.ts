@@ -5,7 +5,7 @@ import type { JobPar } from '../evidence/JobPar.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import type { SittingRecord } from '../sitting/SittingRecord.ts';
 import { boardMarksOf } from './boardMarks.ts';
-import { costUntil, renewals } from './cost.ts';
+import { costOf, renewals } from './cost.ts';
 import type { DebriefFacts } from './DebriefFacts.ts';
 import type { JudgedJob } from './JudgedJob.ts';
 import { ruleOutcomes } from './methodRules.ts';
@@ -45,7 +45,7 @@ export function debrief(
   const rules = ruleOutcomes(job);
   const safety = safetyBreaches(job);
   const renewed = renewals(job);
-  const cost = costUntil(job, job.end.tick);
+  const cost = costOf(job);
   const fits = trialFits(job);
   const score = scoreOf({ job, worth, rules, safety, renewed, cost, trialFits: fits });
   return ok({
@@ -55,7 +55,7 @@ export function debrief(
     repairGaps: repairGaps(score.parts.flatMap(({ because }) => because)),
     safety,
     renewed,
-    cost: { ...cost, untilVerdict: costUntil(job, verdict.tick) },
+    cost,
     trialFits: fits,
     par,
     evidence,
