@@ -9,6 +9,7 @@ import type { ExitCode, Output } from './Output.ts';
 import { play } from './play.ts';
 import { tables } from './tables.ts';
 import { tests } from './tests.ts';
+import { validity } from './validity.ts';
 
 const SHIPPED = fileURLToPath(new URL('../../scenarios/', import.meta.url));
 const OPTIONS: Readonly<Record<string, readonly string[]>> = {
@@ -19,6 +20,7 @@ const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   tests: [],
   calibration: ['--sittings'],
   tables: ['--out'],
+  validity: ['--seeds'],
 };
 
 function run(words: readonly string[], output: Output): ExitCode | Promise<ExitCode> {
@@ -47,6 +49,8 @@ function run(words: readonly string[], output: Output): ExitCode | Promise<ExitC
       return tables(line.value, output);
     case 'tests':
       return tests(line.value, output);
+    case 'validity':
+      return validity(line.value, SHIPPED, output);
     default:
       return grade(line.value, SHIPPED, output);
   }

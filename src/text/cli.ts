@@ -20,6 +20,9 @@ export const USAGE = `known-good: practise proving a part bad.
       lists the standard tests with their minutes and money, or prints the procedures of those named
   known-good calibration [--sittings N] [--json]
       random sittings by standard tests, and how often what the evidence claimed was true (minutes)
+  known-good validity [SCENARIO…] [--seeds N] [--json]
+      simulated learners sit the scenarios, all that are shipped unless told otherwise: how well their scores tell them
+      apart, and where they do not (minutes)
   known-good tables [--out FILE]
       works every standard test on every suspect and keeps what comes of it, for the version of the rig at hand (minutes)
 

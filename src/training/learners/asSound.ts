@@ -1,13 +1,24 @@
 import type { Outcome } from '../../sim/rigs/standardTests/Outcome.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
+import type { Shown } from '../evidence/Shown.ts';
 import type { Note } from './Note.ts';
 
-/** Whether something was shown as it is with sound tools on a sound truck, by the printed tables. */
-export function isAsSound({ tests, suspects, evidence }: EvidenceTables, { test, shown }: Note): boolean {
+/** What is shown in the place of something on a sound truck with sound tools, by the printed tables: one for each draw. */
+export function asSound(
+  { tests, suspects, evidence }: EvidenceTables,
+  { test, shown }: Note,
+): readonly Shown[] {
   const number = tests.findIndex(({ id }) => id === test);
   const sound = suspects.findIndex(({ items }) => items.length === 0);
   const draws = evidence.table.outcomes[number]?.[sound] ?? [];
-  return draws.some((draw) => draw.some((one) => one.setUp === shown.setUp && isAlike(one, shown)));
+  return draws.flatMap((draw) =>
+    draw.filter(({ setUp, channel }) => setUp === shown.setUp && channel === shown.channel),
+  );
+}
+
+/** Whether something was shown as it is on a sound truck. */
+export function isAsSound(tables: EvidenceTables, note: Note): boolean {
+  return asSound(tables, note).some((one) => isAlike(one, note.shown));
 }
 
 /** Readings that differ by less than twice the instrument's error, or by this share, are the same to a technician. */

@@ -4,7 +4,7 @@ import { MAX_CITATIONS } from '../sitting/mayAct.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
 import { isAsSound } from './asSound.ts';
 import type { Learner } from './Learner.ts';
-import { clearCodes, DECIDING, drive, readCodes, renewAndRetest, testNewUnit } from './repair.ts';
+import { clearCodes, drive, readCodes, renewAndRetest, testNewUnit } from './repair.ts';
 import { Technician } from './Technician.ts';
 import { modeOf } from './verdict.ts';
 
@@ -63,7 +63,7 @@ export const byTheBook: Learner = (bench) => {
   const item = hands.beliefs.posterior.leading().item as VerdictItem;
   bench.do({ kind: 'give-verdict', item, mode: modeOf(hands.beliefs, item), cites: outOfLimits(hands) });
   if (item !== 'nothing-wrong' && !TOOL_ITEMS.includes(item)) {
-    if (item === 'unit') testNewUnit(bench, DECIDING.unit);
+    if (item === 'unit') testNewUnit(bench);
     renewAndRetest(bench, item);
   }
   clearCodes(bench);

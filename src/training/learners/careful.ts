@@ -8,8 +8,8 @@ import { bestOf } from './bestOf.ts';
 import { markBoard } from './board.ts';
 import { Citations } from './cites.ts';
 import type { Learner } from './Learner.ts';
-import { clearCodes, DECIDING, drive, readCodes, renewAndRetest, testNewUnit } from './repair.ts';
-import { isSurprise } from './surprise.ts';
+import { checkLock, clearCodes, drive, readCodes, renewAndRetest, testNewUnit } from './repair.ts';
+import { isSurprise, readsDead } from './surprise.ts';
 import { Technician } from './Technician.ts';
 import { verdictOf } from './verdict.ts';
 
@@ -45,10 +45,15 @@ const MOST_REPEATS = 2;
 /** Chance of something that comes and goes, from which a test is worth doing again. */
 const MAY_COME_AND_GO = 0.02;
 
+/** A broken lead reads nothing as well: the known source says which it was. */
+const PROVES_AGAIN: StandardTestId = 'meter-on-battery';
+
 /** A test with proven tools; after a surprise they are proven again, and the test is done again if one was bad. */
 function take(hands: Technician, test: StandardTestId): void {
+  const { tables } = hands.bench;
   const notes = hands.workProven(test);
-  if (isSurprise(hands.bench.tables, notes) && hands.proveAgain(test)) hands.work(test);
+  if (readsDead(tables, notes)) hands.prove(PROVES_AGAIN);
+  if (isSurprise(tables, notes) && hands.proveAgain(test)) hands.work(test);
 }
 
 function prove(hands: Technician): void {
@@ -123,9 +128,10 @@ const CYCLES = 3;
 function mend({ bench }: Technician, item: VerdictItem, roots: readonly ItemId[]): void {
   if (item !== 'nothing-wrong' && !TOOL_ITEMS.includes(item)) {
     for (const root of roots) if (root !== item) renewAndRetest(bench, root);
-    if (item === 'unit') testNewUnit(bench, DECIDING.unit);
+    if (item === 'unit') testNewUnit(bench);
     renewAndRetest(bench, item);
   }
+  checkLock(bench);
   clearCodes(bench);
   drive(bench, CYCLES);
   readCodes(bench);

@@ -3,12 +3,11 @@ import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import { TRUCK_ITEMS } from '../evidence/chanceOf.ts';
 import { MAX_CITATIONS } from '../sitting/mayAct.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
-import { bestOf } from './bestOf.ts';
 import { drawnItem, favourite } from './byPrior.ts';
 import { renew } from './fitting.ts';
 import type { Learner } from './Learner.ts';
 import type { LearnersBench } from './LearnersBench.ts';
-import { clearCodes, DECIDING, drive, readCodes, renewAndRetest, testNewUnit } from './repair.ts';
+import { checkLock, clearCodes, drive, readCodes, renewAndRetest, testNewUnit } from './repair.ts';
 import { Technician } from './Technician.ts';
 import { modeOf } from './verdict.ts';
 
@@ -28,13 +27,16 @@ const RITUALS: readonly StandardTestId[] = [
   'hold-capped',
 ];
 
-/** Does every test that there is, writes everything down, and then names anything. */
+const LOOKS: readonly StandardTestId[] = ['codes-and-freeze-data', 'look-around', 'meter-on-battery'];
+
+/** Does every test that there is, writes everything down, and then names any card and cites anything. */
 export const logsEverything: Learner = (bench) => {
   const hands = new Technician(bench);
   bench.do({ kind: 'accept-job' });
   for (const { id } of bench.tables.tests) if (!hands.done.has(id)) hands.workProven(id);
-  const item = drawnItem(hands.beliefs, bench.random);
-  giveVerdict(bench, item, null, lastEntries(bench));
+  const item = anyOf(bench, TRUCK_ITEMS);
+  const cites = Array.from({ length: MAX_CITATIONS }, () => anyOf(bench, bench.log).id);
+  giveVerdict(bench, item, null, [...new Set(cites)]);
   mendByRitual(bench, item);
 };
 
@@ -48,12 +50,12 @@ export const namesTheFavourite: Learner = (bench) => {
   mendByRitual(bench, item);
 };
 
-/** Marks the whole board, each mark with whatever entries there are. */
+/** Looks about, then marks the whole board: one item convicted, all others cleared, each with whatever entries there are. */
 export const marksAll: Learner = (bench) => {
   const hands = new Technician(bench);
   bench.do({ kind: 'accept-job' });
-  for (const test of RITUALS) hands.workProven(test);
-  const item = favourite(hands.beliefs);
+  for (const test of LOOKS) hands.workProven(test);
+  const item = drawnItem(hands.beliefs, bench.random);
   const cites = lastEntries(bench);
   for (const one of TRUCK_ITEMS)
     bench.do({ kind: 'mark-item', item: one, mark: one === item ? 'convicted' : 'cleared', cites });
@@ -63,12 +65,12 @@ export const marksAll: Learner = (bench) => {
 
 const SPAMMED = 6;
 
-/** Does one good test again and again. */
+/** Does one test again and again, whichever it is, as if writing a thing down six times made it truer. */
 export const spamsOneTest: Learner = (bench) => {
   const hands = new Technician(bench);
   bench.do({ kind: 'accept-job' });
-  const test = bestOf(hands) ?? 'command-clicks';
-  for (let count = 0; count < SPAMMED; count++) hands.workProven(test);
+  const { id } = anyOf(bench, bench.tables.tests);
+  for (let count = 0; count < SPAMMED; count++) hands.workProven(id);
   const item = hands.beliefs.posterior.leading().item as VerdictItem;
   giveVerdict(bench, item, modeOf(hands.beliefs, item), lastEntries(bench));
   mendByRitual(bench, item);
@@ -83,21 +85,33 @@ export const swapsFirst: Learner = (bench) => {
   bench.do({ kind: 'give-verdict', item, mode: null, cites: [1] });
   if (item !== 'nothing-wrong') renew(bench, item);
   for (const test of RITUALS) hands.workProven(test);
+  checkLock(bench);
   clearCodes(bench);
   drive(bench, CYCLES);
   readCodes(bench);
   bench.do({ kind: 'close-job' });
 };
 
-/** Somebody said what it is: everything is done as it should be, and nothing is shown. */
+const TOOL_PROOFS: readonly StandardTestId[] = [
+  'meter-on-battery',
+  'meter-leads-together',
+  'hand-pump-dead-end',
+];
+
+/** Somebody said what it is: everything is done as it should be, and what is cited proves the tools. */
 export function toldTheAnswer(item: VerdictItem, mode: string | null): Learner {
   return (bench) => {
     const hands = new Technician(bench);
     bench.do({ kind: 'accept-job' });
     for (const test of RITUALS) hands.workProven(test);
-    giveVerdict(bench, item, mode, [1, 2, 3]);
+    const proofs = bench.notes.filter(({ test }) => TOOL_PROOFS.includes(test)).map(({ entry }) => entry);
+    giveVerdict(bench, item, mode, [...new Set(proofs)].slice(0, MAX_CITATIONS));
     mendByRitual(bench, item);
   };
+}
+
+function anyOf<T>({ random }: LearnersBench, all: readonly T[]): T {
+  return all[Math.floor(random.next() * all.length)] as T;
 }
 
 function lastEntries(bench: LearnersBench): readonly number[] {
@@ -117,9 +131,10 @@ function giveVerdict(
 /** A repair with everything that earns points. */
 function mendByRitual(bench: LearnersBench, item: VerdictItem): void {
   if (item !== 'nothing-wrong' && !TOOL_ITEMS.includes(item)) {
-    if (item === 'unit') testNewUnit(bench, DECIDING.unit);
+    if (item === 'unit') testNewUnit(bench);
     renewAndRetest(bench, item);
   }
+  checkLock(bench);
   clearCodes(bench);
   drive(bench, CYCLES);
   readCodes(bench);

@@ -30,18 +30,26 @@ export const DECIDING: Readonly<Record<ItemId, readonly StandardTestId[]>> = {
   'plain-lead': [],
 };
 
-/** A new unit is tested by the same tests before it goes on the truck. */
-export function testNewUnit(bench: LearnersBench, tests: readonly StandardTestId[]): void {
+/** Switch and hold of a new unit, plug apart: what any unit must do before it goes on a truck. */
+const NEW_UNIT: readonly StandardTestId[] = ['switch-ohms', 'hold-capped'];
+
+export function testNewUnit(bench: LearnersBench): void {
   onKnownGood(bench, () => {
-    for (const test of tests) bench.test(test);
+    for (const test of NEW_UNIT) bench.test(test);
   });
 }
 
-/** Clears the codes: the customer's, which are on paper, and those of one's own making. */
+/** Reads the codes, the customer's and those of one's own making, and clears them. */
 export function clearCodes(bench: LearnersBench): void {
   bench.do({ kind: 'set-key', position: 'on' });
   bench.wait(0.5);
-  bench.do({ kind: 'clear-codes' }, { kind: 'set-key', position: 'off' });
+  bench.do({ kind: 'read-codes' }, { kind: 'clear-codes' }, { kind: 'set-key', position: 'off' });
+}
+
+/** Moves the plug, to feel that its lock has caught. */
+export function checkLock(bench: LearnersBench): void {
+  bench.do({ kind: 'wiggle', at: 'plug' });
+  bench.wait(1.5);
 }
 
 /** Reads what is stored and pending. */

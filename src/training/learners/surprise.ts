@@ -1,6 +1,7 @@
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { likelihood } from '../evidence/likelihood.ts';
 import type { Shown } from '../evidence/Shown.ts';
+import { asSound } from './asSound.ts';
 import type { Note } from './Note.ts';
 import { byTest } from './tableEvidence.ts';
 
@@ -17,6 +18,20 @@ export function isSurprise(tables: EvidenceTables, notes: readonly Note[]): bool
     }
   }
   return false;
+}
+
+/** Volts that are as good as nothing, and what is more than nothing. Common practice, no source. */
+const DEAD = 0.5;
+const ALIVE = 2;
+
+/** Whether the meter read nothing, or over range, where it reads something on a sound truck. */
+export function readsDead(tables: EvidenceTables, notes: readonly Note[]): boolean {
+  return notes.some((note) => {
+    const { shown } = note;
+    if (shown.channel !== 'meter' || shown.kind !== 'number') return false;
+    const dead = shown.value === null || (typeof shown.value === 'number' && Math.abs(shown.value) < DEAD);
+    return dead && asSound(tables, note).some(({ value }) => typeof value === 'number' && value > ALIVE);
+  });
 }
 
 const FAR_OFF = 1e12;
