@@ -1,30 +1,39 @@
 import { useEffect, useState } from 'preact/hooks';
 import { say } from '../text/translate.ts';
+import type { SealedScenario } from '../training/scenario/seal.ts';
+import type { DebriefFacts } from '../training/score/DebriefFacts.ts';
 import { Debrief } from '../ui/panels/Debrief.tsx';
 import type { Shop } from '../ui/panels/Shop.ts';
 import type { EvidenceFailure } from './evidence/messages.ts';
+import { useReplay } from './replay/useReplay.ts';
 import type { SittingDesk } from './SittingDesk.ts';
 
 /** Work that takes no longer shows no bar. */
 const BAR_AFTER_MS = 1000;
 
 interface ClosedJobProps {
+  readonly sealed: SealedScenario;
   readonly desk: SittingDesk;
   readonly shop: Shop;
 }
 
 /** A closed job: its debrief, or what stands in its place while that is worked out, or cannot be. */
-export function ClosedJob({ desk, shop }: ClosedJobProps) {
-  const worth = desk.evidence.worth.value;
+export function ClosedJob(props: ClosedJobProps) {
+  const worth = props.desk.evidence.worth.value;
   switch (worth.kind) {
     case 'known':
-      return <Debrief desk={desk} shop={shop} facts={worth.facts} />;
+      return <WorkedOut {...props} facts={worth.facts} />;
     case 'failed':
-      return <NotWorkedOut desk={desk} shop={shop} failure={worth.failure} />;
+      return <NotWorkedOut {...props} failure={worth.failure} />;
     case 'not-asked':
     case 'working':
       return <WorkingOut />;
   }
+}
+
+function WorkedOut({ sealed, desk, shop, facts }: ClosedJobProps & { readonly facts: DebriefFacts }) {
+  const replay = useReplay(sealed, () => desk.record());
+  return <Debrief desk={desk} shop={shop} facts={facts} replay={replay} />;
 }
 
 function WorkingOut() {

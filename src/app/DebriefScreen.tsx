@@ -50,7 +50,7 @@ export function DebriefScreen({ sealed, kept, shop, onSettings }: DebriefScreenP
           {shop.trouble.value === null && <p role="status">{say('app.loading')}</p>}
         </main>
       ) : (
-        <ClosedJob desk={read.desk} shop={shop} />
+        <ClosedJob sealed={sealed} desk={read.desk} shop={shop} />
       )}
     </>
   );

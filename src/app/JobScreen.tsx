@@ -134,7 +134,7 @@ function JobPhase(props: JobPhaseProps) {
       return (
         <>
           <TopBar shop={shop} title={desk.card.title} onSettings={onSettings} />
-          <ClosedJob desk={desk} shop={shop} />
+          <ClosedJob sealed={props.sealed} desk={desk} shop={shop} />
         </>
       );
   }

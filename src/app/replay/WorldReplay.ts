@@ -1,19 +1,12 @@
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import type { Action } from '../../sim/world/Action.ts';
-import type { InsideObservation, Observation } from '../../sim/world/Observation.ts';
 import { createWorld, restoreWorld, type World, type WorldSnapshot } from '../../sim/world/World.ts';
 import type { WorldSpec } from '../../sim/world/WorldPort.ts';
 import type { Scenario } from '../../training/scenario/Scenario.ts';
 import type { SittingRecord } from '../../training/sitting/SittingRecord.ts';
 import { worldSpec } from '../../training/sitting/worldMaker.ts';
+import type { ReplayMoment } from '../../ui/panels/ReplayDesk.ts';
 import { isOfWorld } from './isOfWorld.ts';
-
-/** The world of a sitting at one moment: what could be known, and what stood inside. */
-export interface WorldMoment {
-  readonly tick: Tick;
-  readonly observation: Observation;
-  readonly inside: InsideObservation;
-}
 
 interface Keyframe {
   readonly tick: Tick;
@@ -57,7 +50,7 @@ export class WorldReplay {
   }
 
   /** The moment at `tick`, with everything done that was done at it. Ticks beyond the sitting give its first or last moment. */
-  at(tick: Tick): WorldMoment {
+  at(tick: Tick): ReplayMoment {
     const wanted = Math.min(Math.max(0, Math.floor(tick)), this.endTick);
     this.begin(wanted);
     for (let next = this.actions[this.done]; next !== undefined && next.tick <= wanted; ) {

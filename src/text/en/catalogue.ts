@@ -5,6 +5,7 @@ import { codes } from './codes.ts';
 import { controls } from './controls.ts';
 import { cupboard } from './cupboard.ts';
 import { debrief } from './debrief.ts';
+import { debriefReplay } from './debriefReplay.ts';
 import { debriefScore } from './debriefScore.ts';
 import { drawing } from './drawing.ts';
 import { evidence } from './evidence.ts';
@@ -40,6 +41,7 @@ export const catalogue = {
   ...controls,
   ...cupboard,
   ...debrief,
+  ...debriefReplay,
   ...debriefScore,
   ...drawing,
   ...evidence,

@@ -95,7 +95,7 @@ export const debriefScore = {
   },
   boardReview: {
     title: 'Your suspect board',
-    lead: 'Each mark against what its entries carried when you set it. Clearing is carried below {{clear}}, convicting from {{convict}} on.',
+    lead: 'Each mark against what its entries carried when you set it.',
     none: 'You marked no suspect. Marks that their entries carry are worth up to ten points.',
     item: 'Suspect',
     mark: 'Your mark',
@@ -127,10 +127,7 @@ export const debriefScore = {
     money: 'Parts',
     yours: 'yours',
     par: 'par',
-    full: '1.5 × par: full up to here',
-    nothing: '3 × par: nothing from here',
     bar: '{{name}}: yours {{yours}}, par {{par}}. Full up to {{full}}, nothing from {{nothing}}.',
-    plan: "Par's plan",
     planCount_one: "Par's plan: {{count}} test",
     planCount_other: "Par's plan: {{count}} tests",
     notProven: 'The tests of this plan run out before they prove an item.',
@@ -148,12 +145,12 @@ export const debriefScore = {
     trueRepair: 'With that, everything that was wrong had been renewed.',
     noTrueRepair: 'What was wrong was never renewed.',
     drive: '{{time}}: driven, {{cycles}} drive cycles.',
-    driveUnknown: '{{time}}: road test.',
     spent: '{{minutes}} book minutes and {{money}} for parts went after the verdict.',
     trialFits_one:
       'The known-good unit was fitted on the truck once before the verdict; that counts as fitting a part.',
     trialFits_other:
       'The known-good unit was fitted on the truck {{count}} times before the verdict; each counts as fitting a part.',
+    coachTitle: 'The coach',
     coachNever: 'The coach was never asked.',
     coachAsked: 'The coach was asked for {{list}}.',
     coachTimes_one: '{{depth}} once',

@@ -1,21 +1,39 @@
+import { effect, type Signal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import uPlot from 'uplot';
-import { ticksToSeconds } from '../../base/ticks.ts';
+import { secondsToTicks, type Tick, ticksToSeconds } from '../../base/ticks.ts';
 import { describeAction } from '../../text/describeAction.ts';
 import { clock, fixed, kPaToInHg } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
 import { chartInk, twoCurves } from './chart.ts';
 
-const HEIGHT = 300;
+const HEIGHT = 240;
+
+interface TraceChartProps {
+  readonly facts: DebriefFacts;
+  /** Moment of the replay: a line stands there, and a press on the chart moves it. */
+  readonly moment: Signal<Tick>;
+}
 
 /** Sense voltage and canister vacuum over the whole job, with a tick at the top for every action. */
-export function TraceChart({ facts }: { readonly facts: DebriefFacts }) {
+export function TraceChart({ facts, moment }: TraceChartProps) {
   const host = useRef<HTMLDivElement>(null);
+  const line = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const element = host.current;
     if (element === null) return;
     let plot: uPlot | null = null;
+    const stand = (tick: Tick): void => {
+      const cursor = line.current;
+      if (plot === null || cursor === null) return;
+      const { left, top, width, height } = plot.bbox;
+      const scale = window.devicePixelRatio;
+      const x = Math.min(left + width, Math.max(left, plot.valToPos(ticksToSeconds(tick), 'x', true)));
+      cursor.style.transform = `translateX(${x / scale}px)`;
+      cursor.style.top = `${top / scale}px`;
+      cursor.style.height = `${height / scale}px`;
+    };
     const make = (): void => {
       plot?.destroy();
       const ink = chartInk(element);
@@ -27,7 +45,9 @@ export function TraceChart({ facts }: { readonly facts: DebriefFacts }) {
           vacuumLabel: say('debrief.vacuum'),
           ink,
           legend: true,
-          hooks: { draw: [(u) => drawMarks(u, facts.marks, ink.ink)] },
+          hooks: {
+            draw: [(u) => drawMarks(u, facts.marks, ink.ink), () => stand(moment.peek())],
+          },
         }),
         [
           facts.trace.map((sample) => ticksToSeconds(sample.tick)),
@@ -38,6 +58,13 @@ export function TraceChart({ facts }: { readonly facts: DebriefFacts }) {
       );
     };
     make();
+    const follow = effect(() => stand(moment.value));
+    const press = (event: MouseEvent): void => {
+      if (plot === null || !(event.target instanceof Element) || !plot.over.contains(event.target)) return;
+      const x = event.clientX - plot.over.getBoundingClientRect().left;
+      moment.value = Math.max(0, secondsToTicks(plot.posToVal(x, 'x')));
+    };
+    element.addEventListener('click', press);
     const sized = new ResizeObserver(() =>
       plot?.setSize({ width: Math.max(240, element.clientWidth), height: HEIGHT }),
     );
@@ -45,14 +72,19 @@ export function TraceChart({ facts }: { readonly facts: DebriefFacts }) {
     const themed = new MutationObserver(make);
     themed.observe(document.documentElement, { attributeFilter: ['data-theme'] });
     return () => {
+      follow();
+      element.removeEventListener('click', press);
       sized.disconnect();
       themed.disconnect();
       plot?.destroy();
     };
-  }, [facts]);
+  }, [facts, moment]);
   return (
     <figure class="trace">
-      <div ref={host} role="img" aria-label={summary(facts)} />
+      <div class="trace-host">
+        <div ref={host} role="img" aria-label={summary(facts)} />
+        <div ref={line} class="trace-cursor" aria-hidden="true" />
+      </div>
       <details>
         <summary>{say('debrief.marks')}</summary>
         <ol class="marks">

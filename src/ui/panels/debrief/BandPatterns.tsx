@@ -1,0 +1,31 @@
+/** Tints and hatchings of the stacked chart's layers, in the order of the layers: no two alike in either. */
+const LOOKS: readonly { readonly tint: string; readonly lines: readonly string[] }[] = [
+  { tint: '--kg-sage', lines: [] },
+  { tint: '--kg-clay', lines: ['M0 10 L10 0'] },
+  { tint: '--kg-vacuum-tint', lines: ['M0 5 H10'] },
+  { tint: '--kg-plum', lines: ['M0 0 L10 10'] },
+  { tint: '--kg-steel', lines: ['M5 0 V10'] },
+  { tint: '--kg-lamp', lines: ['M0 10 L10 0', 'M0 0 L10 10'] },
+  { tint: '--kg-mat', lines: ['M5 0 V10', 'M0 5 H10'] },
+  { tint: '--kg-hose', lines: ['M3 5 H7'] },
+];
+
+/** Fill of layer `index`; the last layer, all others, is plain paper. */
+export function bandFill(index: number, count: number): string {
+  return index === count - 1 ? 'var(--kg-cream)' : `url(#band-${index % LOOKS.length})`;
+}
+
+export function BandPatterns() {
+  return (
+    <defs>
+      {LOOKS.map(({ tint, lines }, index) => (
+        <pattern key={tint} id={`band-${index}`} width="10" height="10" patternUnits="userSpaceOnUse">
+          <rect width="10" height="10" style={{ fill: `var(${tint})` }} />
+          {lines.map((d) => (
+            <path key={d} class="band-line" d={d} />
+          ))}
+        </pattern>
+      ))}
+    </defs>
+  );
+}

@@ -1,0 +1,49 @@
+import { entriesWords } from '../../../text/chance.ts';
+import { describeFault } from '../../../text/describeCode.ts';
+import { describeMode } from '../../../text/describeMode.ts';
+import { say } from '../../../text/translate.ts';
+import type { DebriefFacts } from '../../../training/score/DebriefFacts.ts';
+
+/** What was named, with what is wrong with it and by which entries; and what was wrong. */
+export function OutcomeSheet({ facts }: { readonly facts: DebriefFacts }) {
+  const { verdict } = facts;
+  return (
+    <section class={`sheet outcome ${verdict.right ? 'outcome-right' : 'outcome-wrong'}`}>
+      <h2>
+        <span aria-hidden="true">{verdict.right ? '✓ ' : '✗ '}</span>
+        {say(verdict.right ? 'debrief.right' : 'debrief.wrong')}
+      </h2>
+      <h3>{say('debrief.yours')}</h3>
+      <p>{say('debrief.named', { item: say(`theItems.${verdict.named}`) })}</p>
+      {verdict.named !== 'nothing-wrong' && (
+        <p>
+          {verdict.mode === null
+            ? say('reasons.noMode')
+            : say('debrief.namedMode', { mode: describeMode(verdict.named, verdict.mode) })}{' '}
+          {verdict.mode !== null && verdict.right && (
+            <b>{say(verdict.modeRight ? 'debrief.modeRight' : 'debrief.modeWrong')}</b>
+          )}
+        </p>
+      )}
+      <p>
+        {verdict.cites.length === 0
+          ? say('debrief.citedNone')
+          : say('debrief.citedBy', { entries: entriesWords(verdict.cites) })}
+      </p>
+      <h3>{say('debrief.truth')}</h3>
+      {verdict.truth.map(({ item, fault }) => (
+        <p key={`${item}${fault}`}>
+          {fault === null
+            ? describeFault(null)
+            : say('debrief.truthItem', { fault: describeFault(fault), item: say(`items.${item}`) })}
+        </p>
+      ))}
+      {facts.remark !== '' && (
+        <>
+          <h3>{say('debrief.remark')}</h3>
+          <p class="remark">{facts.remark}</p>
+        </>
+      )}
+    </section>
+  );
+}

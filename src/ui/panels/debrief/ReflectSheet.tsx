@@ -1,0 +1,19 @@
+import { say } from '../../../text/translate.ts';
+
+/** Two questions with room to think in; what is written is kept nowhere. */
+export function ReflectSheet() {
+  return (
+    <section class="sheet debrief-wide">
+      <h2>{say('reflect.title')}</h2>
+      <p class="quiet">{say('reflect.lead')}</p>
+      <div class="reflect">
+        {(['first', 'second'] as const).map((question) => (
+          <label key={question}>
+            {say(`reflect.${question}`)}
+            <textarea rows={4} autocomplete="off" />
+          </label>
+        ))}
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,137 @@
+import { say } from '../../../text/translate.ts';
+import type { EvidenceStep } from '../../../training/evidence/EvidenceFacts.ts';
+import { bandFill } from './BandPatterns.tsx';
+import { bandName, stepLabel } from './bandNames.ts';
+import type { Band } from './chanceBands.ts';
+import { spreadLabels } from './spreadLabels.ts';
+
+const HEIGHT = 300;
+const TOP = 26;
+const BOTTOM = 30;
+const LEFT = 40;
+/** Narrower than this, the names stand under the chart only. */
+const ROOM_FOR_NAMES = 620;
+const NAMES = 236;
+/** Step labels closer than this are thinned out. */
+const LABEL_PX = 22;
+
+interface StackedBandsProps {
+  readonly width: number;
+  readonly bands: readonly Band[];
+  readonly steps: readonly EvidenceStep[];
+  /** Of each band: named, true, or neither. */
+  readonly roles: readonly (string | null)[];
+  readonly picked: number;
+  /** The step at the replay's moment. */
+  readonly now: number;
+}
+
+/** The stacked columns: one step wide each, a layer a band, names at the right where they fit. */
+export function StackedBands(props: StackedBandsProps) {
+  const { width, bands, steps, roles, picked, now } = props;
+  const right = width >= ROOM_FOR_NAMES ? NAMES : 14;
+  const plot = { x: LEFT, y: TOP, w: Math.max(80, width - LEFT - right), h: HEIGHT - TOP - BOTTOM };
+  const wide = plot.w / steps.length;
+  const every = Math.max(1, Math.ceil(LABEL_PX / wide));
+  const layers = layersOf(bands, steps.length);
+  const y = (share: number): number => plot.y + plot.h * (1 - share);
+  const names = spreadLabels(
+    layers.map(({ low, high }) => y(((low.at(-1) ?? 0) + (high.at(-1) ?? 0)) / 2)),
+    19,
+    plot.y + 8,
+    plot.y + plot.h,
+  );
+  return (
+    <svg width={width} height={HEIGHT} class="chances-chart" aria-hidden="true">
+      {[0, 0.25, 0.5, 0.75, 1].map((share) => (
+        <text key={share} x={plot.x - 6} y={y(share) + 4} text-anchor="end">
+          {share * 100} %
+        </text>
+      ))}
+      {layers.map(({ low, high }, index) => (
+        <path
+          key={bandName(bands[index] as Band)}
+          class="band"
+          style={{ fill: bandFill(index, bands.length) }}
+          d={stepPath(low, high, plot.x, wide, y)}
+        />
+      ))}
+      <rect
+        class="chances-picked"
+        x={plot.x + picked * wide}
+        y={plot.y}
+        width={Math.max(2, wide)}
+        height={plot.h}
+      />
+      <path class="chances-now" d={`M${plot.x + (now + 0.5) * wide - 7} ${plot.y - 12} h14 l-7 11 z`} />
+      {steps.map((step, index) =>
+        index % every === 0 || index === steps.length - 1 ? (
+          <text
+            key={step.entry}
+            x={plot.x + (index + 0.5) * wide}
+            y={plot.y + plot.h + 18}
+            text-anchor="middle"
+            class={index === picked ? 'chances-label-picked' : ''}
+          >
+            {stepLabel(step)}
+          </text>
+        ) : null,
+      )}
+      <line
+        class="chances-verdict"
+        x1={plot.x + plot.w}
+        x2={plot.x + plot.w}
+        y1={8}
+        y2={plot.y + plot.h + 6}
+      />
+      <text x={plot.x + plot.w - 6} y={14} text-anchor="end" class="chances-verdict-name">
+        {say('stacked.verdictMark')}
+      </text>
+      {width >= ROOM_FOR_NAMES &&
+        names.map((at, index) => (
+          <g key={bandName(bands[index] as Band)}>
+            <line
+              class="chances-leader"
+              x1={plot.x + plot.w + 1}
+              x2={plot.x + plot.w + 14}
+              y1={y(((layers[index]?.low.at(-1) ?? 0) + (layers[index]?.high.at(-1) ?? 0)) / 2)}
+              y2={at}
+            />
+            <text x={plot.x + plot.w + 18} y={at + 5} class={roles[index] === null ? '' : 'chances-role'}>
+              {bandName(bands[index] as Band)}
+              {roles[index] === null ? '' : ` (${roles[index]})`}
+            </text>
+          </g>
+        ))}
+      <rect class="chances-catch" x={plot.x} y={0} width={plot.w} height={HEIGHT} />
+    </svg>
+  );
+}
+
+interface Layer {
+  readonly low: readonly number[];
+  readonly high: readonly number[];
+}
+
+/** Lower and upper edge of each band at each step, the first band at the bottom. */
+function layersOf(bands: readonly Band[], count: number): readonly Layer[] {
+  const ground = new Array<number>(count).fill(0);
+  return bands.map(({ shares }) => {
+    const low = [...ground];
+    for (let step = 0; step < count; step++) ground[step] = (ground[step] ?? 0) + (shares[step] ?? 0);
+    return { low, high: [...ground] };
+  });
+}
+
+function stepPath(
+  low: readonly number[],
+  high: readonly number[],
+  left: number,
+  wide: number,
+  y: (share: number) => number,
+): string {
+  const x = (step: number): string => (left + step * wide).toFixed(1);
+  const there = high.map((share, step) => `L${x(step)} ${y(share).toFixed(1)} H${x(step + 1)}`);
+  const back = low.map((share, step) => `L${x(step + 1)} ${y(share).toFixed(1)} H${x(step)}`).reverse();
+  return `M${x(0)} ${y(high[0] ?? 0).toFixed(1)} ${there.join(' ')} ${back.join(' ')} Z`;
+}
