@@ -11,6 +11,11 @@ export function shownTest(shown: readonly Shown[]): ShownTest {
   return { marks: shownMarks(shown), shown };
 }
 
+/** Whether two runs showed the very same. Tables that are opened hold equal answers once, so that this is quick. */
+export function areTheSame(one: readonly Shown[], other: readonly Shown[]): boolean {
+  return one.length === other.length && one.every((shown, i) => shown === other[i]);
+}
+
 /** How often the mark is read that is read most often. */
 export function trialsIn(shown: readonly Shown[]): number {
   return Math.max(0, ...[...byMark(shown)].map((all) => all.length));

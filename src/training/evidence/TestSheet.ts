@@ -1,7 +1,7 @@
 import { exp, ln } from '../../base/maths.ts';
 import type { TestDraws } from './OutcomeTable.ts';
 import type { Shown } from './Shown.ts';
-import { type ShownTest, shownTest, trialsIn, trialsOf } from './ShownTest.ts';
+import { areTheSame, type ShownTest, shownTest, trialsIn, trialsOf } from './ShownTest.ts';
 import { type ForetoldTest, foretoldTest, shownMarks, testLikelihood } from './testLikelihood.ts';
 
 /** Where a suspect's answers stand among a test's cases: its own, and its neighbours' in degree. */
@@ -66,12 +66,15 @@ export class TestSheet {
     });
     const known = new Map<string, number>();
     this.foretellerOf = suspects.map((suspect) => {
-      const key = this.keyOf(suspect);
-      const there = known.get(key);
-      if (there !== undefined) return there;
-      known.set(key, this.foretellers.length);
-      this.foretellers.push(this.foreteller(suspect));
-      return this.foretellers.length - 1;
+      const foreteller = this.foreteller(suspect);
+      const key = keyOf(foreteller);
+      let number = known.get(key);
+      if (number === undefined) {
+        number = this.foretellers.length;
+        known.set(key, number);
+        this.foretellers.push(foreteller);
+      }
+      return number;
     });
   }
 
@@ -118,26 +121,20 @@ export class TestSheet {
     return 1 - quiet;
   }
 
-  /** The same text for suspects that foretell the same. */
-  private keyOf({ own, beside, faces }: SuspectCases): string {
-    const rows = [own, ...beside].map((one) => this.rowAt(one)).join();
-    if (faces === null) return rows;
-    const bad = faces.bad === null ? 'none' : this.rowAt(faces.bad);
-    return `${rows} ${faces.chance} ${this.rowAt(faces.good)} ${bad}`;
-  }
-
   private foreteller({ own, beside, faces }: SuspectCases): Foreteller {
     const ownRow = this.rowAt(own);
     if (faces === null) return { own: ownRow, beside: beside.map((one) => this.rowAt(one)), faces: null };
     const good = this.rowAt(faces.good);
+    const alwaysGood = { own: good, beside: [], faces: null };
     if (faces.bad !== null) {
-      const inTest = { chance: faces.chance, good, bad: this.rowAt(faces.bad), by: 'trial' } as const;
-      return { own: ownRow, beside: [], faces: inTest };
+      const bad = this.rowAt(faces.bad);
+      if (bad === good) return alwaysGood;
+      return { own: ownRow, beside: [], faces: { chance: faces.chance, good, bad, by: 'trial' } };
     }
     // Movements cannot be told one from another in a test: what the draws showed of the bad face stands for it.
     const draws = this.rows[ownRow] ?? [];
     const bad = ownRow === good ? [] : draws.filter((shown) => this.tellsApart(shown, ownRow, good));
-    if (bad.length === 0) return { own: good, beside: [], faces: null };
+    if (bad.length === 0) return alwaysGood;
     this.rows.push(bad);
     // One imagined draw, half of it bad, keeps four draws from claiming a certainty.
     const chance = (bad.length + 0.5) / (draws.length + 1);
@@ -148,12 +145,18 @@ export class TestSheet {
     return own !== other && this.underRow(own, shown) > TOLD_APART * this.underRow(other, shown);
   }
 
+  /** The row's first draws, those that showed the very same taken together. */
   private drawsOf(row: number, most: number, share: number): readonly TestSample[] {
-    const count = Math.min(most, Math.max(this.rows[row]?.length ?? 0, 1));
-    return Array.from({ length: count }, (_, draw) => ({
-      sample: row * MOST_SAMPLES + draw,
-      share: share / count,
-    }));
+    const draws = (this.rows[row] ?? []).slice(0, most);
+    const samples: { sample: number; share: number }[] = [];
+    for (const [d, shown] of draws.entries()) {
+      const first = draws.findIndex((one) => one === shown || areTheSame(one, shown));
+      const sample = row * MOST_SAMPLES + first;
+      const there = first < d ? samples.find((one) => one.sample === sample) : undefined;
+      if (there === undefined) samples.push({ sample, share: share / draws.length });
+      else there.share += share / draws.length;
+    }
+    return samples;
   }
 
   private shownIn(sample: number): ShownTest {
@@ -188,8 +191,11 @@ export class TestSheet {
     const runs = Math.max(Math.floor(trials / Math.max(trialsInRun, 1) + 0.5), 1);
     let log = 0;
     const [shownGood, shownBad]: [Shown[], Shown[]] = [[], []];
+    let [before, asGood, asBad]: [readonly Shown[], number, number] = [[], 1, 1];
     for (const trial of trialsOf(shown, by === 'run' ? runs : trials)) {
-      const [asGood, asBad] = [this.underRow(good, trial), this.underRow(bad, trial)];
+      if (!areTheSame(trial, before))
+        [asGood, asBad] = [this.underRow(good, trial), this.underRow(bad, trial)];
+      before = trial;
       const better = Math.max(asGood, asBad);
       if (better > 0) log += ln(((1 - chance) * asGood + chance * asBad) / better);
       (asGood >= asBad ? shownGood : shownBad).push(...trial);
@@ -198,7 +204,7 @@ export class TestSheet {
   }
 
   private underRow(row: number, shown: readonly Shown[]): number {
-    return testLikelihood(shownMarks(shown), this.foretoldBy(row), []);
+    return shown.length === 0 ? 1 : testLikelihood(shownMarks(shown), this.foretoldBy(row), []);
   }
 
   private trialsInRow(row: number): number {
@@ -221,4 +227,9 @@ export class TestSheet {
   private rowAt(number: number): number {
     return this.rowOf[number] ?? 0;
   }
+}
+
+function keyOf({ own, beside, faces }: Foreteller): string {
+  const rows = `${own} ${beside.join()}`;
+  return faces === null ? rows : `${rows} ${faces.chance} ${faces.good} ${faces.bad}`;
 }

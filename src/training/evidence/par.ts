@@ -1,69 +1,159 @@
-import type { StandardTest, TestTool } from '../../sim/rigs/standardTests/StandardTest.ts';
+import type { ItemId } from '../../sim/devices/items.ts';
+import type { StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
-import { bestNextTest, isProven } from './bestNextTest.ts';
+import { testMinutes } from '../../sim/rigs/standardTests/testMinutes.ts';
+import { bookMinutes } from '../sitting/book.ts';
+import { bestNextTest, isProven, LEAST_BITS, LEAST_MINUTES, type NextTest } from './bestNextTest.ts';
+import type { EvidenceTables } from './EvidenceTables.ts';
 import type { Shown } from './Shown.ts';
-import type { TestEvidence } from './TestEvidence.ts';
+import { proofFails, proofsFor, toolsProvenBy } from './toolProofs.ts';
+import { worthOfRepeat } from './worthOfRepeat.ts';
 
-/** What proves a tool before it is trusted. */
-const PROOFS: Readonly<Partial<Record<TestTool, readonly StandardTestId[]>>> = {
-  meter: ['meter-on-battery', 'meter-leads-together'],
-  'hand-pump': ['hand-pump-dead-end'],
-  jumper: ['jumper-proof'],
-};
+/** What a plan works on: a truck and its tools. */
+export interface PlanBench {
+  /** One more run of a test. */
+  show(test: StandardTest): readonly Shown[];
+  /** A good one in the place of a tool. Says whether the old one was bad. */
+  renew(tool: ItemId): boolean;
+}
+
+/** The part of the tables that a plan goes by. */
+export type PlanTables = Pick<EvidenceTables, 'evidence' | 'tests' | 'minutes'>;
+
+/** One run of a test; `again` where the run before it was of the same test, so that nothing had to be set up. */
+export interface PlanStep {
+  readonly test: StandardTestId;
+  readonly again: boolean;
+}
 
 /** The plan of the best next test from the complaint to the proof, on one truth. */
 export interface Plan {
-  /** Tests in the order done, tool proofs among them. */
-  readonly tests: readonly string[];
-  readonly minutes: number;
-  readonly money: number;
+  /** Runs in the order done, tool proofs among them. */
+  readonly steps: readonly PlanStep[];
+  /** Tools that failed their proof and were replaced. */
+  readonly toolsRenewed: readonly ItemId[];
   /** False where no test was left before anything stood proven. */
   readonly proven: boolean;
   /** Chances of the suspects at the end. */
   readonly chances: readonly number[];
+  /** What each test showed, run after run, by its number. */
+  readonly runs: ReadonlyMap<number, readonly Shown[]>;
 }
 
-const MOST_TESTS = 30;
+const MOST_STEPS = 60;
 
 /**
- * Follows the best next test to the goal. `show` does a test on the true bench; `minutes` are the book's by test of the
- * table. A tool is proven before its first use.
+ * Follows the best next test to the goal, minute for minute of the book; `untried` are tests that it may not use. A test is
+ * repeated where what comes and goes makes a repeat worth more than any new test. Tools are proven before their first
+ * use, and the plan looks at the truck with good tools only: a tool whose proof fails is replaced and proven again, for the
+ * table of the tests knows good tools alone.
  */
 export function planOf(
   prior: readonly number[],
-  evidence: TestEvidence,
-  tests: readonly StandardTest[],
-  minutes: readonly number[],
-  show: (test: StandardTest) => readonly Shown[],
+  tables: PlanTables,
+  bench: PlanBench,
+  untried: ReadonlySet<StandardTestId> = new Set(),
 ): Plan {
-  const plan: string[] = [];
-  const done = new Set<number>();
-  let chances = prior;
-  let spent = 0;
-  let money = 0;
-  const work = (number: number): void => {
-    const test = tests[number];
-    if (test === undefined || done.has(number)) return;
-    for (const tool of test.needs) {
-      for (const proof of PROOFS[tool] ?? []) {
-        const at = tests.findIndex(({ id }) => id === proof);
-        if (at >= 0 && at !== number && !isProofOf(test, tool)) work(at);
-      }
-    }
-    done.add(number);
-    plan.push(test.id);
-    spent += minutes[number] ?? 0;
-    money += test.money;
-    chances = evidence.updated(chances, number, show(test));
-  };
-  while (!isProven(evidence.suspects, chances) && plan.length < MOST_TESTS) {
-    const next = bestNextTest(chances, evidence, minutes, done);
-    if (next === null) break;
-    work(next.test);
+  const work = new PlanInWork(prior, tables, bench);
+  const { evidence, tests, minutes } = tables;
+  const barred = tests.flatMap(({ id }, number) => (untried.has(id) ? [number] : []));
+  while (!isProven(evidence.suspects, work.chances) && work.steps.length < MOST_STEPS) {
+    const done = new Set([...barred, ...work.runs.keys()]);
+    const fresh = bestNextTest(work.chances, evidence, minutes, done);
+    const repeat = work.bestRepeat();
+    if (fresh === null && repeat === null) break;
+    const isRepeat = fresh === null || (repeat !== null && perMinute(repeat) > perMinute(fresh));
+    work.work((isRepeat ? repeat : fresh)?.test ?? 0);
   }
-  return { tests: plan, minutes: spent, money, proven: isProven(evidence.suspects, chances), chances };
+  const { steps, toolsRenewed, chances, runs } = work;
+  return { steps, toolsRenewed, chances, runs, proven: isProven(evidence.suspects, chances) };
 }
 
-function isProofOf({ id }: StandardTest, tool: TestTool): boolean {
-  return (PROOFS[tool] ?? []).includes(id);
+/** Book minutes of another run of a test that stands set up. */
+export function minutesAgain(test: StandardTest): number {
+  return testMinutes({ ...test, prepares: 'as-found', undo: [] }, bookMinutes);
+}
+
+/** Book minutes of a plan's runs. */
+export function minutesOfSteps(steps: readonly PlanStep[], { tests, minutes }: PlanTables): number {
+  return steps.reduce((sum, { test: id, again }) => {
+    const number = tests.findIndex((test) => test.id === id);
+    const test = tests[number];
+    if (test === undefined) return sum;
+    return sum + (again ? minutesAgain(test) : (minutes[number] ?? 0));
+  }, 0);
+}
+
+const perMinute = ({ bits, minutes }: NextTest): number => bits / minutes;
+
+class PlanInWork {
+  readonly steps: PlanStep[] = [];
+  readonly toolsRenewed: ItemId[] = [];
+  readonly runs = new Map<number, readonly Shown[]>();
+  chances: readonly number[];
+  /** Tests whose runs have all shown the same so far. */
+  private readonly quiet = new Set<number>();
+
+  constructor(
+    private readonly prior: readonly number[],
+    private readonly tables: PlanTables,
+    private readonly bench: PlanBench,
+  ) {
+    this.chances = prior;
+  }
+
+  /** Works a test, with the proofs of its tools before it. */
+  work(number: number): void {
+    const { tests } = this.tables;
+    const test = tests[number];
+    if (test === undefined) return;
+    for (const proof of proofsFor(test)) {
+      const at = tests.findIndex(({ id }) => id === proof);
+      if (at >= 0 && at !== number && !this.runs.has(at)) this.work(at);
+    }
+    let shown = this.run(test);
+    const tools = toolsProvenBy(test);
+    if (tools.length > 0 && proofFails(this.tables.evidence, this.chances, number, shown)) {
+      const bad = tools.filter((tool) => this.bench.renew(tool));
+      this.toolsRenewed.push(...bad);
+      if (bad.length > 0) shown = this.run(test);
+    }
+    const before = this.runs.get(number);
+    if (before === undefined || areAlike(before, shown)) this.quiet.add(number);
+    else this.quiet.delete(number);
+    this.runs.set(number, [...(before ?? []), ...shown]);
+    this.chances = this.tables.evidence.after(this.prior, this.runs);
+  }
+
+  /** The repeat worth most for its minutes; null where none is worth a hand's turn. While it stands set up, a repeat is cheap. */
+  bestRepeat(): NextTest | null {
+    const { evidence, tests, minutes } = this.tables;
+    const standing = this.steps.at(-1)?.test;
+    let best: NextTest | null = null;
+    for (const number of this.quiet) {
+      const test = tests[number];
+      if (test === undefined) continue;
+      const bits = worthOfRepeat(this.chances, evidence, number);
+      if (bits < LEAST_BITS) continue;
+      const takes = test.id === standing ? minutesAgain(test) : (minutes[number] ?? 0);
+      const next = { test: number, bits, minutes: Math.max(takes, LEAST_MINUTES) };
+      if (best === null || perMinute(next) > perMinute(best)) best = next;
+    }
+    return best;
+  }
+
+  private run(test: StandardTest): readonly Shown[] {
+    this.steps.push({ test: test.id, again: this.steps.at(-1)?.test === test.id });
+    return this.bench.show(test);
+  }
+}
+
+/** Whether yes, no and words of a run are those of the runs before it. */
+function areAlike(before: readonly Shown[], shown: readonly Shown[]): boolean {
+  const known = new Set(before.map(keyOf));
+  return shown.every((one) => known.has(keyOf(one)));
+}
+
+function keyOf({ kind, channel, setUp, value }: Shown): string {
+  return `${channel} ${setUp} ${kind === 'number' && typeof value === 'number' ? 'number' : value}`;
 }

@@ -1,9 +1,113 @@
-import { assert } from '../../base/assert.ts';
+import { type ItemId, TOOL_ITEMS } from '../../sim/devices/items.ts';
+import { FAULTS } from '../../sim/faults/catalogue.ts';
+import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
+import type { DrivesBefore, FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
+import { bookMinutes, priceOf } from '../sitting/book.ts';
+import type { VerdictItem } from '../sitting/SittingAction.ts';
+import { codesWord } from './answer.ts';
+import { complaintOf, priorOf } from './complaint.ts';
 import type { EvidenceTables } from './EvidenceTables.ts';
+import { environmentOf } from './environment.ts';
 import type { JobPar } from './JobPar.ts';
+import { Posterior } from './Posterior.ts';
+import { minutesOfSteps, type Plan, type PlanStep, planOf } from './par.ts';
+import {
+  cheapLookMinutes,
+  minutesOf,
+  moneyOf,
+  repairMinutes,
+  roadMinutes,
+  testsAsked,
+  trialMinutes,
+} from './parBook.ts';
+import { NOTHING_WRONG } from './suspects.ts';
+import { itemOf, TrueBench } from './TrueBench.ts';
 
-/** Par of a scenario, under its own seed: the same for every sitting of it. Takes a second or two. */
-export function parOf(_scenario: Scenario, _tables: EvidenceTables): JobPar {
-  assert(false, 'par is being built', {});
+/** Codes are read first. What they say is in the complaint already. */
+const FIRST: StandardTestId = 'codes-and-freeze-data';
+/** Drives after a repair: what the controller says of what is still wrong. */
+const DRIVES_AFTER: DrivesBefore = { cycles: 2, refuelled: false };
+
+/** One way from a complaint to a verdict and its repair. */
+interface Stage {
+  readonly plan: Plan;
+  readonly steps: readonly PlanStep[];
+  /** Null where nothing is wrong. */
+  readonly renewed: readonly ItemId[];
+  readonly right: boolean;
+  readonly minutes: number;
+}
+
+/**
+ * Par of a scenario, under its own seed: the same for every sitting of it. The plan of the best next test on the
+ * scenario's own truck and tools, with the rules' own steps, the renewal, the test of the new part and the road. Where
+ * more is wrong than one renewal cures, the drive after it begins the next stage. `proven` is false where in some stage the
+ * tests run out, or what stands proven is not so. Takes a second or two.
+ */
+export function parOf(scenario: Scenario, tables: EvidenceTables): JobPar {
+  const environment = environmentOf(scenario);
+  const bench = new TrueBench(scenario.faults, scenario.seed, environment);
+  const ordered = codesWord(scenario.workOrder.codes.map(({ code }) => code));
+  let prior = priorOf(tables.suspects, tables.complaintsFor(scenario.drives), ordered);
+  const stages: Stage[] = [];
+  for (;;) {
+    const stage = stageOf(prior, tables, bench);
+    stages.push(stage);
+    const left = truckFaults(bench.faults);
+    if (stage.renewed.length === 0 || left.length === 0) break;
+    const complaint = complaintOf({ ...(tables.suspects[0] as (typeof tables.suspects)[0]), faults: left }, environment, DRIVES_AFTER);
+    prior = priorOf(tables.suspects, tables.complaintsFor(DRIVES_AFTER), complaint.codes);
+  }
+  const steps = stages.flatMap((stage) => stage.steps);
+  return {
+    tests: [FIRST, ...steps.map(({ test }) => test)],
+    minutes: stages.reduce((sum, { minutes }) => sum + minutes, minutesOf(FIRST)),
+    money:
+      stages.flatMap(({ renewed }) => renewed).reduce((sum, item) => sum + priceOf(item), 0) + moneyOf(steps),
+    proven: stages.every(({ plan, right }) => plan.proven && right),
+  };
+}
+
+/** Plans on the bench, names what the plan leads to, and renews what is truly wrong there, with the root behind it. */
+function stageOf(prior: readonly number[], tables: EvidenceTables, bench: TrueBench): Stage {
+  const plan = planOf(prior, tables, bench, new Set([FIRST]));
+  const wrong = truckFaults(bench.faults);
+  const before = new Posterior(tables.suspects, [], prior, []);
+  const after = new Posterior(tables.suspects, [], plan.chances, []);
+  const led = after.leading().item as VerdictItem;
+  const trueItems = new Set(wrong.flatMap((fault) => itemOf(fault) ?? []));
+  const right = trueItems.size === 0 ? led === NOTHING_WRONG : [...trueItems].some((item) => item === led);
+  const named = right ? led : ([...trueItems][0] ?? NOTHING_WRONG);
+  const steps = [...plan.steps, ...testsAsked(plan.steps, named).map((test) => ({ test, again: false }))];
+  const renewed = named === NOTHING_WRONG ? [] : [named, ...rootsBehind(named, wrong)];
+  for (const item of renewed) bench.renew(item);
+  const items = [...new Set(FAULTS.map(({ item }) => item))].filter((item) => !TOOL_ITEMS.includes(item));
+  const looks = items.map((item) => ({ item, prior: before.ofItem(item), left: after.ofItem(item) }));
+  const minutes =
+    minutesOfSteps(steps, tables) +
+    trialMinutes(steps) +
+    cheapLookMinutes(named, looks) +
+    plan.toolsRenewed.reduce((sum, item) => sum + bookMinutes({ kind: 'renew', item }), 0) +
+    bookMinutes({ kind: 'give-verdict', item: named, mode: null, cites: [] }) +
+    renewed.reduce((sum, item) => sum + repairMinutes(item), 0) +
+    (renewed.length > 0 ? roadMinutes() : 0);
+  return { plan, steps, renewed, right, minutes };
+}
+
+/** Faults of the truck, those of the tools left out. */
+function truckFaults(faults: readonly FaultChoice[]): readonly FaultChoice[] {
+  return faults.filter((fault) => {
+    const item = itemOf(fault);
+    return item !== null && !TOOL_ITEMS.includes(item);
+  });
+}
+
+/** Items to be renewed with this one, since what is wrong with them would spoil the new part. */
+function rootsBehind(item: ItemId, wrong: readonly FaultChoice[]): readonly ItemId[] {
+  const roots = new Set(wrong.filter((fault) => itemOf(fault) === item).map(({ root }) => root));
+  return wrong
+    .filter(({ fault }) => roots.has(fault))
+    .flatMap((fault) => itemOf(fault) ?? [])
+    .filter((other) => other !== item);
 }

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { Random } from '../../src/base/Random.ts';
+import { KEPT_TABLES_FILE, keptTables } from '../../src/cli/keptTables.ts';
+import { complaintOf } from '../../src/training/evidence/complaint.ts';
+import { DRAW_SEEDS } from '../../src/training/evidence/environment.ts';
+import { casesOf, outcomesOf } from '../../src/training/evidence/OutcomeTable.ts';
+import { keptAnswer } from '../../src/training/evidence/packTables.ts';
+import type { Shown } from '../../src/training/evidence/Shown.ts';
+import { readKept } from './support/repoFiles.ts';
+
+/** Cells worked anew each time; the same ones, so that a failure stays until the tables are made again. */
+const CELLS = 24;
+
+const opened = keptTables();
+const tables = opened.ok ? opened.value : null;
+
+/** What was shown, mark by mark, as it is kept. */
+function kept(shown: readonly Shown[]): Readonly<Record<string, readonly unknown[]>> {
+  const marks: Record<string, unknown[]> = {};
+  for (const one of shown) {
+    const key = `${one.channel} ${one.setUp}`;
+    marks[key] = [...(marks[key] ?? []), keptAnswer(one)];
+  }
+  return marks;
+}
+
+describe('the kept evidence tables', () => {
+  it('open, and are of this version of the rig (else: npm run -s known-good -- tables)', () => {
+    expect(opened.ok ? null : opened.error).toBeNull();
+  });
+
+  it('are small', () => {
+    const text = readKept('assets/evidence/shop.json');
+    expect(KEPT_TABLES_FILE.endsWith('assets/evidence/shop.json')).toBe(true);
+    expect(text.length).toBeLessThan(1_500_000);
+  });
+
+  it('hold what the rig shows today, in cells drawn by lot', () => {
+    if (tables === null) return expect(tables).not.toBeNull();
+    const { suspects, tests, evidence, environment } = tables;
+    const cases = casesOf(suspects);
+    const random = Random.of('stale-tables', 'cells');
+    for (let i = 0; i < CELLS; i++) {
+      const t = Math.floor(random.next() * tests.length);
+      const c = Math.floor(random.next() * cases.length);
+      const one = cases[c];
+      const test = tests[t];
+      if (one === undefined || test === undefined) throw new Error('no such cell');
+      const draw = Math.floor(random.next() * one.draws);
+      const seed = DRAW_SEEDS[draw] as string;
+      const there = evidence.table.outcomes[t]?.[c]?.[draw] ?? [];
+      const anew = outcomesOf(test, one.faults, seed, environment);
+      expect(kept(there), `${test.id} on ${suspects[c]?.id ?? 'a face'}, ${seed}`).toEqual(kept(anew));
+    }
+  });
+
+  it('hold what the drives make of suspects today', () => {
+    if (tables === null) return expect(tables).not.toBeNull();
+    const { suspects, complaintsFor, environment } = tables;
+    const random = Random.of('stale-tables', 'complaints');
+    for (const drives of [
+      { cycles: 4, refuelled: false },
+      { cycles: 8, refuelled: false },
+    ]) {
+      const s = Math.floor(random.next() * suspects.length);
+      const suspect = suspects[s];
+      if (suspect === undefined) throw new Error('no such suspect');
+      expect(complaintsFor(drives)[s], suspect.id).toEqual(complaintOf(suspect, environment, drives));
+    }
+  });
+});
