@@ -1,4 +1,4 @@
-import { canonicalJson } from '../../base/hash.ts';
+import { canonicalJson, sha256Hex } from '../../base/hash.ts';
 import { Random } from '../../base/Random.ts';
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import type { AcquiredFault, BenchState } from '../devices/BenchState.ts';
@@ -99,11 +99,11 @@ function keep(key: string, facts: CycleFacts): void {
   asked?.set(key, facts);
 }
 
-/** Everything a cycle's outcome hangs on besides chance, which hangs on the seed and the cycle's number. */
+/** A hash of everything a cycle's outcome hangs on besides chance, which hangs on the seed and the cycle's number. */
 function stateKey(rig: Rig, mayRun: boolean): string {
   const { drives: _, ...spec } = rig.spec;
   const { miles: _miles, controller: _controller, ...bench } = startOfDrive(rig.state.bench);
-  return canonicalJson({ spec, bench, fuseMelted: rig.circuit.truckFuse.melted, mayRun });
+  return sha256Hex(canonicalJson({ spec, bench, fuseMelted: rig.circuit.truckFuse.melted, mayRun }));
 }
 
 /** The bench as the engine starts: nothing in the hands, the air at rest. */
