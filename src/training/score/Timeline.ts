@@ -51,6 +51,13 @@ export function timelineOf(scenario: Scenario, record: SittingRecord): Result<Ti
     for (const happening of seen.happenings)
       if (happening.id > (happenings.at(-1)?.id ?? 0)) happenings.push(happening);
   };
+  /** What stands now is a moment of its own where it shows something new. */
+  const look = (seen: Observation): void => {
+    const showing = shownBy(seen);
+    if (showing === shown) return;
+    shown = showing;
+    moments.push({ tick: seen.tick, action: null, before: seen, seen });
+  };
   const replayed = replay(scenario, record, {
     sample: {
       every: GRID_TICKS,
@@ -61,16 +68,14 @@ export function timelineOf(scenario: Scenario, record: SittingRecord): Result<Ti
           const { senseVolts, canisterKPa } = sitting.inside();
           trace.push({ tick: seen.tick, senseVolts, canisterKPa });
         }
-        const showing = shownBy(seen);
-        if (showing === shown) return;
-        shown = showing;
-        moments.push({ tick: seen.tick, action: null, before: seen, seen });
+        look(seen);
       },
     },
     before: (sitting) => {
       before = sitting.observe();
       start ??= before;
       note(before);
+      look(before);
     },
     after: (sitting, { tick, action }) => {
       const seen = sitting.observe();
