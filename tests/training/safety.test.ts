@@ -59,6 +59,35 @@ describe('safety', () => {
     expect(breaches(twice)).toHaveLength(2);
   });
 
+  it('finds contact made by a tip at a unit that was not aired, and not by the switch or at an aired one', () => {
+    const live = `${JUMPER}jumper on\n`.replace('lead jumper-far to unit-1\n', '');
+    const byTip = 'lead jumper-far to unit-1\nlift jumper-far\n';
+    expect(breaches(`${live}${byTip}`)).toEqual([
+      'minor spark-at-unaired-unit',
+      'minor spark-at-unaired-unit',
+    ]);
+    const plugged = 'take canister-hose off\nfit plug-a on canister-hose-end\n';
+    expect(breaches(`${plugged}wait 40 s\n${live}${byTip}`)).toEqual([]);
+    expect(breaches(`${JUMPER}jumper on\njumper off`)).toEqual([]);
+  });
+
+  it('lets deliberate tests on the parted harness half pass', () => {
+    const bridge = 'part plug\nkey on\nlead plain-a to harness-3\nlead plain-b to harness-2\nwait 5 s\n';
+    expect(breaches(bridge)).toEqual([]);
+    const lamp =
+      'part plug\nkey on\nlead lamp-clip to battery-negative\nlead lamp-tip to harness-1\nsolenoid on\n';
+    expect(breaches(lamp)).toEqual([]);
+    // The same lamp on the mated sense wire is none of these: see below.
+  });
+
+  it('finds the canister drawn too far through the unit, whose vent is open at rest', () => {
+    const through = 'take air-hose off\nfit pump-hose on air-port\nclamp air-port hand-tight\n';
+    expect(breaches(`${through}stroke 0.3`)).toEqual([]);
+    expect(breaches(`${through}${'stroke full x50\n'.repeat(4)}`)).toContain(
+      'serious too-much-vacuum-on-canister',
+    );
+  });
+
   it('finds a plain lead on the bench supply only while that is switched on', () => {
     const wired = 'part plug\nlead plain-a to supply-positive\nlead plain-b to unit-1\n';
     expect(breaches(wired)).toEqual([]);

@@ -120,6 +120,8 @@ export const rules = {
     'over-rated-vacuum': 'The unit was drawn above its rated 22 inHg.',
     'spark-at-open-vapour':
       'A jumper was made or broken beside an open vapour line. Plug the hoses and air the unit first.',
+    'spark-at-unaired-unit':
+      'Contact was made or broken with a tip at a unit that had not been aired. Take it off its vapour hose, let it air, and use the switch at the battery end.',
   },
   grades: { minor: 'minor', serious: 'serious' },
 } as const;

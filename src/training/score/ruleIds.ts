@@ -16,5 +16,6 @@ export const SAFETY_IDS = [
   'over-rated-vacuum',
   'smoke-with-shop-air',
   'spark-at-open-vapour',
+  'spark-at-unaired-unit',
 ] as const;
 export type SafetyId = (typeof SAFETY_IDS)[number];

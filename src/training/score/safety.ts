@@ -1,8 +1,9 @@
+import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import { LEAD_ENDS, type LeadPoint, UNIT_PORTS } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { SafetyBreach } from './DebriefFacts.ts';
 import type { SafetyId } from './ruleIds.ts';
-import { canisterLineOpen, inHgOf, jumperFeeds, plainLeadFrom, toolOn } from './setups.ts';
+import { canisterLineOpen, coilFed, inHgOf, isOff, jumperFeeds, plainLeadFrom, toolOn } from './setups.ts';
 import { standingAt } from './standing.ts';
 import type { Moment, Timeline } from './Timeline.ts';
 
@@ -31,6 +32,7 @@ const GRADES: Readonly<Record<SafetyId, SafetyBreach['grade']>> = {
   'over-rated-vacuum': 'minor',
   'smoke-with-shop-air': 'serious',
   'spark-at-open-vapour': 'serious',
+  'spark-at-unaired-unit': 'minor',
 };
 
 /**
@@ -64,8 +66,7 @@ const LASTING: readonly {
   },
   {
     breach: 'too-much-vacuum-on-canister',
-    holds: ({ seen }) =>
-      toolOn(seen, 'pump-hose', 'canister-hose-end') && seen.gauge.needleKPa > CANISTER_LIMIT_KPA,
+    holds: ({ seen }) => pumpReachesCanister(seen) && seen.gauge.needleKPa > CANISTER_LIMIT_KPA,
     over: ({ seen }) => seen.gauge.needleKPa < CANISTER_LIMIT_KPA / 2,
   },
   {
@@ -91,6 +92,12 @@ function unfused({ supply }: Observation): readonly LeadPoint[] {
   return supply.on ? [...UNFUSED, 'supply-positive'] : UNFUSED;
 }
 
+/** The hand pump draws on the canister: by its hose, or through the unit, whose vent is open at rest. */
+function pumpReachesCanister(seen: Observation): boolean {
+  if (toolOn(seen, 'pump-hose', 'canister-hose-end')) return true;
+  return seen.sites['canister-port'] === 'canister-hose' && toolOn(seen, 'pump-hose', 'air-port');
+}
+
 /** The smoke machine blows into the canister: by its hose, or through the unit, whose vent is open at rest. */
 function smokeReachesCanister(seen: Observation): boolean {
   if (toolOn(seen, 'smoke-hose', 'canister-hose-end')) return true;
@@ -98,7 +105,12 @@ function smokeReachesCanister(seen: Observation): boolean {
   return toolOn(seen, 'smoke-hose', 'air-port');
 }
 
-/** Breaches of safety over the whole sitting, also after the verdict, in the order of their ticks. */
+/**
+ * Breaches of safety over the whole sitting, also after the verdict, in the order of their ticks: only what an action of the
+ * bench can do. Deliberate tests on the parted harness half are proper and break nothing: terminal 3 bridged to 2 by the plain lead
+ * while the reader is watched, a test lamp or the LED tester on the parted feed, volts and ohms by the matched test pin. So are
+ * the jumper on the parted unit, made at the unit first and switched at the battery end, and the water column at any port.
+ */
 export function safetyBreaches(timeline: Timeline): readonly SafetyBreach[] {
   const breaches: SafetyBreach[] = [];
   const add = (breach: SafetyId, tick: number): void => {
@@ -113,6 +125,7 @@ export function safetyBreaches(timeline: Timeline): readonly SafetyBreach[] {
     }
   }
   for (const tick of sparksAtOpenVapour(timeline)) add('spark-at-open-vapour', tick);
+  for (const tick of sparksAtUnairedUnit(timeline)) add('spark-at-unaired-unit', tick);
   return breaches.sort((a, b) => a.tick - b.tick);
 }
 
@@ -133,4 +146,24 @@ function sparksAtOpenVapour({ moments, happenings }: Timeline): readonly number[
     if (last === undefined || closings.some((closed) => closed > last && closed < tick)) first.push(tick);
   }
   return first;
+}
+
+/** Time for what vapour is in the unit to leave it through its open port. Common practice asks to air it, no source for how long. */
+const AIRED_TICKS = secondsToTicks(30);
+
+/**
+ * Contact to the unit made or broken with a tip instead of the jumper's switch, so that it sparks at the unit itself, while the unit was
+ * still on its vapour hose or had just come off it.
+ */
+function sparksAtUnairedUnit({ moments, start }: Timeline): readonly number[] {
+  const sparks: number[] = [];
+  let offSince: Tick | null = isOff(start, 'canister-hose') ? start.tick : null;
+  for (const { tick, action, before, seen } of moments) {
+    if (!isOff(seen, 'canister-hose')) offSince = null;
+    else offSince ??= tick;
+    const byTip = action?.kind === 'place-lead' || action?.kind === 'lift-lead';
+    if (!byTip || coilFed(before) === coilFed(seen)) continue;
+    if (offSince === null || tick - offSince < AIRED_TICKS) sparks.push(tick);
+  }
+  return sparks;
 }
