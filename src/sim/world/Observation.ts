@@ -242,7 +242,7 @@ export interface InsideObservation {
   readonly plunger: 'rest' | 'moving-in' | 'seated' | 'moving-out';
   readonly ventSeat: 'open' | 'shut';
   readonly vacuumSwitch: 'open' | 'closed';
-  /** Check valves: open while air presses them off their seats. */
+  /** Check valves: open while air holds them all the way off their seats. */
   readonly inletCheck: 'open' | 'shut';
   readonly outletCheck: 'open' | 'shut';
   readonly delayCheck: 'open' | 'shut';

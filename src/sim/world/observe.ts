@@ -157,15 +157,20 @@ function smokeOf(rig: Rig, before: Seen<'smoke'>): Observation['smoke'] {
   return { gas, setKPa, gaugeKPa, flow, seenAt: [...smokeSeenAt] };
 }
 
+/**
+ * A check counts as open once its leaf has lifted all the way, so much beyond its cracking pressure, Pa. The last trickle
+ * past a leaf that hardly lifts goes on for minutes and would look like pumping.
+ */
+const CHECK_LIFT_PA = 50;
+
 /** The inside of the unit and the truth of the circuit, for walkthroughs and the debrief. */
 export function insideRig(rig: Rig): InsideObservation {
   const { bench } = rig.state;
   const { air, circuit, parameters } = rig;
   const share = shareAtTick(rig, rig.state.tick);
   const kPa = (name: AirVolume): number => air.vacuum(name, share) / 1000;
-  // A check lets air from one volume to another where the other has more vacuum by its cracking pressure.
   const check = (from: AirVolume, to: AirVolume, crackPa: number): 'open' | 'shut' =>
-    air.vacuum(to, share) - air.vacuum(from, share) > crackPa ? 'open' : 'shut';
+    air.vacuum(to, share) - air.vacuum(from, share) >= crackPa + CHECK_LIFT_PA ? 'open' : 'shut';
   const closed = switchIsClosed(parameters, bench);
   return {
     plunger: bench.plunger,

@@ -50,6 +50,7 @@ export const debrief = {
       'Sense voltage at the unit and vacuum in the canister passage over the whole job. Marks are your actions.',
     sense: 'sense, V',
     vacuum: 'vacuum, inHg',
+    time: 'time',
     traceSummary:
       'Sense voltage ran from {{lowV}} to {{highV}} V, vacuum from {{lowHg}} to {{highHg}} inHg, over {{minutes}} minutes.',
     marks: 'Actions on the chart',

@@ -1,10 +1,10 @@
 /** Debrief: why each point was given or not, and what the evidence carried. */
 export const debriefScore = {
   chances: {
-    none: '0 %',
-    under: 'under 1 %',
-    over: 'over 99 %',
-    percent: '{{percent}} %',
+    none: '0\u00a0%',
+    under: 'under\u00a01\u00a0%',
+    over: 'over\u00a099\u00a0%',
+    percent: '{{percent}}\u00a0%',
     entries_one: 'entry {{entries}}',
     entries_other: 'entries {{entries}}',
   },

@@ -1,16 +1,21 @@
 import { useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import type { Tick } from '../../base/ticks.ts';
 import { say } from '../../text/translate.ts';
 import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
+import type { LogEntry } from '../../training/sitting/LogEntry.ts';
 import type { Desk } from './Desk.ts';
 import { DriveReportView } from './DriveReportView.tsx';
 import { AfterSheet } from './debrief/AfterSheet.tsx';
 import { BoardReview } from './debrief/BoardReview.tsx';
+import { ChancesChart } from './debrief/ChancesChart.tsx';
 import { EconomySheet } from './debrief/EconomySheet.tsx';
 import { KnewSheet } from './debrief/KnewSheet.tsx';
 import { OutcomeSheet } from './debrief/OutcomeSheet.tsx';
 import { ReflectSheet } from './debrief/ReflectSheet.tsx';
 import { ReplaySheet } from './debrief/ReplaySheet.tsx';
 import { RulesSheet } from './debrief/RulesSheet.tsx';
+import { replayStops, stopOf } from './debrief/replayStops.ts';
 import { ScoreSheet } from './debrief/ScoreSheet.tsx';
 import { LogTable } from './LogTable.tsx';
 import type { ReplayDesk } from './ReplayDesk.ts';
@@ -29,8 +34,7 @@ interface DebriefProps {
 /** The end of a job: the score with its reasons, what was known, the job seen again, and everything it rests on. */
 export function Debrief({ desk, shop, facts, replay }: DebriefProps) {
   const log = desk.log.value;
-  const verdictTick = facts.marks.find(({ action }) => action.kind === 'give-verdict')?.tick ?? 0;
-  const moment = useSignal(verdictTick);
+  const moment = useSignal(useMemo(() => momentOfVerdict(facts, log), [facts, log]));
   const { lastDrive, miles } = desk.observation.value;
   return (
     <main class="debrief">
@@ -44,8 +48,15 @@ export function Debrief({ desk, shop, facts, replay }: DebriefProps) {
         </button>
       </div>
       <ScoreSheet facts={facts} />
-      <OutcomeSheet facts={facts} />
-      <KnewSheet facts={facts} log={log} moment={moment} />
+      <div class="debrief-column">
+        <OutcomeSheet facts={facts} />
+        <KnewSheet facts={facts} />
+      </div>
+      <section class="sheet debrief-wide">
+        <h2>{say('stacked.title')}</h2>
+        <p class="quiet">{say('stacked.lead')}</p>
+        <ChancesChart facts={facts} log={log} moment={moment} />
+      </section>
       <ReplaySheet replay={replay} facts={facts} log={log} moment={moment} />
       <RulesSheet facts={facts} />
       <BoardReview facts={facts} />
@@ -63,4 +74,10 @@ export function Debrief({ desk, shop, facts, replay }: DebriefProps) {
       <ReflectSheet />
     </main>
   );
+}
+
+/** The replay begins where it was decided. */
+function momentOfVerdict({ marks }: DebriefFacts, log: readonly LogEntry[]): Tick {
+  const verdict = marks.find(({ action }) => action.kind === 'give-verdict')?.tick ?? 0;
+  return stopOf(replayStops(marks, log, marks.at(-1)?.tick ?? 0), verdict);
 }

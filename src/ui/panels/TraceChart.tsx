@@ -43,6 +43,7 @@ export function TraceChart({ facts, moment }: TraceChartProps) {
           height: HEIGHT,
           voltsLabel: say('debrief.sense'),
           vacuumLabel: say('debrief.vacuum'),
+          timeLabel: say('debrief.time'),
           ink,
           legend: true,
           hooks: {

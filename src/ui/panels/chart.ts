@@ -27,6 +27,8 @@ interface TwoCurves {
   readonly height: number;
   readonly voltsLabel: string;
   readonly vacuumLabel: string;
+  /** In the legend. */
+  readonly timeLabel?: string;
   readonly ink: ChartInk;
   readonly hooks?: uPlot.Hooks.Arrays;
   readonly legend?: boolean;
@@ -59,7 +61,10 @@ export function twoCurves(options: TwoCurves): uPlot.Options {
       { ...axis, ...unit('inHg', ink.vacuum), scale: 'p', side: 1, size: 34, grid: { show: false } },
     ],
     series: [
-      {},
+      {
+        label: options.timeLabel ?? '',
+        value: (_u, seconds) => (seconds === null ? '–' : minutesAndSeconds(seconds)),
+      },
       { label: options.voltsLabel, scale: 'v', stroke: ink.live, width: 2, points: { show: false } },
       {
         label: options.vacuumLabel,

@@ -15,6 +15,7 @@ import type { Shop } from '../../../src/ui/panels/Shop.ts';
 import type { SideTab } from '../../../src/ui/panels/SideColumn.tsx';
 import { cssProperties } from '../../../src/ui/theme/cssProperties.ts';
 import type { ThemeName } from '../../../src/ui/theme/tokens.ts';
+import { galleryCoach } from './galleryCoach.ts';
 import { ASLEEP, galleryDesk, galleryObservation, roadObservation } from './galleryDesk.ts';
 
 /**
@@ -36,7 +37,8 @@ const seen =
     : state === 'asleep'
       ? galleryObservation({ key: 'off', reader: ASLEEP, dashLamp: false })
       : galleryObservation();
-const desk = galleryDesk(seen, state === 'road' ? 'repair' : 'bench', state !== 'asleep');
+const coach = galleryCoach(query.get('coach'));
+const desk = galleryDesk(seen, state === 'road' ? 'repair' : 'bench', state !== 'asleep', coach);
 const tab = signal((query.get('tab') ?? 'log') as SideTab);
 const shop = {
   trouble: signal(null),

@@ -4,7 +4,7 @@ import type { Observation } from '../../../src/sim/world/Observation.ts';
 import { priceOf } from '../../../src/training/sitting/book.ts';
 import type { LogEntry } from '../../../src/training/sitting/LogEntry.ts';
 import type { MarkedItem, ScenarioCard } from '../../../src/training/sitting/SittingView.ts';
-import type { Desk } from '../../../src/ui/panels/Desk.ts';
+import type { CoachState, Desk } from '../../../src/ui/panels/Desk.ts';
 import { startObservation } from '../layout/benchObservations.ts';
 
 const tick = (seconds: number): Tick => (seconds * 20_000) as Tick;
@@ -214,7 +214,12 @@ const MARKS: readonly MarkedItem[] = [
 ];
 
 /** A desk that shows one moment and does nothing but show it. */
-export function galleryDesk(seen: Observation, phase: 'bench' | 'repair', withLog: boolean): Desk {
+export function galleryDesk(
+  seen: Observation,
+  phase: 'bench' | 'repair',
+  withLog: boolean,
+  coach: CoachState = { kind: 'silent' },
+): Desk {
   return {
     card: CARD,
     phase: signal(phase),
@@ -230,7 +235,7 @@ export function galleryDesk(seen: Observation, phase: 'bench' | 'repair', withLo
     ),
     renewed: signal(phase === 'repair' ? [{ item: 'sense-wire', tick: tick(730) }] : []),
     marks: signal(MARKS),
-    coach: signal({ kind: 'silent' }),
+    coach: signal<CoachState>(coach),
     facts: signal(null),
     functionsKnown: signal(true),
     caption: signal({ id: 1, sentence: 'Red lead placed on cavity 3 wire side.', tone: 'news' }),

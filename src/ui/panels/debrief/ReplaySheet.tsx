@@ -39,8 +39,8 @@ export function ReplaySheet(props: ReplayProps & { readonly replay: ReplayDesk |
 
 function Replay({ replay, facts, log, moment }: ReplayProps & { readonly replay: ReplayDesk }) {
   const player = usePlayer(replay, moment);
-  const stops = useMemo(() => replayStops(facts.marks, log), [facts, log]);
   const { endTick } = replay;
+  const stops = useMemo(() => replayStops(facts.marks, log, endTick), [facts, log, endTick]);
   const shown = player.shown.value;
   const failure = player.failure.value;
   if (failure !== null) return <p class="warn">{say('replay.failed', { detail: failure })}</p>;

@@ -10,8 +10,8 @@ const TOP = 26;
 const BOTTOM = 30;
 const LEFT = 40;
 /** Narrower than this, the names stand under the chart only. */
-const ROOM_FOR_NAMES = 620;
-const NAMES = 236;
+const ROOM_FOR_NAMES = 820;
+const NAMES = 320;
 /** Step labels closer than this are thinned out. */
 const LABEL_PX = 22;
 
@@ -29,7 +29,8 @@ interface StackedBandsProps {
 /** The stacked columns: one step wide each, a layer a band, names at the right where they fit. */
 export function StackedBands(props: StackedBandsProps) {
   const { width, bands, steps, roles, picked, now } = props;
-  const right = width >= ROOM_FOR_NAMES ? NAMES : 14;
+  const named = width >= ROOM_FOR_NAMES;
+  const right = named ? NAMES : 14;
   const plot = { x: LEFT, y: TOP, w: Math.max(80, width - LEFT - right), h: HEIGHT - TOP - BOTTOM };
   const wide = plot.w / steps.length;
   const every = Math.max(1, Math.ceil(LABEL_PX / wide));
@@ -84,10 +85,15 @@ export function StackedBands(props: StackedBandsProps) {
         y1={8}
         y2={plot.y + plot.h + 6}
       />
-      <text x={plot.x + plot.w - 6} y={14} text-anchor="end" class="chances-verdict-name">
+      <text
+        x={plot.x + plot.w + (named ? 6 : -14)}
+        y={13}
+        text-anchor={named ? 'start' : 'end'}
+        class="chances-verdict-name"
+      >
         {say('stacked.verdictMark')}
       </text>
-      {width >= ROOM_FOR_NAMES &&
+      {named &&
         names.map((at, index) => (
           <g key={bandName(bands[index] as Band)}>
             <line
