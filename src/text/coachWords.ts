@@ -18,7 +18,12 @@ interface Sheet {
 export interface CoachWords {
   readonly title: string | null;
   readonly says: readonly string[];
-  readonly parts: readonly { readonly heading: string; readonly lines: readonly string[] }[];
+  readonly parts: readonly {
+    readonly heading: string;
+    readonly lines: readonly string[];
+    /** Whether the lines are steps, to be done in this order. */
+    readonly ordered: boolean;
+  }[];
 }
 
 /** An advice in words, as deep as it was asked for. `sheetOf` gives the sheet of a named test. */
@@ -61,15 +66,20 @@ function testWords(
   const title = procedure.name;
   const length = say('coach.minutes', { minutes: fixed(minutes, 0) });
   if (depth === 'test') {
+    const proves = say('coach.proves', { proves: procedure.proves });
     const items = test.about.map((item) => say(`items.${item}`)).join('; ');
     const about = items === '' ? [] : [say('coach.about', { items })];
-    return { title, says: [...first, procedure.proves, ...about, length], parts: [] };
+    return { title, says: [...first, proves, ...about, length], parts: [] };
   }
   const parts = [
-    { heading: say('standardTests.parts.cautions'), lines: procedure.cautions },
-    { heading: say('standardTests.parts.setUp'), lines: [say('coach.from'), ...procedure.setUp] },
-    { heading: say('standardTests.parts.work'), lines: procedure.work },
-    { heading: say('standardTests.parts.undo'), lines: procedure.undo },
+    { heading: say('standardTests.parts.cautions'), lines: procedure.cautions, ordered: false },
+    {
+      heading: say('standardTests.parts.setUp'),
+      lines: [say('coach.from'), ...procedure.setUp],
+      ordered: true,
+    },
+    { heading: say('standardTests.parts.work'), lines: procedure.work, ordered: true },
+    { heading: say('standardTests.parts.undo'), lines: procedure.undo, ordered: true },
   ];
   return { title, says: [...first, length], parts: parts.filter(({ lines }) => lines.length > 0) };
 }
@@ -86,5 +96,5 @@ function plainWords<K extends 'decide' | 'nothingLeft' | 'proveRepair'>(
   const says = [say(`coach.${of}.test`)];
   if (depth === 'test') return { title: null, says, parts: [] };
   const lines = steps.map((step) => say(`coach.${of}.steps.${step}` as TextKey));
-  return { title: null, says, parts: [{ heading: say('coach.steps'), lines }] };
+  return { title: null, says, parts: [{ heading: say('coach.steps'), lines, ordered: true }] };
 }

@@ -57,7 +57,7 @@ describe("the coach's words", () => {
   it('a test has its name, what it proves, what it speaks of, and its minutes', () => {
     const { title, says } = coachWords({ kind: 'do-test', test: 'hold-capped' }, 'test', testSheet);
     expect(title).toBe('Hold 15 inHg, unit alone, capped');
-    expect(says).toContain('Nothing on the canister side of the unit leaks.');
+    expect(says).toContain('What it proves: Nothing on the canister side of the unit leaks.');
     expect(says.join(' ')).toMatch(/hand pump/);
     expect(says.at(-1)).toMatch(/^\d+ min by the book/);
   });

@@ -10,7 +10,6 @@ export const coach = {
       test: 'The test worth doing',
       procedure: 'How to do it',
     },
-    askAgain: 'Ask again',
     silent: 'Ask for a question first. Go deeper only if it does not help.',
     thinking: 'The coach is reading your log.',
     answer: {
@@ -22,6 +21,7 @@ export const coach = {
     staleHow: 'You have logged since then. Ask again for advice on what you know now.',
     from: 'Begin with the bench as it was found: hoses on and hand tight, plug mated, key off.',
     minutes: '{{minutes}} min by the book, set-up and putting back with it.',
+    proves: 'What it proves: {{proves}}',
     about: 'It can speak for or against: {{items}}.',
     proveTool:
       'Prove it before you rely on it. What fails its proof is renewed from the parts cupboard and proven again.',

@@ -1,4 +1,4 @@
-import { coachWords } from '../../text/coachWords.ts';
+import { type CoachWords, coachWords } from '../../text/coachWords.ts';
 import { say } from '../../text/translate.ts';
 import { testSheet } from '../../training/coach/testSheet.ts';
 import { COACH_DEPTHS, type CoachDepth } from '../../training/sitting/SittingAction.ts';
@@ -25,7 +25,7 @@ export function CoachPanel({ desk }: { readonly desk: Desk }) {
         ))}
       </fieldset>
       <p class="quiet coach-price">{say('coach.price')}</p>
-      <div class="coach-answer" role="status" aria-busy={state.kind === 'thinking'}>
+      <div class="coach-answer" aria-busy={state.kind === 'thinking'}>
         <Answer state={state} newest={desk.log.value.at(-1)?.id ?? 0} />
       </div>
     </div>
@@ -60,42 +60,55 @@ function DepthButton({ depth, pressed, busy, onAsk }: DepthButtonProps) {
   );
 }
 
+/** What it said is told as it comes; the steps are there to be read, and that an advice has aged is no news. */
 function Answer({ state, newest }: { readonly state: CoachState; readonly newest: number }) {
-  switch (state.kind) {
-    case 'off':
-    case 'silent':
-      return <p class="quiet">{say('coach.silent')}</p>;
-    case 'thinking':
-      return <p class="quiet coach-thinking">{say('coach.thinking')}</p>;
-    case 'says': {
-      const { title, says, parts } = coachWords(state.advice, state.depth, testSheet);
-      return (
-        <>
-          {newest > state.entries && (
-            <p class="coach-stale">
-              <b>{say('coach.stale', { entry: state.entries + 1 })}</b> {say('coach.staleHow')}
-            </p>
-          )}
-          <h3>{title ?? say(`coach.answer.${state.depth}`)}</h3>
-          {says.map((sentence) => (
-            <p key={sentence} class={state.depth === 'question' ? 'coach-question' : ''}>
-              {keepUnits(sentence)}
-            </p>
-          ))}
-          {parts.map(({ heading, lines }) => (
-            <section key={heading}>
-              <h4>{heading}</h4>
-              <ol>
-                {lines.map((line, i) => (
-                  <li key={i} class={line.startsWith('  ') ? 'coach-within' : ''}>
-                    {keepUnits(line.trim())}
-                  </li>
-                ))}
-              </ol>
-            </section>
-          ))}
-        </>
-      );
-    }
-  }
+  const words = state.kind === 'says' ? coachWords(state.advice, state.depth, testSheet) : null;
+  return (
+    <>
+      {state.kind === 'says' && newest > state.entries && (
+        <p class="coach-stale">
+          <b>{say('coach.stale', { entry: state.entries + 1 })}</b> {say('coach.staleHow')}
+        </p>
+      )}
+      <div role="status">
+        {words === null ? (
+          <p class="quiet">{say(state.kind === 'thinking' ? 'coach.thinking' : 'coach.silent')}</p>
+        ) : (
+          <Said words={words} depth={state.kind === 'says' ? state.depth : 'question'} />
+        )}
+      </div>
+      {words?.parts.map((part) => (
+        <Part key={part.heading} part={part} />
+      ))}
+    </>
+  );
+}
+
+function Said({ words, depth }: { readonly words: CoachWords; readonly depth: CoachDepth }) {
+  return (
+    <>
+      <h3>{words.title ?? say(`coach.answer.${depth}`)}</h3>
+      {words.says.map((sentence) => (
+        <p key={sentence} class={depth === 'question' ? 'coach-question' : ''}>
+          {keepUnits(sentence)}
+        </p>
+      ))}
+    </>
+  );
+}
+
+function Part({ part: { heading, lines, ordered } }: { readonly part: CoachWords['parts'][number] }) {
+  const List = ordered ? 'ol' : 'ul';
+  return (
+    <section>
+      <h4>{heading}</h4>
+      <List>
+        {lines.map((line, i) => (
+          <li key={i} class={line.startsWith('  ') ? 'coach-within' : ''}>
+            {keepUnits(line.trim())}
+          </li>
+        ))}
+      </List>
+    </section>
+  );
 }
