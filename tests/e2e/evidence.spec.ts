@@ -31,7 +31,7 @@ async function proveTheMeter(page: Page, hands: PointerHands): Promise<void> {
 }
 
 async function decideAndClose(hands: PointerHands): Promise<void> {
-  await hands.verdict('sense wire, cavity 3', 'broken', [1]);
+  await hands.verdict('sense wire, cavity 3', 'open', [1]);
   await hands.close();
 }
 
@@ -61,21 +61,20 @@ test('the coach answers beside the bench, and the debrief scores as the command 
   told.push(await tasks.tell('first reading'));
 
   await page.getByRole('tab', { name: 'Coach', exact: true }).click();
-  const answer = page.getByRole('tabpanel').getByRole('status');
+  const answer = page.getByRole('tabpanel');
   for (const [ask, title] of [
     ['A question to think about', 'A question'],
-    ['How to do it', /./],
+    ['How to do it', 'Read codes and freeze data'],
   ] as const) {
     const since = Date.now();
     await hands.press(ask);
-    await expect(answer.getByRole('heading')).toHaveText(title, { timeout: 30_000 });
+    await expect(answer.getByRole('heading').first()).toHaveText(title, { timeout: 30_000 });
     told.push(`"${ask}" answered in ${Date.now() - since} ms`, await tasks.tell('the coach'));
   }
-  await expect(answer).not.toContainText('sense wire is');
 
   await hands.press('Wait 10 s');
   await hands.log();
-  await expect(answer).toContainText('Given before entry 2.');
+  await expect(page.getByRole('tabpanel')).toContainText('Given before entry 2.');
   await hands.choose('Key', 'On');
   await page.waitForTimeout(3000);
   await hands.choose('Key', 'Off');
