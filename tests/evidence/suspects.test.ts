@@ -7,6 +7,7 @@ import {
   complaintOfPair,
   LEAST_COMPLAINT,
   priorOf,
+  SAME_CODES,
 } from '../../src/training/evidence/complaint.ts';
 import { NOTHING_WRONG, suspects } from '../../src/training/evidence/suspects.ts';
 import { toolStates } from '../../src/training/evidence/toolStates.ts';
@@ -74,17 +75,17 @@ describe('the complaint', () => {
     const nothing = few.findIndex(({ id }) => id === NOTHING_WRONG);
     expect(prior[nothing]).toBeGreaterThan(0);
     expect((prior[nothing] ?? 0) / (prior[winding] ?? 1)).toBeCloseTo(
-      ((plain[nothing] ?? 0) / (plain[winding] ?? 1)) * (LEAST_COMPLAINT / 0.9),
+      ((plain[nothing] ?? 0) / (plain[winding] ?? 1)) * (LEAST_COMPLAINT / SAME_CODES),
       9,
     );
   }, 60_000);
 
   it('the same codes, some of them, another size of leak, none', () => {
-    expect(complaintLikelihood('P2400', 'P2400')).toBe(0.9);
+    expect(complaintLikelihood('P2400', 'P2400')).toBe(SAME_CODES);
     expect(complaintLikelihood('P2400 P2404', 'P2404')).toBe(0.3);
     expect(complaintLikelihood('P0442', 'P0456')).toBe(0.12);
     expect(complaintLikelihood('', 'P0456')).toBe(LEAST_COMPLAINT);
-    expect(complaintLikelihood('', '')).toBe(0.9);
+    expect(complaintLikelihood('', '')).toBe(SAME_CODES);
   });
 
   it('two faults together make the codes of both', () => {

@@ -15,7 +15,7 @@ export interface Complaint {
 
 /** No suspect's complaint is less likely than this, so that a rare truth can still be named. */
 export const LEAST_COMPLAINT = 0.03;
-const SAME_CODES = 0.9;
+export const SAME_CODES = 0.85;
 const SOME_CODES = 0.3;
 /** Leak codes stand for sizes of one thing, and tolerance moves a leak from one to the next. */
 const OTHER_LEAK_CODE = 0.12;

@@ -90,7 +90,8 @@ const RETESTS: Readonly<Partial<Record<ItemId, readonly StandardTestId[]>>> = {
 export function repairMinutes(item: ItemId): number {
   const retests = (RETESTS[item] ?? []).reduce((sum, id) => sum + retestMinutes(id), 0);
   // A new unit is tried on the bench first: out of the cupboard, its coil measured, and back.
-  const newPart = item === 'unit' ? 2 * bookMinutes({ kind: 'swap-unit', to: 'known-good' }) + minutesOf('coil-ohms') : 0;
+  const newPart =
+    item === 'unit' ? 2 * bookMinutes({ kind: 'swap-unit', to: 'known-good' }) + minutesOf('coil-ohms') : 0;
   return bookMinutes({ kind: 'renew', item }) + newPart + retests;
 }
 

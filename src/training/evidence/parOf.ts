@@ -56,7 +56,11 @@ export function parOf(scenario: Scenario, tables: EvidenceTables): JobPar {
     stages.push(stage);
     const left = truckFaults(bench.faults);
     if (stage.renewed.length === 0 || left.length === 0) break;
-    const complaint = complaintOf({ ...(tables.suspects[0] as (typeof tables.suspects)[0]), faults: left }, environment, DRIVES_AFTER);
+    const complaint = complaintOf(
+      { ...(tables.suspects[0] as (typeof tables.suspects)[0]), faults: left },
+      environment,
+      DRIVES_AFTER,
+    );
     prior = priorOf(tables.suspects, tables.complaintsFor(DRIVES_AFTER), complaint.codes);
   }
   const steps = stages.flatMap((stage) => stage.steps);

@@ -45,7 +45,8 @@ export function proofFails(
   let [had, usual] = [0, 0];
   for (const [s, chance] of chances.entries()) {
     had += chance * (likelihoods[s] ?? 0);
-    for (const { sample, share } of sheet.samplesOf(s)) usual += chance * share * sheet.sampleUnder(sample, s);
+    for (const { sample, share } of sheet.samplesOf(s))
+      usual += chance * share * sheet.sampleUnder(sample, s);
   }
   return had < FAILED * usual;
 }
