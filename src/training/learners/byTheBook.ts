@@ -1,12 +1,10 @@
 import { TOOL_ITEMS } from '../../sim/devices/items.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
-import { MAX_CITATIONS } from '../sitting/mayAct.ts';
-import type { VerdictItem } from '../sitting/SittingAction.ts';
-import { isAsSound } from './asSound.ts';
+import { Citations } from './cites.ts';
 import type { Learner } from './Learner.ts';
 import { clearCodes, drive, readCodes, renewAndRetest, testNewUnit } from './repair.ts';
 import { Technician } from './Technician.ts';
-import { modeOf } from './verdict.ts';
+import { verdictOf } from './verdict.ts';
 
 /** One order for every truck, as a trade's book has it: eyes, tools, circuits under load, unit, hoses. */
 const BOOK: readonly StandardTestId[] = [
@@ -53,15 +51,15 @@ const ON_EVERY_TRUCK: readonly StandardTestId[] = [
 const PLAINLY = 0.9;
 const CYCLES = 3;
 
-/** Works the book from the top, stops when something is plainly bad, and says what was out of limits. */
+/** Works the book from the top, stops when something is plainly bad, and cites what says so. */
 export const byTheBook: Learner = (bench) => {
   const hands = new Technician(bench);
   const isPlain = (): boolean => hands.beliefs.posterior.leading().chance >= PLAINLY;
   bench.do({ kind: 'accept-job' });
   for (const test of BOOK) if (!isPlain()) hands.workProven(test);
   for (const test of ON_EVERY_TRUCK) if (!hands.done.has(test)) hands.workProven(test);
-  const item = hands.beliefs.posterior.leading().item as VerdictItem;
-  bench.do({ kind: 'give-verdict', item, mode: modeOf(hands.beliefs, item), cites: outOfLimits(hands) });
+  const { item, mode, cites } = verdictOf(hands.beliefs, new Citations(hands.beliefs));
+  bench.do({ kind: 'give-verdict', item, mode, cites });
   if (item !== 'nothing-wrong' && !TOOL_ITEMS.includes(item)) {
     if (item === 'unit') testNewUnit(bench);
     renewAndRetest(bench, item);
@@ -71,10 +69,3 @@ export const byTheBook: Learner = (bench) => {
   readCodes(bench);
   bench.do({ kind: 'close-job' });
 };
-
-/** The last entries in which something was not as on a sound truck; where everything was, the last entries there are. */
-function outOfLimits({ bench }: Technician): readonly number[] {
-  const odd = bench.notes.filter((note) => !isAsSound(bench.tables, note));
-  const entries = [...new Set((odd.length > 0 ? odd : bench.notes).map(({ entry }) => entry))];
-  return entries.slice(-MAX_CITATIONS);
-}

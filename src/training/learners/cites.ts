@@ -11,8 +11,11 @@ export interface Citation {
   readonly chance: number;
 }
 
+type Towards = 'for' | 'against';
+
 /** Another entry that changes the odds by less than this is not worth citing. */
 const LEAST_CHANGE = 1.05;
+const MOST_PASSES = 3;
 
 /** A learner's log, weighed entry by entry. */
 export class Citations {
@@ -23,51 +26,63 @@ export class Citations {
     this.byEntry = new Map([...beliefs.byEntry()].map(([entry, logs]) => [entry, logs.map(exp)]));
   }
 
-  /** One entry after the other, each time the one that tells most beside those chosen; eight at most. */
-  best(item: VerdictItem, towards: 'for' | 'against'): Citation {
-    const cites: number[] = [];
-    let weights = [...this.beliefs.prior];
-    let chance = this.chanceOf(item, weights);
-    while (cites.length < MAX_CITATIONS) {
-      const next = this.next(item, towards, weights, cites);
-      if (next === null || !isChange(chance, next.chance, towards)) break;
-      cites.push(next.entry);
-      weights = normalised(next.weights);
-      chance = next.chance;
+  /** One entry after the other, each time the one that tells most beside those chosen, eight at most; then exchanged. */
+  best(item: VerdictItem, towards: Towards): Citation {
+    let chosen: Citation = { cites: [], chance: this.chanceOf(item, this.beliefs.prior, null) };
+    while (chosen.cites.length < MAX_CITATIONS) {
+      const next = this.beside(chosen.cites, item, towards);
+      if (next === null || !isChange(chosen.chance, next.chance, towards)) break;
+      chosen = next;
     }
-    return { cites: cites.sort((a, b) => a - b), chance };
+    const { cites, chance } = this.exchanged(chosen, item, towards);
+    return { cites: [...cites].sort((a, b) => a - b), chance };
   }
 
-  private next(
-    item: VerdictItem,
-    towards: 'for' | 'against',
-    weights: readonly number[],
-    cited: readonly number[],
-  ) {
-    let best: { readonly entry: number; readonly weights: number[]; readonly chance: number } | null = null;
+  /** Puts a better entry in the place of each, as long as there is one. */
+  private exchanged(from: Citation, item: VerdictItem, towards: Towards): Citation {
+    let chosen = from;
+    for (let pass = 0; pass < MOST_PASSES; pass++) {
+      const before = chosen.chance;
+      for (const old of chosen.cites) {
+        const kept = chosen.cites.filter((entry) => entry !== old);
+        const next = this.beside(kept, item, towards);
+        if (next !== null && isChange(chosen.chance, next.chance, towards)) chosen = next;
+      }
+      if (chosen.chance === before) break;
+    }
+    return chosen;
+  }
+
+  /** The entry that tells most beside others, with them. */
+  private beside(kept: readonly number[], item: VerdictItem, towards: Towards): Citation | null {
+    let weights = [...this.beliefs.prior];
+    for (const entry of kept) {
+      const own = this.byEntry.get(entry) ?? [];
+      weights = normalised(weights.map((weight, s) => weight * (own[s] ?? 0)));
+    }
+    let best: Citation | null = null;
     for (const [entry, own] of this.byEntry) {
-      if (cited.includes(entry)) continue;
-      const together = weights.map((weight, s) => weight * (own[s] ?? 0));
-      const chance = this.chanceOf(item, together);
+      if (kept.includes(entry)) continue;
+      const chance = this.chanceOf(item, weights, own);
       const better = best === null || (towards === 'for' ? chance > best.chance : chance < best.chance);
-      if (better) best = { entry, weights: together, chance };
+      if (better) best = { cites: [...kept, entry], chance };
     }
     return best;
   }
 
-  private chanceOf(item: VerdictItem, weights: readonly number[]): number {
+  private chanceOf(item: VerdictItem, weights: readonly number[], own: readonly number[] | null): number {
     let all = 0;
-    let own = 0;
+    let ofItem = 0;
     for (const [s, suspect] of this.beliefs.tables.suspects.entries()) {
-      const weight = weights[s] ?? 0;
+      const weight = (weights[s] ?? 0) * (own?.[s] ?? 1);
       all += weight;
-      if (suspect.item === item || suspect.items.some((one) => one === item)) own += weight;
+      if (suspect.item === item || suspect.items.some((one) => one === item)) ofItem += weight;
     }
-    return all > 0 ? own / all : 0;
+    return all > 0 ? ofItem / all : 0;
   }
 }
 
-function isChange(before: number, after: number, towards: 'for' | 'against'): boolean {
+function isChange(before: number, after: number, towards: Towards): boolean {
   const odds = (p: number): number => Math.max(p, 1e-12) / Math.max(1 - p, 1e-12);
   const ratio = odds(after) / odds(before);
   return towards === 'for' ? ratio > LEAST_CHANGE : ratio < 1 / LEAST_CHANGE;

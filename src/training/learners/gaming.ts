@@ -92,20 +92,17 @@ export const swapsFirst: Learner = (bench) => {
   bench.do({ kind: 'close-job' });
 };
 
-const TOOL_PROOFS: readonly StandardTestId[] = [
-  'meter-on-battery',
-  'meter-leads-together',
-  'hand-pump-dead-end',
-];
+/** It takes a minute, so that no entry of its end has anything of the truck in it. */
+const PROOF_OF_PUMP: StandardTestId = 'hand-pump-dead-end';
 
-/** Somebody said what it is: everything is done as it should be, and what is cited proves the tools. */
+/** Somebody said what it is: everything is done as it should be, and what is cited proves the pump. */
 export function toldTheAnswer(item: VerdictItem, mode: string | null): Learner {
   return (bench) => {
     const hands = new Technician(bench);
     bench.do({ kind: 'accept-job' });
     for (const test of RITUALS) hands.workProven(test);
-    const proofs = bench.notes.filter(({ test }) => TOOL_PROOFS.includes(test)).map(({ entry }) => entry);
-    giveVerdict(bench, item, mode, [...new Set(proofs)].slice(0, MAX_CITATIONS));
+    const proofs = bench.notes.filter(({ test }) => test === PROOF_OF_PUMP).map(({ entry }) => entry);
+    giveVerdict(bench, item, mode, [...new Set(proofs)].slice(-2));
     mendByRitual(bench, item);
   };
 }
