@@ -16,6 +16,7 @@ import { ReflectSheet } from './debrief/ReflectSheet.tsx';
 import { ReplaySheet } from './debrief/ReplaySheet.tsx';
 import { RulesSheet } from './debrief/RulesSheet.tsx';
 import { replayStops, stopOf } from './debrief/replayStops.ts';
+import { SafetySheet } from './debrief/SafetySheet.tsx';
 import { ScoreSheet } from './debrief/ScoreSheet.tsx';
 import { LogTable } from './LogTable.tsx';
 import type { ReplayDesk } from './ReplayDesk.ts';
@@ -47,7 +48,10 @@ export function Debrief({ desk, shop, facts, replay }: DebriefProps) {
           {say('debrief.export')}
         </button>
       </div>
-      <ScoreSheet facts={facts} />
+      <div class="debrief-column">
+        <ScoreSheet facts={facts} />
+        <SafetySheet facts={facts} />
+      </div>
       <div class="debrief-column">
         <OutcomeSheet facts={facts} />
         <KnewSheet facts={facts} />

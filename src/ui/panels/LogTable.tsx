@@ -7,7 +7,7 @@ import type { Desk } from './Desk.ts';
 /** The whole log as it was, for the debrief; cited entries are marked. */
 export function LogTable({ desk, cites }: { readonly desk: Desk; readonly cites: readonly number[] }) {
   return (
-    <table class="ruled">
+    <table class="ruled log-table">
       <tbody>
         {desk.log.value.map((entry) => {
           const words = describeEntry(entry, true);

@@ -29,7 +29,7 @@ const FALLS: Readonly<Partial<Record<VerdictItem, number>>> = {
   'filler-cap': 0.7,
   canister: 0.66,
   'tank-seal': 0.74,
-  'purge-valve': 0.9,
+  'purge-valve': 0.78,
   'air-hose': 0.8,
 };
 
@@ -37,7 +37,7 @@ export function fabricatedSteps(log: readonly LogEntry[], until: Tick): readonly
   const truck: readonly VerdictItem[] = [...ITEMS.filter((item) => !TOOLS.includes(item)), 'nothing-wrong'];
   const entries = log.filter(({ tick }) => tick <= until);
   return [{ id: 0, tick: 0 }, ...entries].map(({ id, tick }, index) => {
-    const weights = truck.map((item) => (START[item] ?? 0.004) * (FALLS[item] ?? 0.97) ** index);
+    const weights = truck.map((item) => (START[item] ?? 0.004) * (FALLS[item] ?? 0.8) ** index);
     const whole = weights.reduce((sum, weight) => sum + weight, 0);
     return {
       entry: id,
@@ -63,7 +63,7 @@ export function fabricatedEvidence(log: readonly LogEntry[], until: Tick): Evide
       group: ['unit'],
       prior: 0.24,
       cited: 0.91,
-      shown: 0.97,
+      shown: steps.at(-1)?.items.find(({ item }) => item === 'unit')?.chance ?? 0,
       leads: true,
       weight: 0.86,
     },

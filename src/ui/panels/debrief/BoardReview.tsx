@@ -56,10 +56,12 @@ function MarkRow({ mark }: { readonly mark: DebriefFacts['boardMarks'][number] }
     <tr class={mark.judgement === 'carried' ? 'mark-carried' : 'mark-not'}>
       <th scope="row">{say(`items.${mark.item}`)}</th>
       <td data-label={say('boardReview.mark')}>
-        <span class="mark-word">
-          <MarkSign mark={mark.mark} /> {say(`suspects.is.${mark.mark}`)}
-        </span>{' '}
-        <span class="quiet">{clock(mark.tick)}</span>
+        <span>
+          <span class="mark-word">
+            <MarkSign mark={mark.mark} /> {say(`suspects.is.${mark.mark}`)}
+          </span>{' '}
+          <span class="quiet">{clock(mark.tick)}</span>
+        </span>
       </td>
       <td data-label={say('boardReview.entries')}>
         {mark.cites.length === 0 ? say('boardReview.noEntries') : listed(mark.cites)}
@@ -70,7 +72,9 @@ function MarkRow({ mark }: { readonly mark: DebriefFacts['boardMarks'][number] }
         </td>
       ))}
       <td data-label={say('boardReview.judgement')}>
-        <b>{judgement}.</b> {why} {truth}
+        <span>
+          <b>{judgement}.</b> {why} {truth}
+        </span>
       </td>
       <td class="number" data-label={say('boardReview.points')}>
         {pointsWords(mark.points)}

@@ -1,10 +1,9 @@
 import { listed } from '../../../text/chance.ts';
 import { timesWords } from '../../../text/describeReason.ts';
-import { clock } from '../../../text/format.ts';
 import { say } from '../../../text/translate.ts';
 import type { DebriefFacts, RuleOutcome } from '../../../training/score/DebriefFacts.ts';
 
-/** The method rules that had their occasion, missed ones first, and the breaches of safety. */
+/** The method rules that had their occasion, missed ones first. */
 export function RulesSheet({ facts }: { readonly facts: DebriefFacts }) {
   const due = facts.rules.filter((rule) => rule.outcome !== 'no-occasion');
   const ordered = [
@@ -17,18 +16,6 @@ export function RulesSheet({ facts }: { readonly facts: DebriefFacts }) {
       <ul class="rules">
         {ordered.map((rule) => (
           <RuleLine key={rule.rule} outcome={rule} />
-        ))}
-      </ul>
-      <h2>{say('debrief.safety')}</h2>
-      {facts.safety.length === 0 && <p>✓ {say('debrief.noBreach')}</p>}
-      <ul class="rules">
-        {facts.safety.map((breach) => (
-          <li key={`${breach.breach}${breach.tick}`} class="rule-missed">
-            <b>
-              ✗ {say('debrief.breachAt', { time: clock(breach.tick), grade: say(`grades.${breach.grade}`) })}
-            </b>
-            <span>{say(`safety.${breach.breach}`)}</span>
-          </li>
         ))}
       </ul>
     </section>

@@ -21,7 +21,7 @@ const HEIGHT = 30;
 /** Half the thumb: the slider's ends lie so far inside its box. */
 const INSET = 10;
 /** Numbers of entries closer than this are left out. */
-const NUMBER_PX = 16;
+const NUMBER_PX = 22;
 
 /** The slider over the whole job, with a tick for every action and a numbered one for every log entry. */
 export function Scrubber({ endTick, moment, marks, log, stops }: ScrubberProps) {
