@@ -63,7 +63,7 @@ function worlds(
     hasUsed: () => true,
     answersWithBadTool: (faults, tool) => row(faults, tool, 0),
     soundWithBadTool: () => null,
-    sound: null,
+    sound: [],
   };
 }
 

@@ -17,6 +17,6 @@ export interface AnswerSource {
   answersWithBadTool(faults: readonly FaultChoice[], tool: FaultChoice): WorldAnswers | null;
   /** Answers of the first draw of a truck with nothing wrong and this tool bad; null where no world was made with it. */
   soundWithBadTool(tool: FaultChoice): WorldAnswers | null;
-  /** The same truck's with good tools. */
-  readonly sound: WorldAnswers | null;
+  /** The same truck's with good tools, by draw; empty where it was not made. */
+  readonly sound: DrawAnswers;
 }

@@ -18,7 +18,7 @@ import { evidenceStep } from './evidenceStep.ts';
 import { markEvidence } from './markEvidence.ts';
 import type { Posterior } from './Posterior.ts';
 import { settlingTest } from './settlingTest.ts';
-import { toolStates } from './toolStates.ts';
+import { toolStatesByDegree } from './toolStates.ts';
 import { verdictEvidence } from './verdictEvidence.ts';
 import { Weighing } from './Weighing.ts';
 import { type Asked, ShownWatch } from './watchShown.ts';
@@ -45,7 +45,7 @@ export class SittingEvidence {
     const { suspects } = tables;
     const complaints = tables.complaintsFor(scenario.drives);
     const ordered = codesWord(scenario.workOrder.codes.map(({ code }) => code));
-    const beliefs = { suspects, prior: priorOf(suspects, complaints, ordered), tools: toolStates() };
+    const beliefs = { suspects, prior: priorOf(suspects, complaints, ordered), tools: toolStatesByDegree() };
     this.weighing = new Weighing(watch, beliefs, environmentOf(scenario), complaints);
     this.steps.push(evidenceStep(0, 0, this.weighing.posterior()));
   }

@@ -33,10 +33,12 @@ interface WorldSet {
 export class SuspectBench implements AnswerSource {
   private readonly sets = new Map<string, WorldSet>();
   private readonly setOf = new Map<readonly FaultChoice[], WorldSet>();
-  private readonly toolByFault: ReadonlyMap<string, ToolState>;
+  private readonly toolByName: ReadonlyMap<string, ToolState>;
   private readonly toolsInHand = new Set<ToolState>();
   private readonly toolsUsed = new Set<ToolState>();
+  /** The truck with nothing wrong: it has all its draws and all bad tools, since others lean on it. */
   private readonly soundSet: WorldSet;
+  private readonly soundAnswers: DrawAnswers;
   private scriptSeen = 0;
 
   /** `complaints` tell what the drives before the work order melted; null where there were none. */
@@ -45,11 +47,12 @@ export class SuspectBench implements AnswerSource {
     private readonly environment: Environment,
     complaints: readonly Complaint[] | null = null,
   ) {
-    this.toolByFault = new Map(
-      beliefs.tools.flatMap((tool) => (tool.bad === null ? [] : [[tool.bad.fault, tool]])),
+    this.toolByName = new Map(
+      beliefs.tools.flatMap((tool) => (tool.bad === null ? [] : [[nameOf(tool.bad), tool]])),
     );
     this.soundSet = this.setWith([]);
     this.soundSet.likely = 'always';
+    this.soundSet.wanted = DRAW_SEEDS.length;
     for (const [s, suspect] of beliefs.suspects.entries()) {
       const melted = complaints?.[s]?.fuseMelted === true && suspect.faces === null;
       for (const faults of faceFaults(suspect)) {
@@ -58,6 +61,7 @@ export class SuspectBench implements AnswerSource {
         this.setOf.set(faults, set);
       }
     }
+    this.soundAnswers = this.soundSet.draws.map(({ answers }) => answers);
     this.allot(beliefs.prior);
   }
 
@@ -102,7 +106,7 @@ export class SuspectBench implements AnswerSource {
     const changed = new Set<number>();
     for (const set of this.sets.values()) {
       const chance = set.suspects.reduce((most, s) => Math.max(most, chances[s] ?? 0), 0);
-      const wanted = drawsFor(chance, set.wanted);
+      const wanted = set === this.soundSet ? set.wanted : drawsFor(chance, set.wanted);
       const likely = isLikely(chance, set.likely);
       if (wanted !== set.wanted || likely !== set.likely) for (const s of set.suspects) changed.add(s);
       set.wanted = wanted;
@@ -127,17 +131,17 @@ export class SuspectBench implements AnswerSource {
     return this.withBadTool(this.soundSet, tool);
   }
 
-  get sound(): WorldAnswers {
-    return (this.soundSet.draws[0] as SuspectWorld).answers;
+  get sound(): DrawAnswers {
+    return this.soundAnswers;
   }
 
   hasUsed(tool: FaultChoice): boolean {
-    const state = this.toolByFault.get(tool.fault);
+    const state = this.toolByName.get(nameOf(tool));
     return state !== undefined && this.toolsUsed.has(state);
   }
 
   private withBadTool({ badTools }: WorldSet, tool: FaultChoice): WorldAnswers | null {
-    const state = this.toolByFault.get(tool.fault);
+    const state = this.toolByName.get(nameOf(tool));
     if (state === undefined || !this.toolsUsed.has(state)) return null;
     return badTools.get(state)?.answers ?? null;
   }
@@ -169,7 +173,7 @@ export class SuspectBench implements AnswerSource {
       const step = script[this.scriptSeen];
       if (step === undefined) continue;
       if (step.kind === 'ask') for (const tool of this.toolsInHand) this.toolsUsed.add(tool);
-      for (const tool of this.toolByFault.values()) {
+      for (const tool of this.toolByName.values()) {
         if (tool.item !== null && usesTool(tool.item, step)) this.toolsInHand.add(tool);
       }
     }
@@ -187,4 +191,8 @@ export class SuspectBench implements AnswerSource {
 /** The sets of faults whose worlds a suspect is held against. */
 function faceFaults(suspect: Suspect): readonly (readonly FaultChoice[])[] {
   return suspect.faces === null ? [suspect.faults] : [suspect.faces.good, suspect.faces.bad];
+}
+
+function nameOf({ fault, severity }: FaultChoice): string {
+  return `${fault} ${severity}`;
 }

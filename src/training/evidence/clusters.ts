@@ -11,6 +11,8 @@ export interface Cluster {
    * trial, since what all repeats share would have made them all alike. Less among numbers of one kin.
    */
   readonly weight: number;
+  /** What was looked at with what, whatever else the hands had changed: a suspect that foretells the same of it is held to it once. */
+  readonly subject: string;
 }
 
 /** Numbers nearer than so many half-widths are one reading. */
@@ -48,7 +50,31 @@ export function clustersOf(asked: readonly Asked[], numbers: readonly number[]):
 
 /** Alike throughout, a set-up counts once; where it showed this and that, every trial counts. */
 function counted(ofSetUp: readonly { asks: number[]; shown: Asked['shown'] }[]): Cluster[] {
-  return ofSetUp.map((cluster) => ({ ...cluster, weight: ofSetUp.length === 1 ? 1 : cluster.asks.length }));
+  return ofSetUp.map((cluster) => ({
+    ...cluster,
+    weight: ofSetUp.length === 1 ? 1 : cluster.asks.length,
+    subject: subjectOf(cluster.shown),
+  }));
+}
+
+function subjectOf({ channel, setUp }: Asked['shown']): string {
+  const words = setUp.split(' ');
+  switch (channel) {
+    case 'meter':
+    case 'tone':
+      return setUp.split(' | ')[0] ?? setUp;
+    case 'gauge':
+    case 'reader-volts':
+    case 'reader-state':
+    case 'reader-driver':
+      return words[0] ?? setUp;
+    case 'manometer':
+      return words.slice(0, 2).join(' ');
+    case 'smoke':
+      return `smoke ${words[0] === 'no' ? words[3] : words[1]}`;
+    default:
+      return setUp;
+  }
 }
 
 /**
@@ -59,7 +85,7 @@ function kinOf({ channel, setUp }: Asked['shown']): string {
   return `${channel} ${setUp.replace(/ strokes [\d.]+/, '')}`;
 }
 
-function alike(a: Asked['shown'], b: Asked['shown']): boolean {
+export function alike(a: Asked['shown'], b: Asked['shown']): boolean {
   if (a.kind !== 'number' || b.kind !== 'number') return a.value === b.value;
   if (typeof a.value !== 'number' || typeof b.value !== 'number') return a.value === b.value;
   return Math.abs(a.value - b.value) <= ALIKE_HALVES * Math.max(a.half, b.half);

@@ -1,5 +1,5 @@
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
-import type { AnswerSource, WorldAnswers } from './Answers.ts';
+import type { AnswerSource, DrawAnswers, WorldAnswers } from './Answers.ts';
 import type { Cluster } from './clusters.ts';
 import type { Shown } from './Shown.ts';
 
@@ -8,18 +8,33 @@ type Answer = Shown['value'];
 /** Numbers nearer than this share, or than half the instrument's width, are the same answer. */
 const SAME_SHARE = 0.01;
 
-/** What worlds with these faults foretell for a cluster with good tools: one answer for each draw. */
+/** So near to what a sound truck shows, a suspect scatters with the tolerances as a sound truck does. */
+const NEAR_SHARE = 0.05;
+
+/**
+ * What worlds with these faults foretell for a cluster with good tools: one answer for each draw. The draws are the same for
+ * all suspects: one that has not had all of them, and shows about what a sound truck shows, keeps its distance from it in
+ * the others.
+ */
 export function foretell(
   source: AnswerSource,
   faults: readonly FaultChoice[],
   { asks }: Cluster,
 ): readonly Answer[] {
-  const answers: Answer[] = [];
-  for (const draw of source.answersOf(faults)) {
-    const one = joined(draw, asks);
-    if (one !== undefined) answers.push(one);
+  const own = source.answersOf(faults);
+  const { sound } = source;
+  const answers = ofEach(own, asks);
+  const [first] = answers;
+  if (own.length >= sound.length || first === undefined) return answers;
+  const sounds = ofEach(sound, asks);
+  const beside = sounds[0];
+  if (typeof first === 'number' && typeof beside === 'number') {
+    const away = first - beside;
+    const half = halfOf(own[0]?.[asks[0] as number]);
+    if (Math.abs(away) > Math.max(half, NEAR_SHARE * Math.abs(beside))) return answers;
+    return sounds.map((answer) => (typeof answer === 'number' ? answer + away : answer));
   }
-  return answers;
+  return first === beside ? sounds : answers;
 }
 
 /**
@@ -46,8 +61,16 @@ function soundInstead(
   tool: FaultChoice,
   asks: readonly number[],
 ): WorldAnswers | null {
-  const { sound } = source;
-  return sound !== null && isSame(own, sound, asks) ? source.soundWithBadTool(tool) : null;
+  const sound = source.sound[0];
+  return sound !== undefined && isSame(own, sound, asks) ? source.soundWithBadTool(tool) : null;
+}
+
+function ofEach(draws: DrawAnswers, asks: readonly number[]): readonly Answer[] {
+  return draws.flatMap((draw) => {
+    const one = joined(draw, asks);
+    // Over range is an answer, and is null.
+    return one === undefined ? [] : [one];
+  });
 }
 
 /** Several answers of one world to repeats, as one: of numbers the mean, of the rest the commonest. */
@@ -82,6 +105,9 @@ function isSame(a: WorldAnswers, b: WorldAnswers, asks: readonly number[]): bool
 function sameAnswer(a: Shown | undefined, b: Shown | undefined): boolean {
   if (a === undefined || b === undefined) return a === b;
   if (typeof a.value !== 'number' || typeof b.value !== 'number') return a.value === b.value;
-  const half = a.kind === 'number' ? a.half : 0;
-  return Math.abs(a.value - b.value) <= Math.max(half / 2, SAME_SHARE * Math.abs(b.value));
+  return Math.abs(a.value - b.value) <= Math.max(halfOf(a) / 2, SAME_SHARE * Math.abs(b.value));
+}
+
+function halfOf(shown: Shown | undefined): number {
+  return shown?.kind === 'number' ? shown.half : 0;
 }

@@ -52,6 +52,13 @@ export function rectangularSpread(half: number): number {
   return half / Math.sqrt(3);
 }
 
+/** The greatest likelihood that anything can have: 1 of what is no number, of a number the density at the instrument's best. */
+export function sharpest(shown: Shown): number {
+  if (shown.kind !== 'number' || typeof shown.value !== 'number') return 1;
+  return STUDENT_AT_0 / rectangularSpread(Math.max(shown.half, LEAST_HALF));
+}
+const LEAST_HALF = 1e-9;
+
 type Answer = Shown['value'];
 
 /** What a suspect would have shown: one answer for each tolerance draw. */
@@ -115,7 +122,7 @@ function numberLikelihood(
   const numbers = own.length > 0 ? own : numbersOf(foretold.beside.flat());
   if (numbers.length === 0) return anything;
   const { mean, spread } = meanAndSpread(numbers);
-  const instrument = rectangularSpread(Math.max(half, 1e-9));
+  const instrument = rectangularSpread(Math.max(half, LEAST_HALF));
   const between = rectangularSpread(cellOf(mean, foretold.beside));
   const width = Math.sqrt(instrument * instrument + spread * spread + between * between);
   const density = studentDensity((value - mean) / width) / width;

@@ -26,8 +26,8 @@ export function posteriorOf(
 ): Posterior {
   const evident = numbers.filter((number) => isEvidence(asked[number]));
   const withGood = likelihood.logs(null, asked, evident);
-  const rows = tools.map(({ bad }) =>
-    likelihood.matters(bad) ? likelihood.logs(bad, asked, evident) : withGood,
+  const rows = tools.map((tool) =>
+    likelihood.matters(tool) ? likelihood.logs(tool, asked, evident) : withGood,
   );
   const priors = tools.map((tool) => ln(tool.prior));
   let highest = Number.NEGATIVE_INFINITY;

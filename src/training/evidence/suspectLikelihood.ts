@@ -1,11 +1,12 @@
 import { exp, ln } from '../../base/maths.ts';
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { AnswerSource } from './Answers.ts';
-import { type Cluster, clustersOf } from './clusters.ts';
+import { alike, type Cluster, clustersOf } from './clusters.ts';
 import { foretell, foretellWithBadTool } from './foretell.ts';
-import { likelihood } from './likelihood.ts';
+import { likelihood, sharpest } from './likelihood.ts';
 import type { Shown } from './Shown.ts';
 import type { Faces, Suspect, TrialOf } from './Suspect.ts';
+import type { ToolState } from './toolStates.ts';
 import { byTrial } from './trials.ts';
 import type { Asked } from './watchShown.ts';
 
@@ -14,19 +15,29 @@ type Faults = readonly FaultChoice[];
 
 const MOST_CLUSTERED = 2000;
 
+/** What a cluster says of one suspect: the logarithm of its likelihood, of the best there can be, and what was foretold. */
+interface Said {
+  readonly log: number;
+  readonly foretold: Answer | undefined;
+}
+const NOTHING: Said = { log: 0, foretold: undefined };
+
 /** A cluster, and what it says of whom, as far as it has been worked out. */
 interface KnownCluster {
   readonly cluster: Cluster;
-  /** Logarithms by suspect (NaN until worked out), by the bad tool. */
-  readonly rows: Map<FaultChoice | null, Float64Array>;
-  /** Logarithms by the faults of a face, by the bad tool. */
-  readonly faces: Map<FaultChoice | null, Map<Faults, number>>;
+  /** By suspect, by the bad tool. */
+  readonly rows: Map<ToolState | null, (Said | undefined)[]>;
+  /** By the faults of a face, by the bad tool. */
+  readonly faces: Map<ToolState | null, Map<Faults, Said>>;
 }
 
 interface Weighed {
   readonly known: KnownCluster;
   readonly weight: number;
 }
+
+/** Clusters of one subject that showed alike, in one set-up and another. */
+type Finding = readonly Weighed[];
 
 /**
  * What evidence says for each suspect, as logarithms of likelihoods. What a cluster of repeats says of a suspect is worked
@@ -37,7 +48,7 @@ export class SuspectLikelihood {
   private readonly neighbours: readonly (readonly number[])[];
   /** Clusters by their questions. */
   private readonly known = new Map<string, KnownCluster>();
-  private readonly clustered = new Map<string, readonly Weighed[]>();
+  private readonly found = new Map<string, readonly Finding[]>();
 
   constructor(
     private readonly suspects: readonly Suspect[],
@@ -46,26 +57,21 @@ export class SuspectLikelihood {
     this.neighbours = neighboursOf(suspects);
   }
 
-  /** For each suspect, under one state of the tools, from the questions of these numbers. */
-  logs(tool: FaultChoice | null, asked: readonly Asked[], numbers: readonly number[]): Float64Array {
-    const sums = new Float64Array(this.suspects.length);
-    for (const { known, weight } of this.clusters(asked, numbers)) {
-      const row = this.row(tool, known);
-      for (let s = 0; s < sums.length; s++) sums[s] = (sums[s] as number) + weight * (row[s] as number);
-    }
+  /** For each suspect, under one state of the tools (null: all good), from the questions of these numbers. */
+  logs(tool: ToolState | null, asked: readonly Asked[], numbers: readonly number[]): readonly number[] {
+    const findings = this.findings(asked, numbers);
     const trials = new Map<TrialOf, readonly Trial[]>();
-    for (const [s, { faces }] of this.suspects.entries()) {
-      if (faces === null) continue;
+    return this.suspects.map(({ faces }, s) => {
+      if (faces === null) return inAll(findings, (known) => this.said(s, tool, known));
       const ofKind = trials.get(faces.trialOf) ?? this.trials(faces.trialOf, asked, numbers);
       trials.set(faces.trialOf, ofKind);
-      sums[s] = this.comesAndGoes(faces, tool, asked, ofKind);
-    }
-    return sums;
+      return this.comesAndGoes(faces, tool, asked, ofKind);
+    });
   }
 
   /** Whether a bad tool could have changed anything so far. */
-  matters(tool: FaultChoice | null): tool is FaultChoice {
-    return tool !== null && this.source.hasUsed(tool);
+  matters({ bad }: ToolState): boolean {
+    return bad !== null && this.source.hasUsed(bad);
   }
 
   /** Other benches answer for these suspects from now on. */
@@ -76,53 +82,55 @@ export class SuspectLikelihood {
       return own === null || own === undefined ? [] : [own.good, own.bad];
     });
     for (const known of this.known.values()) {
-      for (const row of known.rows.values()) for (const s of touched) row[s] = Number.NaN;
+      for (const row of known.rows.values()) for (const s of touched) row[s] = undefined;
       for (const logs of known.faces.values()) for (const face of faces) logs.delete(face);
     }
   }
 
-  /** What one cluster says for every suspect that is always there; 0 for those that come and go. */
-  private row(tool: FaultChoice | null, known: KnownCluster): Float64Array {
+  /** What one cluster says for a suspect that is always there. */
+  private said(s: number, tool: ToolState | null, known: KnownCluster): Said {
     let row = known.rows.get(tool);
     if (row === undefined) {
-      row = new Float64Array(this.suspects.length).fill(Number.NaN);
+      row = [];
       known.rows.set(tool, row);
     }
-    const foretold = new Map<number, readonly Answer[]>();
-    for (let s = 0; s < row.length; s++) {
-      if (Number.isNaN(row[s])) row[s] = this.log(s, tool, known, foretold);
+    let said = row[s];
+    if (said === undefined) {
+      const { faults } = this.suspects[s] as Suspect;
+      const bad = this.withBadTool(faults, tool, known.cluster);
+      if (tool !== null && bad === null) {
+        said = this.said(s, null, known);
+      } else {
+        const neighbours = this.neighbours[s] ?? [];
+        const draws = bad?.draws ?? this.withGoodTools(faults, known.cluster);
+        const beside =
+          bad?.beside ??
+          neighbours.map((n) => this.withGoodTools((this.suspects[n] as Suspect).faults, known.cluster));
+        said = saidOf(known.cluster, draws, beside);
+      }
+      row[s] = said;
     }
-    return row;
+    return said;
   }
 
-  private log(
-    s: number,
-    tool: FaultChoice | null,
-    known: KnownCluster,
-    foretold: Map<number, readonly Answer[]>,
-  ): number {
-    const { cluster } = known;
-    const suspect = this.suspects[s] as Suspect;
-    if (suspect.faces !== null) return 0;
-    const good = (of: number): readonly Answer[] => {
-      let draws = foretold.get(of);
-      if (draws === undefined) {
-        draws = foretell(this.source, (this.suspects[of] as Suspect).faults, cluster);
-        foretold.set(of, draws);
-      }
-      return draws;
-    };
-    const neighbours = this.neighbours[s] ?? [];
-    if (tool === null) return ln(likelihood(cluster.shown, { draws: good(s), beside: neighbours.map(good) }));
-    const bad = foretellWithBadTool(this.source, suspect.faults, tool, cluster);
-    if (bad === null) {
-      const ofGood = known.rows.get(null)?.[s] ?? Number.NaN;
-      return Number.isNaN(ofGood) ? this.log(s, null, known, foretold) : ofGood;
-    }
-    const beside = neighbours.map(
-      (n) => foretellWithBadTool(this.source, (this.suspects[n] as Suspect).faults, tool, cluster) ?? good(n),
+  private withGoodTools(faults: Faults, cluster: Cluster): readonly Answer[] {
+    return foretell(this.source, faults, cluster);
+  }
+
+  /** Null where the tool being bad makes no difference. */
+  private withBadTool(
+    faults: Faults,
+    tool: ToolState | null,
+    cluster: Cluster,
+  ): { readonly draws: readonly Answer[]; readonly beside: readonly (readonly Answer[])[] } | null {
+    if (tool === null || tool.bad === null) return null;
+    const draws = foretellWithBadTool(this.source, faults, tool.bad, cluster);
+    if (draws === null) return null;
+    const beside = (tool.beside ?? []).map(
+      (degree) =>
+        foretellWithBadTool(this.source, faults, degree, cluster) ?? this.withGoodTools(faults, cluster),
     );
-    return ln(likelihood(cluster.shown, { draws: bad, beside }));
+    return { draws, beside };
   }
 
   /**
@@ -131,44 +139,52 @@ export class SuspectLikelihood {
    */
   private comesAndGoes(
     faces: Faces,
-    tool: FaultChoice | null,
+    tool: ToolState | null,
     asked: readonly Asked[],
     trials: readonly Trial[],
   ): number {
     let sum = 0;
     const shownGood: number[] = [];
     const shownBad: number[] = [];
-    for (const { numbers, clusters } of trials) {
-      const good = this.underFace(faces.good, tool, clusters);
-      const bad = this.underFace(faces.bad, tool, clusters);
+    for (const { numbers, findings } of trials) {
+      const good = inAll(findings, (known) => this.ofFace(faces.good, tool, known));
+      const bad = inAll(findings, (known) => this.ofFace(faces.bad, tool, known));
       const better = Math.max(good, bad);
       sum += ln((1 - faces.chance) * exp(good - better) + faces.chance * exp(bad - better));
       (good >= bad ? shownGood : shownBad).push(...numbers);
     }
-    sum += this.underFace(faces.good, tool, this.clusters(asked, shownGood));
-    return sum + this.underFace(faces.bad, tool, this.clusters(asked, shownBad));
+    sum += inAll(this.findings(asked, shownGood), (known) => this.ofFace(faces.good, tool, known));
+    return sum + inAll(this.findings(asked, shownBad), (known) => this.ofFace(faces.bad, tool, known));
   }
 
   private trials(of: TrialOf, asked: readonly Asked[], numbers: readonly number[]): readonly Trial[] {
     return byTrial(of, asked, numbers).map((ofTrial) => ({
       numbers: ofTrial,
-      clusters: this.clusters(asked, ofTrial),
+      findings: this.findings(asked, ofTrial),
     }));
   }
 
-  /** Clusters of the same questions are always the same: put together once. */
-  private clusters(asked: readonly Asked[], numbers: readonly number[]): readonly Weighed[] {
+  /** The same questions always find the same: put together once. */
+  private findings(asked: readonly Asked[], numbers: readonly number[]): readonly Finding[] {
     const key = numbers.join();
-    let clusters = this.clustered.get(key);
-    if (clusters === undefined) {
-      if (this.clustered.size >= MOST_CLUSTERED) this.clustered.clear();
-      clusters = clustersOf(asked, numbers).map((cluster) => ({
-        known: this.knownOf(cluster),
-        weight: cluster.weight,
-      }));
-      this.clustered.set(key, clusters);
+    let found = this.found.get(key);
+    if (found === undefined) {
+      if (this.found.size >= MOST_CLUSTERED) this.found.clear();
+      const bySubject = new Map<string, Weighed[][]>();
+      for (const cluster of clustersOf(asked, numbers)) {
+        const ofSubject = bySubject.get(cluster.subject) ?? [];
+        bySubject.set(cluster.subject, ofSubject);
+        const finding = ofSubject.find(
+          ([first]) => first !== undefined && alike(first.known.cluster.shown, cluster.shown),
+        );
+        const weighed = { known: this.knownOf(cluster), weight: cluster.weight };
+        if (finding === undefined) ofSubject.push([weighed]);
+        else finding.push(weighed);
+      }
+      found = [...bySubject.values()].flat();
+      this.found.set(key, found);
     }
-    return clusters;
+    return found;
   }
 
   private knownOf(cluster: Cluster): KnownCluster {
@@ -181,33 +197,67 @@ export class SuspectLikelihood {
     return known;
   }
 
-  private underFace(faults: Faults, tool: FaultChoice | null, clusters: readonly Weighed[]): number {
-    let sum = 0;
-    for (const { known, weight } of clusters) sum += weight * this.ofFace(faults, tool, known);
-    return sum;
+  private ofFace(faults: Faults, tool: ToolState | null, { cluster, faces }: KnownCluster): Said {
+    let ofTool = faces.get(tool);
+    if (ofTool === undefined) {
+      ofTool = new Map();
+      faces.set(tool, ofTool);
+    }
+    let said = ofTool.get(faults);
+    if (said === undefined) {
+      const bad = this.withBadTool(faults, tool, cluster);
+      said = saidOf(cluster, bad?.draws ?? this.withGoodTools(faults, cluster), bad?.beside ?? []);
+      ofTool.set(faults, said);
+    }
+    return said;
   }
+}
 
-  private ofFace(faults: Faults, tool: FaultChoice | null, { cluster, faces }: KnownCluster): number {
-    let logs = faces.get(tool);
-    if (logs === undefined) {
-      logs = new Map();
-      faces.set(tool, logs);
+/**
+ * The likelihood is a share of the best there can be, so that a fact which is shown again, and was foretold alike again, can
+ * count for nothing more: to have it once more is then as good as certain.
+ */
+function saidOf({ shown }: Cluster, draws: readonly Answer[], beside: readonly (readonly Answer[])[]): Said {
+  if (draws.length === 0) return NOTHING;
+  return { log: ln(likelihood(shown, { draws, beside }) / sharpest(shown)), foretold: draws[0] };
+}
+
+/**
+ * What findings say together. Where other set-ups show alike, and are foretold alike, they hang on the same tolerances and
+ * the same degree of the fault: all of them count as one, by their mean.
+ */
+function inAll(findings: readonly Finding[], saidOfCluster: (known: KnownCluster) => Said): number {
+  let sum = 0;
+  for (const finding of findings) {
+    const facts: { readonly first: Answer | undefined; log: number; count: number }[] = [];
+    for (const { known, weight } of finding) {
+      const { log, foretold } = saidOfCluster(known);
+      const fact = facts.find(({ first }) => foretoldAlike(first, foretold, known.cluster.shown));
+      if (fact === undefined) {
+        facts.push({ first: foretold, log: weight * log, count: 1 });
+        continue;
+      }
+      fact.log += weight * log;
+      fact.count++;
     }
-    let log = logs.get(faults);
-    if (log === undefined) {
-      const bad = tool === null ? null : foretellWithBadTool(this.source, faults, tool, cluster);
-      const draws = bad ?? foretell(this.source, faults, cluster);
-      log = ln(likelihood(cluster.shown, { draws, beside: [] }));
-      logs.set(faults, log);
-    }
-    return log;
+    for (const { log, count } of facts) sum += log / count;
   }
+  return sum;
+}
+
+/** Numbers foretold nearer than this share of themselves, or than two of the instrument's half-widths, are alike. */
+const ALIKE_SHARE = 0.02;
+
+function foretoldAlike(a: Answer | undefined, b: Answer | undefined, shown: Shown): boolean {
+  if (typeof a !== 'number' || typeof b !== 'number') return a === b;
+  const half = shown.kind === 'number' ? shown.half : 0;
+  return Math.abs(a - b) <= Math.max(2 * half, ALIKE_SHARE * Math.abs(a));
 }
 
 /** Questions of one trial, put together. */
 interface Trial {
   readonly numbers: readonly number[];
-  readonly clusters: readonly Weighed[];
+  readonly findings: readonly Finding[];
 }
 
 /** The next milder and the next worse degree of the same fault, for each suspect. */
