@@ -94,7 +94,8 @@ function plainWords<K extends 'decide' | 'nothingLeft' | 'proveRepair'>(
 ): CoachWords {
   if (depth === 'question') return { title: null, says: [say(`coach.${of}.question`)], parts: [] };
   const says = [say(`coach.${of}.test`)];
-  if (depth === 'test') return { title: null, says, parts: [] };
+  const title = say(`coach.${of}.title`);
+  if (depth === 'test') return { title, says, parts: [] };
   const lines = steps.map((step) => say(`coach.${of}.steps.${step}` as TextKey));
-  return { title: null, says, parts: [{ heading: say('coach.steps'), lines, ordered: true }] };
+  return { title, says, parts: [{ heading: say('coach.steps'), lines, ordered: true }] };
 }

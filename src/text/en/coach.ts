@@ -124,6 +124,7 @@ export const coach = {
       'smoke-engine-hose': 'A long thin hose can look whole. What would let you see that it is?',
     },
     decide: {
+      title: 'Time to decide',
       question: 'Read your log from the top. What could have shown all of it, and what could not?',
       test: 'No more tests: your evidence stands for one item. Give a verdict, and cite the entries that show it.',
       steps: {
@@ -135,6 +136,7 @@ export const coach = {
       },
     },
     nothingLeft: {
+      title: 'The tests are done',
       question: 'No test at hand tells you more. What do all your readings agree on?',
       test: 'No standard test is expected to tell more. Weigh what you have, and say no more than it carries.',
       steps: {
@@ -144,6 +146,7 @@ export const coach = {
       },
     },
     proveRepair: {
+      title: 'Prove the repair',
       question: 'What would show you that the repair has cured it, and not only changed it?',
       test: 'Prove the repair: the test that convicted the old part, now on the fitted one. Then a road test and the codes.',
       steps: {
