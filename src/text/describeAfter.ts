@@ -1,6 +1,6 @@
 import type { DebriefFacts } from '../training/score/DebriefFacts.ts';
 import { listed } from './chance.ts';
-import { clock, fixed, money } from './format.ts';
+import { clock, money, tenths } from './format.ts';
 import { say } from './translate.ts';
 
 /** How the job went on after the verdict, sentence by sentence. */
@@ -33,7 +33,7 @@ export function describeAfter(facts: DebriefFacts): readonly string[] {
     ...events,
     ...(sound ? [] : [say(cured ? 'after.trueRepair' : 'after.noTrueRepair')]),
     say('after.spent', {
-      minutes: fixed(minutes, minutes % 1 === 0 ? 0 : 1),
+      minutes: tenths(minutes),
       money: money(cost.money - cost.untilVerdict.money),
     }),
   ];

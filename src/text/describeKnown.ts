@@ -1,13 +1,13 @@
 import type { EvidenceFacts, ItemChance } from '../training/evidence/EvidenceFacts.ts';
 import { chance, listed } from './chance.ts';
-import { fixed } from './format.ts';
+import { tenths } from './format.ts';
 import { say } from './translate.ts';
 
 /** Chances below this are not worth a word. */
 const WORTH_SAYING = 0.05;
 const MOST_SAID = 3;
-/** A tool likelier bad than this is in doubt. */
-const TOOL_IN_DOUBT = 0.01;
+/** A tool likelier bad than this is in doubt; any tool that nobody proved is bad in a few cases of a hundred. */
+const TOOL_IN_DOUBT = 0.1;
 
 /** What the evidence left when the verdict was given, beside the named item's chances, in plain sentences. */
 export function describeKnown(evidence: EvidenceFacts): readonly string[] {
@@ -24,15 +24,13 @@ export function describeKnown(evidence: EvidenceFacts): readonly string[] {
     .slice(0, MOST_SAID);
   if (likely.length > 0) sentences.push(say('knew.best', { items: withChances(likely) }));
   const doubtful = (last?.tools ?? []).filter((tool) => tool.chance > TOOL_IN_DOUBT);
-  sentences.push(
-    doubtful.length === 0 ? say('knew.toolsProven') : say('knew.tools', { tools: withChances(doubtful) }),
-  );
+  if (doubtful.length > 0) sentences.push(say('knew.tools', { tools: withChances(doubtful) }));
   if (settling === null) return [...sentences, say('knew.settled')];
   return [
     ...sentences,
     say('knew.settling', {
       test: say(`standardTests.list.${settling.test}.name`),
-      minutes: fixed(settling.minutes, settling.minutes % 1 === 0 ? 0 : 1),
+      minutes: tenths(settling.minutes),
     }),
     say('knew.settlingProves', { proves: say(`standardTests.list.${settling.test}.proves`) }),
   ];

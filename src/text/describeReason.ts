@@ -2,7 +2,7 @@ import { unreachable } from '../base/assert.ts';
 import { TICKS_PER_SECOND, type Tick } from '../base/ticks.ts';
 import type { DebriefFacts, RepairGap, ScoreReason, WeighedMark } from '../training/score/DebriefFacts.ts';
 import { chance, entriesWords, listed } from './chance.ts';
-import { clock, fixed, money } from './format.ts';
+import { clock, money, tenths } from './format.ts';
 import { say } from './translate.ts';
 
 type Of<Kind extends ScoreReason['kind']> = Extract<ScoreReason, { readonly kind: Kind }>;
@@ -50,12 +50,6 @@ export function timesWords(ticks: readonly Tick[]): string {
   return seconds.length > MOST_TIMES ? `${shown} …` : shown;
 }
 const MOST_TIMES = 4;
-
-/** `+4.0`, `0`, `−1.2` are never mixed: points of a line with one decimal, whole ones without. */
-export function pointsWords(points: number): string {
-  const tenths = Math.round(points * 10);
-  return fixed(tenths / 10, tenths % 10 === 0 ? 0 : 1);
-}
 
 function proofWords({ entries, prior, cited, shown, leads, weight }: Of<'proof'>, item: string): string {
   const before = chance(prior);
@@ -105,8 +99,7 @@ function ruleWords({ rule, kept, entries, ticks }: Of<'rule'>): string {
 }
 
 function economyWords(reason: Of<'minutes' | 'money'>): string {
-  const amount = (value: number): string =>
-    reason.kind === 'money' ? money(value) : fixed(value, value % 1 === 0 ? 0 : 1);
+  const amount = (value: number): string => (reason.kind === 'money' ? money(value) : tenths(value));
   const { spent, par, right, weight, ticks } = reason;
   const times = par > 0 ? spent / par : spent > 0 ? Number.POSITIVE_INFINITY : 0;
   return together(
@@ -126,6 +119,7 @@ function repairWords(
     readonly gaps: readonly RepairGap[];
   },
 ): string {
+  if (shown.gaps.includes('verdict-wrong')) return say('reasons.afterRight', { what });
   if (shown.gaps.length > 0)
     return together(
       ...shown.gaps.map((gap) => say('reasons.lacking', { what, gap: say(`repairGaps.${gap}`) })),

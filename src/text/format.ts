@@ -12,6 +12,12 @@ export function fixed(value: number, decimals: number): string {
   }).format(rounded === 0 ? 0 : rounded);
 }
 
+/** A number with one decimal, or none where that is nought: `17.2`, `137`. */
+export function tenths(value: number): string {
+  const whole = Math.round(value * 10);
+  return fixed(whole / 10, whole % 10 === 0 ? 0 : 1);
+}
+
 export function kPaToInHg(kPa: number): number {
   return (kPa * PA_PER_KPA) / PA_PER_INHG;
 }

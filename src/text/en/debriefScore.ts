@@ -55,6 +55,7 @@ export const debriefScore = {
     done: '{{what}}: done.',
     doneBy: '{{what}}: done, {{entries}}.',
     doneAt: '{{what}}: done, at {{times}}.',
+    afterRight: '{{what}}: counts after a right verdict only.',
     lacking: '{{what}}: missing {{gap}}',
   },
   rulesSummary_one: '{{kept}} of {{count}} rule kept. Each is worth {{each}} points.',
@@ -72,7 +73,6 @@ export const debriefScore = {
     settlingProves: 'What it proves: {{proves}}',
     settled: 'Nothing was left to settle: no test would have told you much more.',
     tools: 'Tools were in doubt too: {{tools}}.',
-    toolsProven: 'No tool was left in doubt.',
   },
   stacked: {
     title: 'How the suspects stood',

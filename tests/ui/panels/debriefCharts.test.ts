@@ -92,7 +92,7 @@ describe('names beside the layers', () => {
 describe('stops of the replay', () => {
   const marks = [
     { tick: secondsToTicks(1), action: { kind: 'set-key', position: 'on' } },
-    { tick: secondsToTicks(1.1), action: { kind: 'stroke' } },
+    { tick: secondsToTicks(1.1), action: { kind: 'mate-plug' } },
     { tick: secondsToTicks(5), action: { kind: 'log' } },
   ] as const;
   const log = [{ id: 1, tick: secondsToTicks(5) }] as unknown as readonly LogEntry[];
@@ -115,6 +115,6 @@ describe('stops of the replay', () => {
   it('know what was done last at a moment', () => {
     expect(lastAt(marks, secondsToTicks(0.5))).toBeUndefined();
     expect(lastAt(marks, stops[0] ?? 0)?.action.kind).toBe('set-key');
-    expect(lastAt(marks, secondsToTicks(4))?.action.kind).toBe('stroke');
+    expect(lastAt(marks, secondsToTicks(4))?.action.kind).toBe('mate-plug');
   });
 });

@@ -4,7 +4,8 @@ import { chance, entriesWords, listed } from '../../../src/text/chance.ts';
 import { describeAfter, describeCoaching } from '../../../src/text/describeAfter.ts';
 import { describeKnown } from '../../../src/text/describeKnown.ts';
 import { describeMark } from '../../../src/text/describeMark.ts';
-import { describeReason, pointsWords } from '../../../src/text/describeReason.ts';
+import { describeReason } from '../../../src/text/describeReason.ts';
+import { tenths } from '../../../src/text/format.ts';
 import type { EvidenceFacts } from '../../../src/training/evidence/EvidenceFacts.ts';
 import type { DebriefFacts, ScoreReason } from '../../../src/training/score/DebriefFacts.ts';
 
@@ -51,8 +52,8 @@ describe('chances and lists in words', () => {
     expect(listed([3, 5, 8])).toBe('3, 5 and 8');
     expect(entriesWords([3])).toBe('entry 3');
     expect(entriesWords([3, 5])).toBe('entries 3 and 5');
-    expect(pointsWords(17.24)).toBe('17.2');
-    expect(pointsWords(4)).toBe('4');
+    expect(tenths(17.24)).toBe('17.2');
+    expect(tenths(4)).toBe('4');
   });
 });
 
@@ -142,6 +143,9 @@ describe('reasons of the score', () => {
     expect(reason({ ...retest, kind: 'monitor-pass', points: 0, gaps: ['monitor-pass'] })).toMatch(
       /^The monitor run to a pass on the road: missing a road test/,
     );
+    expect(reason({ ...retest, points: 0, gaps: ['verdict-wrong'] })).toBe(
+      'The same test on the part as fitted: counts after a right verdict only.',
+    );
   });
 });
 
@@ -174,7 +178,7 @@ describe('what was known at the verdict', () => {
         ],
         tools: [
           { item: 'meter-leads', chance: 0.002 },
-          { item: 'hand-pump', chance: 0.04 },
+          { item: 'hand-pump', chance: 0.14 },
         ],
       },
     ],
@@ -195,14 +199,14 @@ describe('what was known at the verdict', () => {
 
   it('names the group, the likeliest, the tool in doubt and the test that would have settled it', () => {
     expect(known(evidence)).toBe(
-      "No test here tells the unit (leak detection pump) and the plug at the unit, terminals and seals apart. They are held as one. Likeliest by everything you saw: the unit (leak detection pump) (68 %) and the plug at the unit, terminals and seals (30 %). Tools were in doubt too: the hand pump (tool) (4 %). The test that would have settled most: Trip and reset on the water manometer, 12.5 book minutes. What it proves: The switch's own two points, which no hand gauge resolves.",
+      "No test here tells the unit (leak detection pump) and the plug at the unit, terminals and seals apart. They are held as one. Likeliest by everything you saw: the unit (leak detection pump) (68 %) and the plug at the unit, terminals and seals (30 %). Tools were in doubt too: the hand pump (tool) (14 %). The test that would have settled most: Trip and reset on the water manometer, 12.5 book minutes. What it proves: The switch's own two points, which no hand gauge resolves.",
     );
   });
 
   it('says that nothing was left to settle', () => {
     const steps = evidence.steps.map((step) => ({ ...step, tools: [] }));
     expect(known({ ...evidence, steps, settling: null })).toMatch(
-      /No tool was left in doubt\. Nothing was left to settle: no test would have told you much more\.$/,
+      /30 %\)\. Nothing was left to settle: no test would have told you much more\.$/,
     );
   });
 });

@@ -1,7 +1,6 @@
 import { chance, listed } from '../../../text/chance.ts';
 import { describeMark } from '../../../text/describeMark.ts';
-import { pointsWords } from '../../../text/describeReason.ts';
-import { clock } from '../../../text/format.ts';
+import { clock, tenths } from '../../../text/format.ts';
 import { say } from '../../../text/translate.ts';
 import type { DebriefFacts } from '../../../training/score/DebriefFacts.ts';
 import { MarkSign } from '../MarkSign.tsx';
@@ -77,7 +76,7 @@ function MarkRow({ mark }: { readonly mark: DebriefFacts['boardMarks'][number] }
         </span>
       </td>
       <td class="number" data-label={say('boardReview.points')}>
-        {pointsWords(mark.points)}
+        {tenths(mark.points)}
       </td>
     </tr>
   );

@@ -1,4 +1,4 @@
-import { fixed, money } from '../../../text/format.ts';
+import { money, tenths } from '../../../text/format.ts';
 import { say } from '../../../text/translate.ts';
 import type { DebriefFacts } from '../../../training/score/DebriefFacts.ts';
 import { ParBar } from './ParBar.tsx';
@@ -6,16 +6,15 @@ import { ParBar } from './ParBar.tsx';
 /** Minutes and money against par, and the plan that par is made of. */
 export function EconomySheet({ facts }: { readonly facts: DebriefFacts }) {
   const { cost, par, renewed } = facts;
-  const minutes = (value: number): string => fixed(value, value % 1 === 0 ? 0 : 1);
   return (
     <section class="sheet">
       <h2>{say('economy.title')}</h2>
       <p class="quiet">{say('economy.lead')}</p>
-      <ParBar name={say('economy.minutes')} yours={cost.bookMinutes} par={par.minutes} words={minutes} />
+      <ParBar name={say('economy.minutes')} yours={cost.bookMinutes} par={par.minutes} words={tenths} />
       <ParBar name={say('economy.money')} yours={cost.money} par={par.money} words={money} />
       <p>
         {say('economy.untilVerdict', {
-          minutes: minutes(cost.untilVerdict.bookMinutes),
+          minutes: tenths(cost.untilVerdict.bookMinutes),
           money: money(cost.untilVerdict.money),
         })}
       </p>

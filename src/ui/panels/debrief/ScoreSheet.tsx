@@ -1,5 +1,5 @@
-import { describeReason, pointsWords } from '../../../text/describeReason.ts';
-import { fixed } from '../../../text/format.ts';
+import { describeReason } from '../../../text/describeReason.ts';
+import { fixed, tenths } from '../../../text/format.ts';
 import { say } from '../../../text/translate.ts';
 import type { DebriefFacts, ScorePart } from '../../../training/score/DebriefFacts.ts';
 
@@ -48,7 +48,7 @@ function Reasons({ part, facts }: { readonly part: ScorePart; readonly facts: De
         <li key={reason.kind}>
           <span>{describeReason(reason, facts.verdict)}</span>
           <span class="reason-points">
-            {say('reasons.points', { points: pointsWords(reason.points), of: pointsWords(reason.of) })}
+            {say('reasons.points', { points: tenths(reason.points), of: tenths(reason.of) })}
           </span>
         </li>
       ))}
@@ -63,7 +63,7 @@ function RulesInShort({ part }: { readonly part: ScorePart }) {
   const each = rules[0]?.of ?? 0;
   return (
     <p class="reasons">
-      {say('rulesSummary', { kept, count: rules.length, each: pointsWords(each) })}{' '}
+      {say('rulesSummary', { kept, count: rules.length, each: tenths(each) })}{' '}
       <a href="#debrief-method">{say('debrief.method')}</a>
     </p>
   );
