@@ -3,16 +3,13 @@ import { STANDARD_TESTS } from '../../src/sim/rigs/standardTests/standardTests.t
 import type { StandardTestId } from '../../src/sim/rigs/standardTests/testIds.ts';
 import { bestNextTest, isProven, worthOfTests } from '../../src/training/evidence/bestNextTest.ts';
 import { equivalenceGroups } from '../../src/training/evidence/equivalence.ts';
-import {
-  type OutcomeTable,
-  OutcomeTableMaker,
-  outcomesOf,
-} from '../../src/training/evidence/OutcomeTable.ts';
-import { planOf } from '../../src/training/evidence/par.ts';
+import { type OutcomeTable, OutcomeTableMaker } from '../../src/training/evidence/OutcomeTable.ts';
+import { minutesOfSteps, planOf } from '../../src/training/evidence/par.ts';
 import type { Shown } from '../../src/training/evidence/Shown.ts';
 import type { Suspect } from '../../src/training/evidence/Suspect.ts';
 import { suspects } from '../../src/training/evidence/suspects.ts';
 import { TestEvidence } from '../../src/training/evidence/TestEvidence.ts';
+import { TrueBench } from '../../src/training/evidence/TrueBench.ts';
 import { ROOM } from './support.ts';
 
 function made(id: string, item: string, mode: string): Suspect {
@@ -131,17 +128,17 @@ describe('plans on real benches', () => {
     ['sense-open', 'sense-wire'],
   ])('%s is proven in a few tests, with the meter proven before its first use', (fault, item) => {
     const faults = [{ fault, severity: 0.5 }];
-    const plan = planOf(prior, evidence, tests, minutes, (test) =>
-      outcomesOf(test, faults, 'held-out', ROOM),
-    );
+    const plan = planOf(prior, { evidence, tests, minutes }, new TrueBench(faults, 'held-out', ROOM));
     const suspect = few.findIndex((one) => one.id.startsWith(fault));
+    expect(plan.proven).toBe(true);
     expect(plan.chances[suspect]).toBeGreaterThan(0.9);
     expect(few[suspect]?.item).toBe(item);
-    expect(plan.minutes).toBe(2 * plan.tests.length);
-    const firstMetered = plan.tests.findIndex((id) => id === 'coil-ohms' || id === 'sense-at-plug');
+    const done = plan.steps.map(({ test }) => test);
+    expect(minutesOfSteps(plan.steps, { evidence, tests, minutes })).toBe(2 * done.length);
+    const firstMetered = done.findIndex((id) => id === 'coil-ohms' || id === 'sense-at-plug');
     if (firstMetered >= 0) {
-      expect(plan.tests.indexOf('meter-on-battery')).toBeLessThan(firstMetered);
-      expect(plan.tests.indexOf('meter-on-battery')).toBeGreaterThanOrEqual(0);
+      expect(done.indexOf('meter-on-battery')).toBeLessThan(firstMetered);
+      expect(done.indexOf('meter-on-battery')).toBeGreaterThanOrEqual(0);
     }
   });
 });

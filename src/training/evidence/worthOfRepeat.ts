@@ -4,8 +4,8 @@ import type { TestEvidence } from './TestEvidence.ts';
 /**
  * Bits that one more run of a test is expected to tell about the mode groups, where every run so far has shown the same: it
  * stays quiet, or shows the bad face of something that comes and goes. A suspect that is always there stays quiet; one that
- * shows a run in q leaves 1 − q of itself after another quiet one. So the worth of a repeat falls with every quiet run,
- * and is nothing where nothing that comes and goes is left. `moved` tells whether a run moves the harness: where it does
+ * shows a run in q leaves 1 − q of itself after another quiet one. So in the end the worth of a repeat falls with every
+ * quiet run, and is nothing where nothing that comes and goes is left. `moved` tells whether a run moves the harness: where it does
  * not, what shows when the harness is moved stays as it was.
  */
 export function worthOfRepeat(
