@@ -19,14 +19,23 @@ interface Progress {
   times: number;
 }
 
+type Stood = Extract<Mark, { kind: 'stood' }>;
+
 /**
  * Which standard tests have in effect been done in a sitting, however freely: those whose footprint is among what the hands
  * did. It follows from the actions, and from smoke that was seen before its time; the same on every truck.
  */
 export class WorkDone {
   private readonly tests: readonly { readonly footprint: Footprint; readonly marks: readonly Progress[] }[];
+  /** Marks that wait for a set-up, by it; and the kinds of readings that there are. */
+  private readonly waiting = new Map<string, Progress[]>();
+  private readonly kinds = new Map<string, Pick<Stood, 'of' | 'toolAlone'>>();
   private readonly trials = new Map<TriedTest, number>();
+  private readonly smokeSeen: readonly Tick[];
   private hands: Hands = HANDS_OFF;
+  /** Marks that stand now; null where the hands have moved since they were looked up. */
+  private standing: ReadonlySet<Progress> | null = null;
+  private stoodBefore: ReadonlySet<Progress> = new Set();
   private since: Tick = 0;
 
   constructor(actions: readonly TimedAction[], now: Tick, asked: readonly Asked[]) {
@@ -34,14 +43,21 @@ export class WorkDone {
       footprint,
       marks: footprint.marks.map((mark) => ({ mark, stood: 0, counted: false, times: 0 })),
     }));
-    const smokeSeen = asked.flatMap(({ question, shown }) =>
+    for (const progress of this.tests.flatMap(({ marks }) => marks)) {
+      const { mark } = progress;
+      if (mark.kind !== 'stood') continue;
+      const name = nameOf(mark, mark.stand);
+      this.waiting.set(name, [...(this.waiting.get(name) ?? []), progress]);
+      this.kinds.set(nameOf(mark, ''), mark);
+    }
+    this.smokeSeen = asked.flatMap(({ question, shown }) =>
       question.about === 'smoke' && shown.value === true ? [question.tick] : [],
     );
     for (const { tick, action } of actions) {
-      this.pass(tick, smokeSeen);
+      this.pass(tick);
       this.act(action);
     }
-    this.pass(now, smokeSeen);
+    this.pass(now);
   }
 
   has(test: StandardTestId): boolean {
@@ -60,47 +76,44 @@ export class WorkDone {
     return this.trials.get(test) ?? 0;
   }
 
-  private pass(to: Tick, smokeSeen: readonly Tick[]): void {
+  private pass(to: Tick): void {
     const from = this.since;
     this.since = to;
-    const stands = new Map<string, string>();
-    for (const { marks } of this.tests) {
-      for (const progress of marks) {
-        const { mark } = progress;
-        if (mark.kind !== 'stood') continue;
-        if (!this.stands(mark, stands)) {
-          broken(progress);
-          continue;
-        }
-        const needed = secondsToTicks(mark.seconds);
-        const before = progress.stood;
-        const seen = mark.of === 'smoke' && smokeSeen.some((tick) => tick >= from - before && tick <= to);
-        progress.stood = before + to - from + (seen ? needed : 0);
-        if (progress.stood >= needed && !progress.counted) {
-          progress.counted = true;
-          progress.times++;
-        }
-      }
+    this.standing ??= this.standingNow();
+    for (const progress of this.standing) {
+      const { mark, stood } = progress;
+      if (mark.kind !== 'stood') continue;
+      progress.stood = stood + to - from;
+      const began = from - stood;
+      const seen = mark.of === 'smoke' && this.smokeSeen.some((tick) => tick >= began && tick <= to);
+      if (progress.counted || (!seen && progress.stood < secondsToTicks(mark.seconds))) continue;
+      progress.counted = true;
+      progress.times++;
     }
   }
 
-  /** A running engine is as good as the key on, but not the other way about. */
-  private stands(mark: Extract<Mark, { kind: 'stood' }>, known: Map<string, string>): boolean {
-    const { of, toolAlone, stand, drawn } = mark;
-    if (drawn !== null && !drawnEnough(drawn, this.hands)) return false;
-    const standNow = (hands: Hands): string => {
-      const name = `${of} ${toolAlone} ${hands.key}`;
-      const text = known.get(name) ?? standFor(of, hands, toolAlone);
-      known.set(name, text);
-      return text;
-    };
-    if (standNow(this.hands) === stand) return true;
-    return this.hands.key === 'running' && standNow({ ...this.hands, key: 'on' }) === stand;
+  /** Looks up what stands now. A running engine is as good as the key on, but not the other way about. */
+  private standingNow(): ReadonlySet<Progress> {
+    const { hands } = this;
+    const standing = new Set<Progress>();
+    const stands = hands.key === 'running' ? [hands, { ...hands, key: 'on' as const }] : [hands];
+    for (const kind of this.kinds.values()) {
+      for (const asIf of stands) {
+        const name = nameOf(kind, standFor(kind.of, asIf, kind.toolAlone));
+        for (const progress of this.waiting.get(name) ?? []) {
+          if (enoughDrawn(progress.mark, hands)) standing.add(progress);
+        }
+      }
+    }
+    for (const progress of this.stoodBefore) if (!standing.has(progress)) broken(progress);
+    this.stoodBefore = standing;
+    return standing;
   }
 
   private act(action: SittingAction): void {
     const before = this.hands;
     this.hands = handsAfter(before, action);
+    if (this.hands !== before) this.standing = null;
     // A new stroke begins a new hold.
     if (action.kind === 'stroke') {
       for (const { marks } of this.tests) {
@@ -136,6 +149,13 @@ export class WorkDone {
       }
     }
   }
+}
+
+const nameOf = ({ of, toolAlone }: Pick<Stood, 'of' | 'toolAlone'>, stand: string): string =>
+  `${of} ${toolAlone} ${stand}`;
+
+function enoughDrawn(mark: Mark, hands: Hands): boolean {
+  return mark.kind === 'stood' && (mark.drawn === null || drawnEnough(mark.drawn, hands));
 }
 
 function broken(progress: Progress): void {
