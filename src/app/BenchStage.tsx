@@ -26,7 +26,7 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
     let gone = false;
     const draw = async (canvasOnly: boolean): Promise<void> => {
       const { createScene } = await import('../ui/scene/createScene.ts');
-      const made = await createScene(element, { forceCanvas: canvasOnly });
+      const made = await createScene(element, { forceCanvas: canvasOnly, gradually: true });
       if (gone) return made.destroy();
       scene.current = made;
       made.setTheme(theme.peek());

@@ -105,10 +105,15 @@ export class Layers {
     for (const each of this.painted) each.key = null;
   }
 
-  /** Paints what changed; true when anything did. */
-  draw(frame: Frame): boolean {
+  /** How many there are. */
+  get count(): number {
+    return this.layers.length;
+  }
+
+  /** Paints what changed, of all layers or of the lowest so many; true when anything did. */
+  draw(frame: Frame, lowest = this.count): boolean {
     let changed = false;
-    for (const each of this.painted) {
+    for (const each of this.painted.slice(0, lowest)) {
       const key = each.layer.key(frame);
       if (key === each.key) continue;
       each.key = key;

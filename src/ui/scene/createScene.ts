@@ -11,6 +11,9 @@ import { Layers } from './Layers.ts';
 import { loadFonts } from './loadFonts.ts';
 import type { Scene, SceneView } from './SceneView.ts';
 
+/** A bench that is drawn gradually shows so many layers more at each frame: all at once would hold the page up. */
+const LAYERS_A_FRAME = 4;
+
 /** Largest device pixel ratio drawn at: above it nothing is seen and the fill cost doubles. */
 const MOST_PIXELS = 2;
 
@@ -79,7 +82,7 @@ function placingKey({ leads, sites, plug, fuse, handPump, manometer }: Observati
  */
 export async function createScene(
   host: HTMLElement,
-  options: { forceCanvas?: boolean } = {},
+  options: { forceCanvas?: boolean; gradually?: boolean } = {},
 ): Promise<Scene> {
   let tokens = tokensOf('paper');
   await loadFonts();
@@ -97,6 +100,7 @@ export async function createScene(
   const listeners: ((lost: boolean) => void)[] = [];
   let lost = false;
   let dirty = true;
+  let shown = options.gradually === true ? 0 : layers.count;
 
   const place = (): void => {
     layers.root.scale.set(fit.scale);
@@ -124,7 +128,8 @@ export async function createScene(
     draw(observation: Observation, view: SceneView, seconds: number) {
       const { ends, hotspots } = placing.for(observation, view.shelf);
       const hand = view.held === null ? null : view.pointer;
-      const changed = layers.draw({ observation, view, seconds, ends, hotspots, hand });
+      shown = Math.min(layers.count, shown + LAYERS_A_FRAME);
+      const changed = layers.draw({ observation, view, seconds, ends, hotspots, hand }, shown);
       if (lost || !(changed || dirty)) return;
       dirty = false;
       renderer.render(stage);
