@@ -40,21 +40,31 @@ export function foretoldTest(draws: TestDraws): ForetoldTest {
 /** What was shown at one read mark, repeats together. */
 export interface ShownMark {
   readonly mark: string;
+  /** Marks of the test at which its channel showed a number; 1 for all else. */
+  readonly kin: number;
   readonly answers: { shown: Shown; count: number }[];
 }
 
 /** What a test showed, by read mark. */
 export function shownMarks(shown: readonly Shown[]): readonly ShownMark[] {
-  const marks = new Map<string, ShownMark>();
+  const marks = new Map<string, Pick<ShownMark, 'mark' | 'answers'>>();
+  const numbers = new Map<string, number>();
   for (const one of shown) {
     const mark = markOf(one);
-    const there = marks.get(mark) ?? { mark, answers: [] };
-    marks.set(mark, there);
+    let there = marks.get(mark);
+    if (there === undefined) {
+      there = { mark, answers: [] };
+      marks.set(mark, there);
+      if (one.kind === 'number') numbers.set(one.channel, (numbers.get(one.channel) ?? 0) + 1);
+    }
     const alike = there.answers.find((answer) => areAlike(answer.shown, one));
     if (alike === undefined) there.answers.push({ shown: one, count: 1 });
     else alike.count++;
   }
-  return [...marks.values()];
+  return [...marks.values()].map(({ mark, answers }) => {
+    const first = answers[0]?.shown;
+    return { mark, answers, kin: first?.kind === 'number' ? (numbers.get(first.channel) ?? 1) : 1 };
+  });
 }
 
 function areAlike(a: Shown, b: Shown): boolean {
@@ -75,17 +85,11 @@ export function testLikelihood(
   foretold: ForetoldTest,
   beside: readonly ForetoldTest[],
 ): number {
-  const numbers = new Map<string, number>();
-  for (const { answers } of marks) {
-    const first = answers[0]?.shown;
-    if (first?.kind === 'number') numbers.set(first.channel, (numbers.get(first.channel) ?? 0) + 1);
-  }
   let product = 1;
-  for (const { mark, answers } of marks) {
+  for (const { mark, answers, kin } of marks) {
     const { steady, draws } = foretold.get(mark) ?? UNASKED;
-    const next = beside.map((other) => other.get(mark)?.all ?? []);
+    const next = beside.length === 0 ? NONE : beside.map((other) => other.get(mark)?.all ?? []);
     const each = answers.length > 1 || !steady;
-    const kin = numbers.get(answers[0]?.shown.channel ?? '') ?? 1;
     for (const { shown, count } of answers) {
       let one = likelihood(shown, { draws, beside: next });
       if (shown.kind === 'number' && kin > 1) one = pow(one, 1 / Math.sqrt(kin));
@@ -94,6 +98,8 @@ export function testLikelihood(
   }
   return product;
 }
+
+const NONE: readonly (readonly Answer[])[] = [];
 
 function isSteady(repeats: readonly Answer[]): boolean {
   return repeats.every((value) => {
