@@ -1,22 +1,23 @@
-/** How many of its tolerance draws a suspect is tried with while its chance is at least this. */
+/** How many of its tolerance draws a suspect is tried with. */
 const ALL = 8;
-const FEW = 2;
+const SOME = 4;
 const ONE = 1;
-const TAKES_ALL = 0.02;
-const KEEPS_ALL = 0.002;
-const TAKES_FEW = 0.002;
-const KEEPS_FEW = 0.0002;
-/** From what chance on it is tried with bad tools as well. */
-const TAKES_TOOLS = 0.02;
-const KEEPS_TOOLS = 0.002;
+/** From what chance on it gets them, and down to which it keeps them. */
+const GETS_ALL = 0.1;
+const KEEPS_ALL = 0.02;
+const GETS_SOME = 0.02;
+const KEEPS_SOME = 0.004;
+/** The same for its being tried with bad tools. */
+const GETS_TOOLS = 0.1;
+const KEEPS_TOOLS = 0.02;
 
 /**
- * How many draws a suspect of this chance is worth, if it has had `before` until now. What has become likely gets more; it
+ * How many draws a suspect of this chance is worth, if it has had `before` until now. What has become likely gets more, and
  * keeps them until it is far less likely, so that none goes to and fro.
  */
 export function drawsFor(chance: number, before: number): number {
-  if (chance >= TAKES_ALL || (before >= ALL && chance >= KEEPS_ALL)) return ALL;
-  if (chance >= TAKES_FEW || (before >= FEW && chance >= KEEPS_FEW)) return FEW;
+  if (chance >= GETS_ALL || (before >= ALL && chance >= KEEPS_ALL)) return ALL;
+  if (chance >= GETS_SOME || (before >= SOME && chance >= KEEPS_SOME)) return SOME;
   return ONE;
 }
 
@@ -25,5 +26,5 @@ export type Likely = 'no' | 'yes' | 'always';
 
 export function isLikely(chance: number, before: Likely): Likely {
   if (before === 'always') return before;
-  return chance >= TAKES_TOOLS || (before === 'yes' && chance >= KEEPS_TOOLS) ? 'yes' : 'no';
+  return chance >= GETS_TOOLS || (before === 'yes' && chance >= KEEPS_TOOLS) ? 'yes' : 'no';
 }
