@@ -44,10 +44,12 @@ function WorkingOut() {
   }, []);
   return (
     <main class="order-page">
-      <p class="quiet" role="status">
-        {say('evidence.workingOut')}
-      </p>
-      {bar && <progress class="working-out" aria-label={say('evidence.working')} />}
+      <section class="sheet working-out">
+        <p class="quiet" role="status">
+          {say('evidence.workingOut')}
+        </p>
+        {bar && <progress aria-label={say('evidence.working')} />}
+      </section>
     </main>
   );
 }

@@ -43,14 +43,16 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
     return null;
   }
   const stored = await shop.store.get(id);
+  let unweighed: Trouble | null = null;
   const evidence: EvidenceClient = new EvidenceClient({
     sealed,
     openLine: workerLine,
     failed: (failure) => {
-      shop.trouble.value = evidenceTrouble(failure, () => {
+      unweighed = evidenceTrouble(failure, () => {
         shop.trouble.value = null;
         evidence.open();
       });
+      shop.trouble.value = unweighed;
     },
   });
   const opened = await openDriven(evidence, sealed, stored, randomSeed());
@@ -122,6 +124,8 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
     end: () => {
       loop.stop();
       evidence.end();
+      // What was said of this job is of no use on the board.
+      if (unweighed !== null && shop.trouble.peek() === unweighed) shop.trouble.value = null;
       forget();
       keepScore();
       document.removeEventListener('visibilitychange', onHide);

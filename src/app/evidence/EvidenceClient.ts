@@ -38,6 +38,7 @@ export class EvidenceClient {
   );
   private record: (() => SittingRecord) | null = null;
   private line: EvidenceLine | null = null;
+  private ended = false;
   /** Whether the line knows the sitting. */
   private told = false;
   /** What waits for drives, by the number of the request. */
@@ -58,8 +59,9 @@ export class EvidenceClient {
    */
   async drive(seed: string, record: unknown): Promise<void> {
     this.connect();
+    if (this.line === null) return;
     const id = ++this.lastDrive;
-    this.line?.post({ kind: 'drive', id, sealed: this.parts.sealed, seed, record });
+    this.line.post({ kind: 'drive', id, sealed: this.parts.sealed, seed, record });
     return new Promise((resolve) => this.drives.set(id, resolve));
   }
 
@@ -72,11 +74,11 @@ export class EvidenceClient {
   /** Opens the line, if it is not open, and tells the sitting so far. */
   open(): void {
     this.connect();
-    if (this.told || this.record === null) return;
+    if (this.told || this.line === null || this.record === null) return;
     this.told = true;
     const record = this.record();
     this.passedAt = record.endTick;
-    this.line?.post({ kind: 'open', sealed: this.parts.sealed, record });
+    this.line.post({ kind: 'open', sealed: this.parts.sealed, record });
   }
 
   acted(timed: TimedAction): void {
@@ -107,8 +109,13 @@ export class EvidenceClient {
     if (this.record !== null) this.line?.post({ kind: 'debrief', id: ++this.lastId, record: this.record() });
   }
 
-  /** Ends the line. */
+  /** The job is left: ends the line for good. */
   end(): void {
+    this.ended = true;
+    this.hangUp();
+  }
+
+  private hangUp(): void {
     this.line?.hangUp();
     this.line = null;
     this.told = false;
@@ -117,7 +124,7 @@ export class EvidenceClient {
   }
 
   private connect(): void {
-    if (this.line !== null) return;
+    if (this.line !== null || this.ended) return;
     const line: EvidenceLine = this.parts.openLine((message) => {
       if (this.line === line) this.hear(message);
     });
@@ -143,7 +150,7 @@ export class EvidenceClient {
       case 'debriefed':
         if (message.id !== this.lastId) return;
         // Nothing more will be asked.
-        this.end();
+        this.hangUp();
         this.worth.value = message.result.ok
           ? { kind: 'known', facts: message.result.value }
           : { kind: 'failed', failure: { code: 'broke', detail: message.result.error.code } };
@@ -156,7 +163,7 @@ export class EvidenceClient {
   }
 
   private broke({ code, detail }: EvidenceFailure): void {
-    this.end();
+    this.hangUp();
     if (this.coach.peek().kind === 'thinking') this.coach.value = { kind: 'silent' };
     if (this.worth.peek().kind === 'working')
       this.worth.value = { kind: 'failed', failure: { code, detail } };

@@ -199,11 +199,15 @@ describe('when the evidence cannot be weighed', () => {
     });
   });
 
-  it('lets its line go when the job is left', () => {
+  it('lets its line go for good when the job is left', async () => {
     const { evidence, lines, desk } = onTheBench();
     evidence.end();
     expect(lines.newest.hung).toBe(true);
     desk.act({ kind: 'set-key', position: 'on' });
+    // An old message's "try again" opens no other, and nobody is kept waiting.
+    evidence.open();
+    await evidence.drive('seed', null);
+    desk.askCoach('test');
     expect(lines.opened.length).toBe(1);
   });
 });
