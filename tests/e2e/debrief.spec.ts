@@ -1,0 +1,95 @@
+import type { Locator, Page } from '@playwright/test';
+import { place } from './support/Hands.ts';
+import { KeyHands } from './support/KeyHands.ts';
+import { LongTasks } from './support/LongTasks.ts';
+import { expect, test } from './support/test.ts';
+
+/** A short job to its debrief: key on, the sense line read and logged, key off, a verdict by that entry. */
+async function sitToTheDebrief(page: Page): Promise<void> {
+  const hands = new KeyHands(page);
+  await page.goto('./?render=canvas');
+  await page.getByRole('button', { name: /Ready by Friday/ }).click();
+  await page.getByRole('button', { name: 'Take the job' }).click();
+  await expect(page.getByRole('region', { name: 'Bench' }).locator('canvas')).toBeVisible({
+    timeout: 30_000,
+  });
+  await hands.choose('Meter selector', 'DC volts');
+  await hands.carry('Red lead', place('Battery positive'));
+  await hands.carry('Black lead', place('Battery negative'));
+  await hands.press('Wait 10 s');
+  await hands.log();
+  await hands.choose('Key', 'On');
+  await hands.press('Wait 10 s');
+  await hands.choose('Key', 'Off');
+  await hands.verdict('sense wire, cavity 3', 'open', [1]);
+  await hands.close();
+  await expect(page.getByRole('heading', { name: 'Debrief', exact: true })).toBeVisible({ timeout: 60_000 });
+}
+
+const valueText = (slider: Locator) => slider.getAttribute('aria-valuetext');
+
+test('the debrief gives its reasons, and the job is seen again from inside, by keys', async ({
+  page,
+}, info) => {
+  test.setTimeout(240_000);
+  const tasks = new LongTasks(page);
+  await tasks.watch();
+  await sitToTheDebrief(page);
+  const main = page.getByRole('main');
+  await expect(main).toContainText(/Your entry 1 .* the sense wire, cavity 3 .* %/);
+  await expect(main).toContainText('What you knew when you decided');
+
+  const moment = page.getByRole('slider', { name: 'Moment of the job' });
+  const cutaway = page.getByRole('img', { name: /^Cut-away of the unit/ });
+  const instruments = page.locator('.replay-instruments');
+  await expect(cutaway).toBeVisible({ timeout: 30_000 });
+  await tasks.tell('before the replay');
+  await moment.focus();
+  await page.keyboard.press('Home');
+  expect(await valueText(moment)).toMatch(/^00:00:00/);
+  await expect(cutaway).toHaveAccessibleName(/Sense voltage 0\.0\d V/);
+  // From action to action until the key is on: then the pull-up shows on the sense line, as far as this truck lets it.
+  for (let i = 0; i < 60 && !/key on$/.test((await valueText(moment)) ?? ''); i++)
+    await page.keyboard.press('PageDown');
+  expect(await valueText(moment)).toMatch(/after: key on$/);
+  await expect(cutaway).toHaveAccessibleName(/Sense voltage (?!0\.0)\d\.\d\d V/);
+  await expect(instruments).toContainText(/Key\s*on/);
+  await page.keyboard.press('PageUp');
+  await expect(cutaway).toHaveAccessibleName(/Sense voltage 0\.0\d V/);
+  await expect(instruments).toContainText(/Key\s*off/);
+  // A second, and a tenth.
+  const at = Number(await moment.inputValue());
+  await page.keyboard.press('ArrowLeft');
+  await page.keyboard.press('Shift+ArrowRight');
+  expect(Number(await moment.inputValue())).toBe(at - 20_000 + 2_000);
+
+  const steps = page.getByRole('slider', { name: 'Step of the stacked chart' });
+  await steps.focus();
+  await page.keyboard.press('End');
+  expect(await valueText(steps)).toMatch(/^After entry 1\. .*sense wire, cavity 3 /);
+  await page.keyboard.press('ArrowLeft');
+  expect(await valueText(steps)).toMatch(/^After the complaint\. /);
+  await page.keyboard.press('Enter');
+  expect(await moment.inputValue()).toBe('0');
+  await page.getByText('The same as a table').click();
+  await expect(page.getByRole('table').first().getByRole('row')).toHaveCount(3);
+
+  await page.getByRole('radio', { name: '16 ×' }).check();
+  await page.getByRole('button', { name: 'Play' }).click();
+  await expect.poll(async () => Number(await moment.inputValue())).toBeGreaterThan(5 * 20_000);
+  await page.getByRole('button', { name: 'Pause' }).click();
+  const stood = await moment.inputValue();
+  await page.waitForTimeout(400);
+  expect(await moment.inputValue()).toBe(stood);
+  info.annotations.push({ type: 'record', description: await tasks.tell('replay') });
+});
+
+test('the debrief fits a narrow screen, and a job left behind leaves no worker', async ({ page }) => {
+  await sitToTheDebrief(page);
+  await page.setViewportSize({ width: 360, height: 780 });
+  await expect(page.getByRole('img', { name: /^Cut-away of the unit/ })).toBeVisible({ timeout: 30_000 });
+  expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+  await page.getByRole('button', { name: 'Back to the job board' }).first().click();
+  await expect(page.getByRole('heading', { name: 'Job board' })).toBeVisible();
+  await expect.poll(() => page.workers().length).toBe(0);
+});
