@@ -88,6 +88,18 @@ describe('the order of a good instructor', () => {
     });
   });
 
+  it('a tool that has all but failed is not worked with until it is replaced, and the new one is proven', () => {
+    const tables = madeTables(FOUR, { 'hold-capped': 'ynnn' });
+    const proof = { kind: 'prove-tool', test: 'hand-pump-dead-end' };
+    const hands = read().test('hand-pump-dead-end', 'hand-pump-dead-end', 'hand-pump-dead-end');
+    const advice = () => adviceOf(viewOf(hands, tables, EVEN, { 'hand-pump': 0.9 }));
+    expect(advice()).toEqual(proof);
+    hands.do({ kind: 'renew', item: 'hand-pump' });
+    expect(advice()).toEqual(proof);
+    hands.test('hand-pump-dead-end');
+    expect(advice()).toEqual({ kind: 'do-test', test: 'hold-capped' });
+  });
+
   it('a new tool is proven anew', () => {
     const tables = madeTables(FOUR, { 'hold-capped': 'ynnn' });
     const hands = read().test('hand-pump-dead-end');

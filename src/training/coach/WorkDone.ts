@@ -1,5 +1,5 @@
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
-import { TOOL_ITEMS } from '../../sim/devices/items.ts';
+import { type ItemId, TOOL_ITEMS } from '../../sim/devices/items.ts';
 import type { StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { Asked } from '../evidence/watchShown.ts';
@@ -31,6 +31,7 @@ export class WorkDone {
   private readonly waiting = new Map<string, Progress[]>();
   private readonly kinds = new Map<string, Pick<Stood, 'of' | 'toolAlone'>>();
   private readonly trials = new Map<TriedTest, number>();
+  private readonly newTools = new Set<string>();
   private readonly smokeSeen: readonly Tick[];
   private hands: Hands = HANDS_OFF;
   /** Marks that stand now; null where the hands have moved since they were looked up. */
@@ -74,6 +75,11 @@ export class WorkDone {
   /** Trials that there were of something a test tries several times over. */
   trialsOf(test: TriedTest): number {
     return this.trials.get(test) ?? 0;
+  }
+
+  /** Whether a tool of the bench has been replaced by a new one. */
+  isNew(tool: ItemId): boolean {
+    return this.newTools.has(tool);
   }
 
   private pass(to: Tick): void {
@@ -140,7 +146,8 @@ export class WorkDone {
   }
 
   /** What was done with a tool that is no longer in hand proves nothing of the new one. */
-  private forget(item: string): void {
+  private forget(item: ItemId): void {
+    this.newTools.add(item);
     for (const { footprint, marks } of this.tests) {
       if (!takes(footprint.test, item)) continue;
       for (const progress of marks) {
@@ -168,7 +175,7 @@ function answers(done: string, asked: string): boolean {
   return done === asked || (done.endsWith(' inside') && done.slice(0, -'inside'.length) === asked);
 }
 
-function takes({ about, needs }: StandardTest, item: string): boolean {
+function takes({ about, needs }: StandardTest, item: ItemId): boolean {
   if (item === 'hand-pump') return needs.includes('hand-pump');
   return about.some((one) => one === item);
 }

@@ -28,7 +28,9 @@ export interface CoachsView {
 
 /** From here on a tool has surprised, and is tried once more. A tool begins at some 3 %. */
 const SURPRISING = 0.25;
-/** So often a tool is tried before the coach goes on with it. */
+/** From here on it has all but failed, and nothing is done with it until it is replaced. */
+const FAILED = 0.6;
+/** So often a tool that has surprised is tried before the coach goes on with it. */
 const MOST_PROOFS = 2;
 
 /**
@@ -63,7 +65,9 @@ function surprisingTool({ toolChance }: CoachsView, work: WorkDone): StandardTes
   let worst: { readonly proof: StandardTestId; readonly chance: number } | null = null;
   for (const { item, proof } of PROOF_OF_TOOL) {
     const chance = toolChance(item);
-    if (chance < SURPRISING || work.timesDone(proof) >= MOST_PROOFS) continue;
+    // That the old one was bad stays true; the new one is another.
+    if (chance < SURPRISING || work.isNew(item)) continue;
+    if (chance < FAILED && work.timesDone(proof) >= MOST_PROOFS) continue;
     if (worst === null || chance > worst.chance) worst = { proof, chance };
   }
   return worst?.proof ?? null;
