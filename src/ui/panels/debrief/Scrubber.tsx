@@ -1,5 +1,6 @@
 import type { Signal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
+import type { VNode } from 'preact';
+import { useMemo, useRef } from 'preact/hooks';
 import { TICKS_PER_SECOND, type Tick } from '../../../base/ticks.ts';
 import { describeAction } from '../../../text/describeAction.ts';
 import { clock } from '../../../text/format.ts';
@@ -27,7 +28,8 @@ const NUMBER_PX = 22;
 export function Scrubber({ endTick, moment, marks, log, stops }: ScrubberProps) {
   const host = useRef<HTMLDivElement>(null);
   const width = useWidth(host, 800);
-  const x = (tick: Tick): number => INSET + ((width - 2 * INSET) * tick) / Math.max(1, endTick);
+  // Hundreds of ticks: drawn anew only when the width is another, not with every moment.
+  const ticks = useMemo(() => drawTicks(marks, log, width, endTick), [marks, log, width, endTick]);
   const now = moment.value;
   const go = (tick: Tick): void => {
     moment.value = Math.min(endTick, Math.max(0, tick));
@@ -50,35 +52,9 @@ export function Scrubber({ endTick, moment, marks, log, stops }: ScrubberProps) 
     go(to());
   };
   const last = lastAt(marks, now);
-  let numbered = Number.NEGATIVE_INFINITY;
   return (
     <div class="scrubber" ref={host}>
-      <svg width={width} height={HEIGHT} aria-hidden="true">
-        {marks.map(({ tick, action }, index) => (
-          <line
-            key={index}
-            class={action.kind === 'give-verdict' || action.kind === 'renew' ? 'tick-divides' : 'tick-action'}
-            x1={x(tick)}
-            x2={x(tick)}
-            y1={action.kind === 'give-verdict' || action.kind === 'renew' ? 2 : HEIGHT - 8}
-            y2={HEIGHT}
-          />
-        ))}
-        {log.map(({ id, tick }) => {
-          const shows = x(tick) - numbered >= NUMBER_PX;
-          if (shows) numbered = x(tick);
-          return (
-            <g key={id}>
-              <line class="tick-entry" x1={x(tick)} x2={x(tick)} y1={HEIGHT - 14} y2={HEIGHT} />
-              {shows && (
-                <text x={x(tick)} y={HEIGHT - 17} text-anchor="middle">
-                  {id}
-                </text>
-              )}
-            </g>
-          );
-        })}
-      </svg>
+      {ticks}
       <input
         type="range"
         min={0}
@@ -96,5 +72,43 @@ export function Scrubber({ endTick, moment, marks, log, stops }: ScrubberProps) 
         onKeyDown={onKeyDown}
       />
     </div>
+  );
+}
+
+function drawTicks(
+  marks: DebriefFacts['marks'],
+  log: readonly LogEntry[],
+  width: number,
+  endTick: Tick,
+): VNode {
+  const x = (tick: Tick): number => INSET + ((width - 2 * INSET) * tick) / Math.max(1, endTick);
+  let numbered = Number.NEGATIVE_INFINITY;
+  return (
+    <svg width={width} height={HEIGHT} aria-hidden="true">
+      {marks.map(({ tick, action }, index) => (
+        <line
+          key={index}
+          class={action.kind === 'give-verdict' || action.kind === 'renew' ? 'tick-divides' : 'tick-action'}
+          x1={x(tick)}
+          x2={x(tick)}
+          y1={action.kind === 'give-verdict' || action.kind === 'renew' ? 2 : HEIGHT - 8}
+          y2={HEIGHT}
+        />
+      ))}
+      {log.map(({ id, tick }) => {
+        const shows = x(tick) - numbered >= NUMBER_PX;
+        if (shows) numbered = x(tick);
+        return (
+          <g key={id}>
+            <line class="tick-entry" x1={x(tick)} x2={x(tick)} y1={HEIGHT - 14} y2={HEIGHT} />
+            {shows && (
+              <text x={x(tick)} y={HEIGHT - 17} text-anchor="middle">
+                {id}
+              </text>
+            )}
+          </g>
+        );
+      })}
+    </svg>
   );
 }
