@@ -1,6 +1,6 @@
 import { STANDARD_TESTS } from '../sim/rigs/standardTests/standardTests.ts';
 import type { DrivesBefore } from '../sim/world/WorldPort.ts';
-import { type Complaint, complaintOf } from '../training/evidence/complaint.ts';
+import { type Complaint, complaintsOf } from '../training/evidence/complaint.ts';
 import type { Environment } from '../training/evidence/environment.ts';
 import {
   type OutcomeTable,
@@ -43,14 +43,15 @@ export function workShare(share: TableShare, tell: (message: ShareMessage) => vo
     maker.work(PIECES_BETWEEN_WORDS);
     tell({ kind: 'tests-left', left: maker.left });
   }
-  const complaints = KEPT_DRIVES.map((drives) =>
-    all.map((suspect, s) => {
-      if (s % share.of !== share.part) return null;
-      if (s % DRIVES_BETWEEN_WORDS < share.of)
-        tell({ kind: 'drives-left', cycles: drives.cycles, left: Math.ceil((all.length - s) / share.of) });
-      return complaintOf(suspect, SHOP, drives);
-    }),
-  );
+  const mine = all.filter((_, s) => s % share.of === share.part);
+  const complaints = KEPT_DRIVES.map((drives) => {
+    const done: Complaint[] = [];
+    while (done.length < mine.length) {
+      tell({ kind: 'drives-left', cycles: drives.cycles, left: mine.length - done.length });
+      done.push(...complaintsOf(mine.slice(done.length, done.length + DRIVES_BETWEEN_WORDS), SHOP, drives));
+    }
+    return all.map((_, s) => (s % share.of === share.part ? (done[Math.floor(s / share.of)] ?? null) : null));
+  });
   tell({ kind: 'done', table: maker.table, complaints });
 }
 

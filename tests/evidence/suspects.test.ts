@@ -4,11 +4,12 @@ import { FAULTS } from '../../src/sim/faults/catalogue.ts';
 import {
   complaintLikelihood,
   complaintOf,
-  complaintOfPair,
+  complaintsOf,
   LEAST_COMPLAINT,
   priorOf,
   SAME_CODES,
 } from '../../src/training/evidence/complaint.ts';
+import type { Suspect } from '../../src/training/evidence/Suspect.ts';
 import { NOTHING_WRONG, suspects } from '../../src/training/evidence/suspects.ts';
 import { toolStates } from '../../src/training/evidence/toolStates.ts';
 import { ROOM } from './support.ts';
@@ -88,9 +89,14 @@ describe('the complaint', () => {
     expect(complaintLikelihood('', '')).toBe(SAME_CODES);
   });
 
-  it('two faults together make the codes of both', () => {
-    const one = { codes: 'P2404', fuseMelted: false };
-    const other = { codes: 'P0456 P2404', fuseMelted: true };
-    expect(complaintOfPair(one, other)).toEqual({ codes: 'P0456 P2404', fuseMelted: true });
-  });
+  it('one of two faults may hide the other: what keeps the monitor from running', () => {
+    const nothing = suspects()[0] as Suspect;
+    const moist = { fault: 'moisture-2-3', severity: 0.5 };
+    const seal = { fault: 'tank-seal-leaking', severity: 0.5 };
+    const made = [[moist], [seal], [moist, seal]].map((faults) => ({ ...nothing, faults }));
+    const [first, second, both] = complaintsOf(made, ROOM, { cycles: 8, refuelled: false });
+    expect(first?.codes).toBe('P2404');
+    expect(second?.codes).toMatch(/^P04/);
+    expect(both?.codes).toBe('P2404');
+  }, 60_000);
 });

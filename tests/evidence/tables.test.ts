@@ -8,7 +8,7 @@ import { priorOf } from '../../src/training/evidence/complaint.ts';
 import { keptNumber, rigMark } from '../../src/training/evidence/KeptTables.ts';
 import { joinedTable, OutcomeTableMaker, testsForTable } from '../../src/training/evidence/OutcomeTable.ts';
 import { openTables } from '../../src/training/evidence/openTables.ts';
-import { packComplaints, packOutcomes } from '../../src/training/evidence/packTables.ts';
+import { keptText, packComplaints, packOutcomes } from '../../src/training/evidence/packTables.ts';
 import { suspects } from '../../src/training/evidence/suspects.ts';
 import { TestEvidence } from '../../src/training/evidence/TestEvidence.ts';
 import { unpackComplaints, unpackTest } from '../../src/training/evidence/unpackTables.ts';
@@ -96,6 +96,10 @@ describe('tables packed and unpacked', () => {
 });
 
 describe('opening the kept tables', () => {
+  it('finds them as the command writes them', () => {
+    expect(keptText(JSON.parse(text))).toBe(text);
+  });
+
   it('gives every suspect, test and minute', () => {
     expect(tables.suspects).toEqual(suspects());
     expect(tables.tests).toEqual(testsForTable(STANDARD_TESTS));

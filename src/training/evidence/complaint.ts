@@ -45,12 +45,6 @@ export function complaintsOf(
   return suspects.map((suspect) => complaintOf(suspect, environment, drives));
 }
 
-/** What two faults together make of the drives, from what each makes alone. */
-export function complaintOfPair(one: Complaint, other: Complaint): Complaint {
-  const codes = codesWord([...wordsOf(one.codes), ...wordsOf(other.codes)]);
-  return { codes, fuseMelted: one.fuseMelted || other.fuseMelted };
-}
-
 /** How well a suspect's codes explain those of the work order; 0.03 to 0.9. */
 export function complaintLikelihood(own: string, ordered: string): number {
   if (own === ordered) return SAME_CODES;

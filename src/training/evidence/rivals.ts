@@ -3,7 +3,7 @@ import type { Suspect } from './Suspect.ts';
 
 /** Suspects below this share of the likeliest are left out of the reckoning. */
 const SHARE_OF_LIKELIEST = 2e-3;
-const MOST_RECKONED = 40;
+const MOST_RECKONED = 32;
 
 /** The suspects that are reckoned with: their numbers, chances that sum to 1, and the number of each one's mode group. */
 export interface Rivals {
