@@ -10,19 +10,19 @@ import '../../../src/ui/panels/debrief.css';
 import '../../../src/ui/panels/suspects.css';
 import { WorldReplay } from '../../../src/app/replay/WorldReplay.ts';
 import { secondsToTicks } from '../../../src/base/ticks.ts';
-import type { DebriefFacts } from '../../../src/training/score/DebriefFacts.ts';
-import { debrief } from '../../../src/training/score/debrief.ts';
 import { InsideView } from '../../../src/ui/inside/InsideView.tsx';
 import { Debrief } from '../../../src/ui/panels/Debrief.tsx';
 import type { ReplayDesk } from '../../../src/ui/panels/ReplayDesk.ts';
 import type { Shop } from '../../../src/ui/panels/Shop.ts';
 import { cssProperties } from '../../../src/ui/theme/cssProperties.ts';
 import type { ThemeName } from '../../../src/ui/theme/tokens.ts';
-import { FABRICATED_PAR, fabricatedEvidence } from './fabricatedFacts.ts';
 import { galleryDesk } from './galleryDesk.ts';
-import { galleryJob } from './galleryJob.ts';
+import { galleryJob, inventedFacts, weighedFacts } from './galleryJob.ts';
 
-/** The debrief, or one part of it, of a job that was sat: `?view=inside&second=40&theme=paper`. */
+/**
+ * The debrief, or the inside alone, of a job that was sat: `?job=ready-by-friday.full&facts=weighed&theme=shop-floor`,
+ * `?view=inside&second=40`. Facts are invented unless they are asked to be weighed.
+ */
 const query = new URLSearchParams(location.search);
 const theme = (query.get('theme') ?? 'paper') as ThemeName;
 for (const [property, value] of Object.entries(cssProperties(theme))) {
@@ -31,7 +31,8 @@ for (const [property, value] of Object.entries(cssProperties(theme))) {
 document.documentElement.dataset['theme'] = theme;
 document.documentElement.style.colorScheme = theme === 'shop-floor' ? 'dark' : 'light';
 
-const { scenario, sitting } = galleryJob();
+const job = galleryJob(query.get('job') ?? 'tight-as-a-drum.full');
+const { scenario, sitting } = job;
 const replayed = new WorldReplay(scenario, sitting.record());
 
 function Inside() {
@@ -43,18 +44,6 @@ function Inside() {
   );
 }
 
-function facts(): DebriefFacts {
-  const { verdict, log } = sitting.view();
-  const made = debrief(
-    scenario,
-    sitting.record(),
-    fabricatedEvidence(log, verdict?.tick ?? 0),
-    FABRICATED_PAR,
-  );
-  if (!made.ok) throw new Error(made.error.code);
-  return made.value;
-}
-
 const replay: ReplayDesk = {
   endTick: sitting.tick,
   at: (tick) => Promise.resolve(replayed.at(tick)),
@@ -64,6 +53,7 @@ const desk = {
   ...galleryDesk(observation, 'repair', true),
   log: signal(log),
 };
+const facts = query.get('facts') === 'weighed' ? weighedFacts(job) : inventedFacts(job);
 const shop = { toBoard: () => {} } as unknown as Shop;
 
 const root = document.getElementById('app');
@@ -72,7 +62,7 @@ if (root !== null)
     query.get('view') === 'inside' ? (
       <Inside />
     ) : (
-      <Debrief desk={desk} shop={shop} facts={facts()} replay={replay} />
+      <Debrief desk={desk} shop={shop} facts={facts} replay={replay} />
     ),
     root,
   );
