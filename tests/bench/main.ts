@@ -4,6 +4,7 @@ import { replayActions } from '../../src/training/sitting/replayActions.ts';
 import { Sitting } from '../../src/training/sitting/Sitting.ts';
 import { type BenchRow, benchTable, writeBetweenMarks } from './BenchTable.ts';
 import { CoilTransient, TRANSIENT_SECONDS } from './coilTransient.ts';
+import { keptTables, liveEvidence, weighedMs } from './liveEvidence.ts';
 import {
   type LongSitting,
   longSitting,
@@ -25,6 +26,10 @@ const GOAL_OVER_SPICE = 100;
 const GOAL_DIFFERENCE = 1e-3;
 const GOAL_OVER_ML_MATRIX = 10;
 const GOAL_KIB = 64;
+/** Milliseconds from a log entry to its chances, and how much of a core the benches of all suspects may take on the average. */
+const GOAL_ENTRY_MS = 100;
+const GOAL_SHARE = 0.25;
+const GOAL_WEIGHED_MS = 8000;
 const TOGETHER: readonly Together[] = [
   { count: 1, sliceSeconds: 1 },
   { count: 10, sliceSeconds: 1 },
@@ -42,6 +47,7 @@ const rows: BenchRow[] = [
   ...(await linear()),
   memory(),
   ...together(),
+  ...evidence(),
 ];
 const table = benchTable(rows, new Date().toISOString().slice(0, 10));
 process.stdout.write(`${table}\n`);
@@ -207,6 +213,37 @@ function together(): BenchRow[] {
       goal: i === 0 ? '' : 'no dearer than alone',
       kept: i === 0 ? null : each <= SCATTER * one,
     };
+  });
+}
+
+/** The benches of all suspects beside a sitting, as they go along with it and at one go. */
+function evidence(): BenchRow[] {
+  const tables = keptTables();
+  return ['ready-by-friday', 'tight-as-a-drum'].map(golden).flatMap((choice): BenchRow[] => {
+    const sitting = longSitting(choice);
+    const { entryMs, worstEntryMs, share } = liveEvidence(sitting, tables);
+    const weighed = weighedMs(sitting, tables);
+    const percent = (part: number): string => `${(100 * part).toFixed(1)} %`;
+    return [
+      {
+        what: `Chances after a log entry, benches in step (${choice.name})`,
+        measured: `${entryMs.toFixed(1)} ms, at most ${worstEntryMs.toFixed(1)} ms: ${percent(worstEntryMs / GOAL_ENTRY_MS)} of ${GOAL_ENTRY_MS} ms`,
+        goal: `${GOAL_ENTRY_MS} ms`,
+        kept: worstEntryMs <= GOAL_ENTRY_MS,
+      },
+      {
+        what: '… all suspects’ benches beside the sitting, as a share of its time',
+        measured: `${percent(share)} of one core`,
+        goal: percent(GOAL_SHARE),
+        kept: share <= GOAL_SHARE,
+      },
+      {
+        what: '… the whole record weighed at one go',
+        measured: `${(weighed / 1000).toFixed(1)} s: ${percent(weighed / GOAL_WEIGHED_MS)} of ${GOAL_WEIGHED_MS / 1000} s`,
+        goal: `${GOAL_WEIGHED_MS / 1000} s`,
+        kept: weighed <= GOAL_WEIGHED_MS,
+      },
+    ];
   });
 }
 

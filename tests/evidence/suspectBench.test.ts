@@ -95,6 +95,59 @@ describe('suspect worlds in step with a job', () => {
     expect(posterior.suspects[sticky]).toBeGreaterThan(0.9);
   });
 
+  it('k bad trials of n are worth p^k·(1 − p)^(n − k) in every degree, worked by hand', () => {
+    const degrees = suspects().filter(({ family }) => family === 'plunger-sticky');
+    const rates = degrees.map(({ faces }) => faces?.chance ?? Number.NaN);
+    expect(rates).toHaveLength(3);
+    const even: Beliefs = { suspects: degrees, prior: [1 / 3, 1 / 3, 1 / 3], tools: toolStates() };
+    const job = new WatchedBench([{ fault: 'plunger-sticky', severity: 0.6 }]);
+    job.do({ kind: 'set-key', position: 'on' }).wait(1);
+    for (let i = 0; i < 9; i++) {
+      job.do({ kind: 'command-solenoid', command: 'on' }).wait(1);
+      job.do({ kind: 'command-solenoid', command: 'off' }).wait(1);
+    }
+    // The first listening was for the key; then one on pulling in and one on letting go, for each of nine trials.
+    const clicks = job.shown('click').slice(1);
+    const bad = clicks.filter((heard, i) => i % 2 === 0 && heard === false).length;
+    expect(clicks).toHaveLength(18);
+    expect(bad).toBeGreaterThan(0);
+    expect(bad).toBeLessThan(9);
+    // Of the table: miss 0.04, false alarm 0.02, and 3 % of anything, half of it each way. Both clicks of a trial speak.
+    const heard = { there: 0.015 + 0.97 * 0.96, not: 0.015 + 0.97 * 0.02 };
+    const silent = { there: 1 - heard.there, not: 1 - heard.not };
+    const square = (x: number): number => x * x;
+    const weights = rates.map((p) => {
+      const goodTrial = 1 - p + p * square(heard.not / heard.there);
+      const badTrial = p + (1 - p) * square(silent.there / silent.not);
+      let weight = 1;
+      for (let k = 0; k < bad; k++) weight *= badTrial;
+      for (let k = bad; k < 9; k++) weight *= goodTrial;
+      return weight;
+    });
+    const total = weights.reduce((sum, weight) => sum + weight, 0);
+    const chances = finished(new Weighing(job.watch, even, ROOM)).posterior().suspects;
+    for (const [i, weight] of weights.entries()) expect(chances[i]).toBeCloseTo(weight / total, 2);
+  });
+
+  it('a test done again and again in one set-up is worth no more where nothing comes and goes', () => {
+    const job = new WatchedBench([{ fault: 'sense-open', severity: 1 }]);
+    job.meterOn('cavity-3-back', 'battery-negative', 'volts-dc');
+    const keyOnAndOff = (times: number): void => {
+      for (let i = 0; i < times; i++) {
+        job.do({ kind: 'set-key', position: 'on' }).wait(4).do({ kind: 'set-key', position: 'off' }).wait(3);
+      }
+    };
+    keyOnAndOff(2);
+    const twice = weighed(job.watch);
+    const readings = job.shown('meter').length;
+    keyOnAndOff(6);
+    const often = weighed(job.watch);
+    expect(job.shown('meter').length).toBeGreaterThan(readings + 6);
+    for (const [s, chance] of often.suspects.entries()) {
+      expect(Math.abs(chance - (twice.suspects[s] ?? 0))).toBeLessThan(0.005);
+    }
+  });
+
   it('gives the same digits however the work was cut, and whether it went along or came after', () => {
     const job = new WatchedBench([{ fault: 'sense-open', severity: 1 }]);
     const along = new Weighing(job.watch, beliefs(), ROOM);
