@@ -9,7 +9,9 @@ describe('codes read before anything is cleared', () => {
   it('is kept, missed, or has no occasion', () => {
     expect(worked('key on\nread codes\nclear codes').rule('codes-recorded-first')).toBe('kept');
     expect(worked('key on\nclear codes\nread codes').rule('codes-recorded-first')).toBe('missed');
-    expect(worked('key on\nread codes').rule('codes-recorded-first')).toBe('no-occasion');
+    expect(worked('key on\nread codes').rule('codes-recorded-first')).toBe('kept');
+    expect(worked('key on').rule('codes-recorded-first')).toBe('no-occasion');
+    expect(worked('key on\nverdict unit\nwait 2 s\nread codes').rule('codes-recorded-first')).toBe('no-occasion');
   });
   it('counts a new controller as a clearing', () => {
     expect(worked('verdict controller\nrenew controller').rule('codes-recorded-first')).toBe('missed');
@@ -125,5 +127,7 @@ describe('pending codes', () => {
   });
   it('have no occasion without a drive', () => {
     expect(worked('key on\nread codes').rule('pending-codes-read')).toBe('no-occasion');
+    expect(worked('verdict fuse\nrenew fuse').rule('pending-codes-read')).toBe('missed');
+    expect(worked('renew hand-pump').rule('pending-codes-read')).toBe('no-occasion');
   });
 });
