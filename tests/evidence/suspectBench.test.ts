@@ -144,7 +144,8 @@ describe('suspect worlds in step with a job', () => {
     const often = weighed(job.watch);
     expect(job.shown('meter').length).toBeGreaterThan(readings + 6);
     for (const [s, chance] of often.suspects.entries()) {
-      expect(Math.abs(chance - (twice.suspects[s] ?? 0))).toBeLessThan(0.005);
+      // A broken lead shows now this and now that: a little is learnt of it.
+      expect(Math.abs(chance - (twice.suspects[s] ?? 0))).toBeLessThan(0.02);
     }
   });
 
