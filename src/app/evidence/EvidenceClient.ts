@@ -163,10 +163,12 @@ export class EvidenceClient {
   }
 
   private broke({ code, detail }: EvidenceFailure): void {
+    // A line that was opened for a drive alone has let nobody down: the page drives itself.
+    const { told } = this;
     this.hangUp();
     if (this.coach.peek().kind === 'thinking') this.coach.value = { kind: 'silent' };
     if (this.worth.peek().kind === 'working')
       this.worth.value = { kind: 'failed', failure: { code, detail } };
-    else this.parts.failed({ code, detail });
+    else if (told) this.parts.failed({ code, detail });
   }
 }

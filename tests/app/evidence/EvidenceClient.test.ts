@@ -130,6 +130,17 @@ describe('a road test', () => {
     expect(desk.observation.value.lastDrive?.cycles.length).toBe(1);
   });
 
+  it('asks for a worker again after one broke, and says no more of it than before', async () => {
+    const { desk, lines, failures } = onTheBench();
+    lines.newest.say(BROKE);
+    expect(failures.length).toBe(1);
+    const back = desk.roadTest(1);
+    expect(lines.kinds).toEqual(['drive']);
+    lines.newest.say(BROKE);
+    expect(await back).toBeNull();
+    expect(failures.length).toBe(1);
+  });
+
   it('that is refused is not done', async () => {
     const { desk, lines, sitting } = onTheBench();
     desk.act({ kind: 'set-key', position: 'on' });
