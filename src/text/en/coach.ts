@@ -19,7 +19,7 @@ export const coach = {
     },
     stale: 'Given before entry {{entry}}.',
     staleHow: 'You have logged since then. Ask again for advice on what you know now.',
-    from: 'Begin with the bench as it was found: hoses on and hand tight, plug mated, key off.',
+    from: "Begin with the bench as it was found: the truck's own unit, hoses on and hand tight, plug mated, key off.",
     minutes: '{{minutes}} min by the book, set-up and putting back with it.',
     proves: 'What it proves: {{proves}}',
     about: 'It can speak for or against: {{items}}.',
