@@ -3,7 +3,6 @@ import type { CalibrationTable } from '../training/evidence/calibration.ts';
 /** Sentences of the calibration table on the command line. */
 export const calibrationWords = {
   badCount: (given: string): string => `--sittings ${given}: give a whole number from 1 to 100000.`,
-  makingTable: (left: number): string => `working the standard tests on every suspect, ${left} left`,
   sitting: (done: number, all: number): string => `sittings: ${done} of ${all}`,
   heading: {
     shown: 'Everything shown counts',
