@@ -44,7 +44,6 @@ function follow(faults: readonly FaultChoice[]): Followed {
 describe('the coach, followed blindly', () => {
   it.each([
     ['capsule-torn', 0.5, 'unit/capsule'],
-    ['sense-open', 1, 'sense-wire/open'],
     ['canister-hose-split', 0.5, 'canister-hose/split'],
     ['plunger-sticky', 0.5, 'unit/plunger'],
   ])('leads to what is wrong: %s', (fault, severity, modeGroup) => {
