@@ -19,7 +19,10 @@ export function describeReason(reason: ScoreReason, verdict: DebriefFacts['verdi
       if (reason.right) return say('reasons.rightMode');
       return say(verdict.mode === null ? 'reasons.noMode' : 'reasons.wrongMode');
     case 'proof':
-      return proofWords(reason, say(`theItems.${verdict.named}`));
+      return proofWords(
+        reason,
+        verdict.named === 'nothing-wrong' ? say('reasons.thatNothing') : say(`theItems.${verdict.named}`),
+      );
     case 'board':
       return boardWords(reason);
     case 'rule':

@@ -30,6 +30,7 @@ export const debriefReplay = {
     reader: 'Reader says',
     plugMated: 'mated',
     plugParted: 'parted',
-    entryTick: 'entry {{id}}',
+    seeEntry: 'See it again',
+    seeEntryName: 'See entry {{id}} again, from inside',
   },
 } as const;

@@ -24,6 +24,7 @@ export const debriefScore = {
     citedLowerOne: 'Your {{entries}} takes {{item}} from {{prior}} down to {{cited}}.',
     citedLeave: 'Your {{entries}} leave {{item}} at {{cited}}, where the complaint had it.',
     citedLeaveOne: 'Your {{entries}} leaves {{item}} at {{cited}}, where the complaint had it.',
+    thatNothing: 'the chance that nothing is wrong',
     nothingCited: 'You cited no entry. The complaint alone leaves {{item}} at {{prior}}.',
     shownLeaves: 'Everything you saw leaves it at {{shown}}.',
     shownBoth: 'Everything you saw leaves it there too.',

@@ -18,6 +18,7 @@ import { RulesSheet } from './debrief/RulesSheet.tsx';
 import { replayStops, stopOf } from './debrief/replayStops.ts';
 import { SafetySheet } from './debrief/SafetySheet.tsx';
 import { ScoreSheet } from './debrief/ScoreSheet.tsx';
+import { SLIDER_ID } from './debrief/Scrubber.tsx';
 import { LogTable } from './LogTable.tsx';
 import type { ReplayDesk } from './ReplayDesk.ts';
 import type { Shop } from './Shop.ts';
@@ -73,7 +74,16 @@ export function Debrief({ desk, shop, facts, replay }: DebriefProps) {
       )}
       <section class="sheet debrief-wide">
         <h2>{say('debrief.log')}</h2>
-        <LogTable desk={desk} cites={facts.verdict.cites} />
+        <LogTable
+          desk={desk}
+          cites={facts.verdict.cites}
+          onSee={({ tick }) => {
+            moment.value = tick;
+            const slider = document.getElementById(SLIDER_ID);
+            slider?.focus({ preventScroll: true });
+            slider?.scrollIntoView({ block: 'center' });
+          }}
+        />
       </section>
       <ReflectSheet />
     </main>

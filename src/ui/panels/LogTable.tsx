@@ -2,10 +2,18 @@ import { describeEntry } from '../../text/describeEntry.ts';
 import { besideReading } from '../../text/entryBeside.ts';
 import { clock } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
+import type { LogEntry } from '../../training/sitting/LogEntry.ts';
 import type { Desk } from './Desk.ts';
 
+interface LogTableProps {
+  readonly desk: Desk;
+  readonly cites: readonly number[];
+  /** Asks for the replay at an entry's moment. */
+  readonly onSee: (entry: LogEntry) => void;
+}
+
 /** The whole log as it was, for the debrief; cited entries are marked. */
-export function LogTable({ desk, cites }: { readonly desk: Desk; readonly cites: readonly number[] }) {
+export function LogTable({ desk, cites, onSee }: LogTableProps) {
   return (
     <table class="ruled log-table">
       <tbody>
@@ -24,6 +32,14 @@ export function LogTable({ desk, cites }: { readonly desk: Desk; readonly cites:
                 </span>
                 {words.heard && <span class="entry-heard">{words.heard}</span>}
                 {entry.note && <span class="entry-note">{entry.note}</span>}
+                <button
+                  type="button"
+                  class="plain see-entry"
+                  aria-label={say('replay.seeEntryName', { id: entry.id })}
+                  onClick={() => onSee(entry)}
+                >
+                  {say('replay.seeEntry')}
+                </button>
               </td>
               <td class="number">
                 {entry.about === 'reading' && words.value}

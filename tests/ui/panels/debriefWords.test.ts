@@ -70,6 +70,12 @@ describe('reasons of the score', () => {
     );
   });
 
+  it('speak of the chance that nothing is wrong where that was the verdict', () => {
+    expect(reason({ ...PROOF, entries: [3] }, { ...VERDICT, named: 'nothing-wrong' })).toMatch(
+      /^Your entry 3 raises the chance that nothing is wrong from 24 % to 91 %\./,
+    );
+  });
+
   it('say that nothing was cited', () => {
     expect(reason({ ...PROOF, entries: [], cited: 0.24, leads: false, weight: 0 })).toMatch(
       /^You cited no entry\. The complaint alone leaves the unit .* at 24 %\./,

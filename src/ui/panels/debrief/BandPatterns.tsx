@@ -1,6 +1,6 @@
 /** Tints and hatchings of the stacked chart's layers, in the order of the layers: no two alike in either. */
 const LOOKS: readonly { readonly tint: string; readonly lines: readonly string[] }[] = [
-  { tint: '--kg-sage', lines: [] },
+  { tint: '--kg-sage', lines: ['M2 3 h2', 'M7 8 h2'] },
   { tint: '--kg-clay', lines: ['M0 10 L10 0'] },
   { tint: '--kg-vacuum-tint', lines: ['M0 5 H10'] },
   { tint: '--kg-plum', lines: ['M0 0 L10 10'] },

@@ -18,6 +18,9 @@ interface ScrubberProps {
   readonly stops: readonly Tick[];
 }
 
+/** The slider's own id: others bring the focus to it. */
+export const SLIDER_ID = 'replay-moment';
+
 const HEIGHT = 30;
 /** Half the thumb: the slider's ends lie so far inside its box. */
 const INSET = 10;
@@ -56,6 +59,7 @@ export function Scrubber({ endTick, moment, marks, log, stops }: ScrubberProps) 
     <div class="scrubber" ref={host}>
       {ticks}
       <input
+        id={SLIDER_ID}
         type="range"
         min={0}
         max={endTick}
