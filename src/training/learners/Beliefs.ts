@@ -1,4 +1,5 @@
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
+import type { DrivesBefore } from '../../sim/world/WorldPort.ts';
 import { codesWord } from '../evidence/answer.ts';
 import { priorOf } from '../evidence/complaint.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
@@ -8,7 +9,8 @@ import { carriedBy, type Note } from './Note.ts';
 import { logsOf, weighed } from './tableEvidence.ts';
 
 /** What a truck has been driven since its lamp came on, as far as a learner can guess: the work order does not say. */
-const USUAL_DRIVES = { cycles: 8, refuelled: false } as const;
+const USUAL_DRIVES: DrivesBefore = { cycles: 8, refuelled: false };
+const SHORT_DRIVES: DrivesBefore = { cycles: 4, refuelled: false };
 
 /**
  * What a learner makes of the work order and of what was taken down, by the printed tables. It takes its tools for good:
@@ -20,13 +22,24 @@ export class Beliefs {
   chances: readonly number[];
   private kept: readonly Note[] = [];
 
-  constructor(
+  private constructor(
     readonly tables: EvidenceTables,
-    card: ScenarioCard,
+    codes: readonly string[],
+    drives: DrivesBefore,
   ) {
-    const ordered = codesWord(card.workOrder.codes.map(({ code }) => code));
-    this.prior = priorOf(tables.suspects, tables.complaintsFor(USUAL_DRIVES), ordered);
+    this.prior = priorOf(tables.suspects, tables.complaintsFor(drives), codesWord(codes));
     this.chances = this.prior;
+  }
+
+  /** After reading a work order. */
+  static afterOrder(tables: EvidenceTables, { workOrder }: ScenarioCard): Beliefs {
+    const codes = workOrder.codes.map(({ code }) => code);
+    return new Beliefs(tables, codes, USUAL_DRIVES);
+  }
+
+  /** After a short drive on which codes came back. */
+  static afterCodes(tables: EvidenceTables, codes: readonly string[]): Beliefs {
+    return new Beliefs(tables, codes, SHORT_DRIVES);
   }
 
   /** Takes notes into account. */

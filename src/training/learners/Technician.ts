@@ -1,17 +1,25 @@
+import type { ItemId } from '../../sim/devices/items.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
+import { proofsFor, toolsProvenBy } from '../evidence/toolProofs.ts';
 import { Beliefs } from './Beliefs.ts';
 import { type LearnersBench, standardTest } from './LearnersBench.ts';
 import type { Note } from './Note.ts';
-import { badToolOf, CURRENT_PROOF, CURRENT_TESTS, PROOFS } from './toolProofs.ts';
+import { badToolOf, TOOL_OF } from './toolProofs.ts';
 
 /** A learner who thinks while it works: beliefs, and hands that may or may not prove their tools first. */
 export class Technician {
-  readonly beliefs: Beliefs;
+  beliefs: Beliefs;
   /** Tests done, by name. */
   readonly done = new Set<StandardTestId>();
 
   constructor(readonly bench: LearnersBench) {
-    this.beliefs = new Beliefs(bench.tables, bench.card);
+    this.beliefs = Beliefs.afterOrder(bench.tables, bench.card);
+  }
+
+  /** A truck that was mended comes back with codes: another job, with the tools that were proven. */
+  beginAgain(codes: readonly string[]): void {
+    this.beliefs = Beliefs.afterCodes(this.bench.tables, codes);
+    for (const test of this.done) if (!isProof(test)) this.done.delete(test);
   }
 
   /** Does a test and makes up its mind. */
@@ -24,20 +32,25 @@ export class Technician {
 
   /** Proves every tool of a test that is not proven yet, then does it. */
   workProven(id: StandardTestId): readonly Note[] {
-    for (const proof of this.proofsFor(id)) if (!this.done.has(proof)) this.prove(proof);
+    this.proveFor(id);
     return this.work(id);
+  }
+
+  /** Proves every tool that a test rests on and that is not proven yet. */
+  proveFor(id: StandardTestId): void {
+    for (const proof of proofsFor(standardTest(id))) if (!this.done.has(proof)) this.prove(proof);
   }
 
   /** Proves the tools of a test again; whether one of them was bad. */
   proveAgain(id: StandardTestId): boolean {
-    return this.proofsFor(id)
+    return proofsFor(standardTest(id))
       .map((proof) => this.prove(proof))
       .some((bad) => bad);
   }
 
   /** Proves a tool; where it is bad it is renewed, proven once more, and what was read with it is struck out. */
   prove(proof: StandardTestId): boolean {
-    for (const before of this.proofsFor(proof)) if (!this.done.has(before)) this.prove(before);
+    this.proveFor(proof);
     const notes = this.bench.test(proof);
     this.done.add(proof);
     const bad = badToolOf(this.bench.tables, proof, notes);
@@ -45,24 +58,23 @@ export class Technician {
       this.beliefs.hear(notes);
       return false;
     }
-    this.bench.do({ kind: 'renew', item: bad });
-    this.beliefs.forget((test) => restsOn(test, proof));
-    for (const test of this.done) if (restsOn(test, proof)) this.done.delete(test);
+    this.replace(bad);
     this.beliefs.hear(this.bench.test(proof));
     this.done.add(proof);
     return true;
   }
 
-  private proofsFor(id: StandardTestId): readonly StandardTestId[] {
-    const { needs } = standardTest(id);
-    const proofs = needs.flatMap((tool) => PROOFS[tool] ?? []);
-    const all = CURRENT_TESTS.includes(id) ? [...proofs, CURRENT_PROOF] : proofs;
-    return all.includes(id) ? all.slice(0, all.indexOf(id)) : all;
+  /** Puts a good tool in the place of one that is in doubt, and strikes out what was read with that. */
+  replace(tool: ItemId): void {
+    this.bench.do({ kind: 'renew', item: tool });
+    this.beliefs.forget((test) => restsOn(test, tool));
+    for (const test of this.done) if (restsOn(test, tool)) this.done.delete(test);
   }
 }
 
-/** Whether what a test shows rests on what this proof proves. */
-function restsOn(test: StandardTestId, proof: StandardTestId): boolean {
-  if (proof === CURRENT_PROOF) return CURRENT_TESTS.includes(test);
-  return standardTest(test).needs.some((tool) => PROOFS[tool]?.includes(proof));
+const isProof = (test: StandardTestId): boolean => toolsProvenBy(standardTest(test)).length > 0;
+
+/** Whether what a test shows rests on a tool. */
+function restsOn(test: StandardTestId, tool: ItemId): boolean {
+  return standardTest(test).needs.some((need) => TOOL_OF[tool] === need);
 }

@@ -1,21 +1,11 @@
-import { TOOL_ITEMS } from '../../sim/devices/items.ts';
-import type { TestTool } from '../../sim/rigs/standardTests/StandardTest.ts';
+import type { ItemId } from '../../sim/devices/items.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { DRAW_SEEDS } from '../evidence/environment.ts';
 import { outcomesOf } from '../evidence/OutcomeTable.ts';
 import type { Shown } from '../evidence/Shown.ts';
 import { type ForetoldTest, foretoldTest, shownMarks, testLikelihood } from '../evidence/testLikelihood.ts';
 import type { ToolState } from '../evidence/toolStates.ts';
-
-/** Which tool of a standard test an item belongs to. */
-const TOOL_OF: Readonly<Partial<Record<string, TestTool>>> = {
-  'hand-pump': 'hand-pump',
-  'meter-leads': 'meter',
-  'meter-fuses': 'meter',
-  'meter-battery': 'meter',
-  jumper: 'jumper',
-  'plain-lead': 'plain-lead',
-};
+import { TOOL_OF } from './toolProofs.ts';
 
 /** Degrees of a tool's fault: the one that stands for it, and those beside it. */
 const DEGREES = [0.5, 0, 1] as const;
@@ -53,8 +43,8 @@ export class ToolFactor {
 
   /** Whether a test's reading hangs on a tool. */
   bears(test: number, { item, bad }: ToolState): boolean {
-    if (bad === null || item === null || !TOOL_ITEMS.some((tool) => tool === item)) return false;
-    const tool = TOOL_OF[item];
+    if (bad === null || item === null) return false;
+    const tool = TOOL_OF[item as ItemId];
     return tool !== undefined && (this.tables.tests[test]?.needs.includes(tool) ?? false);
   }
 

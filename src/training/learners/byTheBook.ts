@@ -49,7 +49,7 @@ const ON_EVERY_TRUCK: readonly StandardTestId[] = [
   'hold-capped',
 ];
 const PLAINLY = 0.9;
-const CYCLES = 3;
+const CYCLES = 2;
 
 /** Works the book from the top, stops when something is plainly bad, and cites what says so. */
 export const byTheBook: Learner = (bench) => {
@@ -61,8 +61,8 @@ export const byTheBook: Learner = (bench) => {
   const { item, mode, cites } = verdictOf(hands.beliefs, new Citations(hands.beliefs));
   bench.do({ kind: 'give-verdict', item, mode, cites });
   if (item !== 'nothing-wrong' && !TOOL_ITEMS.includes(item)) {
-    if (item === 'unit') testNewUnit(bench);
-    renewAndRetest(bench, item);
+    if (item === 'unit') testNewUnit(hands);
+    renewAndRetest(hands, item);
   }
   clearCodes(bench);
   drive(bench, CYCLES);

@@ -1,32 +1,34 @@
-import type { ItemId } from '../../sim/devices/items.ts';
-import { TOOL_ITEMS } from '../../sim/devices/items.ts';
+import { type ItemId, TOOL_ITEMS } from '../../sim/devices/items.ts';
+import type { ExaminedPlace } from '../../sim/devices/places.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { Sign } from '../../sim/world/Observation.ts';
-import { isProven } from '../evidence/bestNextTest.ts';
+import { type PlanBench, planOf } from '../evidence/par.ts';
+import { priceOf } from '../sitting/book.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
-import { bestOf } from './bestOf.ts';
 import { markBoard } from './board.ts';
 import { Citations } from './cites.ts';
 import type { Learner } from './Learner.ts';
+import type { LearnersBench } from './LearnersBench.ts';
 import { checkLock, clearCodes, drive, readCodes, renewAndRetest, testNewUnit } from './repair.ts';
 import { isSurprise, readsDead } from './surprise.ts';
 import { Technician } from './Technician.ts';
 import { verdictOf } from './verdict.ts';
 
+const FIRST: StandardTestId = 'codes-and-freeze-data';
+/** A broken lead reads nothing as well: the known source says which it was. */
+const PROVES_AGAIN: StandardTestId = 'meter-on-battery';
+const CYCLES = 2;
+
 /**
- * Proves its tools, follows the best next test until an item and what is wrong with it stand proven, does what the trade
- * asks for besides, gives reasons for every mark, and proves the repair.
+ * Follows the best next test until an item and what is wrong with it stand proven, with tools that were proven, does what the
+ * trade asks for besides, gives reasons for every mark, and proves the repair.
  */
 export const careful: Learner = (bench) => {
   const hands = new Technician(bench);
   bench.do({ kind: 'accept-job' });
-  hands.work('codes-and-freeze-data');
-  for (const test of CHEAP) take(hands, test);
-  prove(hands);
-  for (const test of DUTIES) if (!hands.done.has(test)) take(hands, test);
-  if (needsLoaded(hands)) for (const test of LOADED) if (!hands.done.has(test)) take(hands, test);
-  prove(hands);
-  tryAgain(hands);
+  hands.work(FIRST);
+  planOf(hands.beliefs.prior, bench.tables, planned(hands), new Set([FIRST]));
+  besides(hands);
   const roots = rootsSeen(hands);
   const verdict = verdictOf(hands.beliefs, new Citations(hands.beliefs));
   markBoard(bench, hands.beliefs, verdict.item);
@@ -35,52 +37,24 @@ export const careful: Learner = (bench) => {
   bench.do({ kind: 'close-job' });
 };
 
-/** Eyes first: they cost little. */
-const CHEAP: readonly StandardTestId[] = ['look-around', 'look-plug', 'look-into-hoses'];
-/** What the trade wants to have seen before anything is condemned. */
-const DUTIES: readonly StandardTestId[] = ['command-clicks', 'vacuum-and-sense', 'hold-capped'];
-const LOADED: readonly StandardTestId[] = ['feed-drop', 'ground-drop'];
-const MOST_TESTS = 30;
-const MOST_REPEATS = 2;
-/** Chance of something that comes and goes, from which a test is worth doing again. */
-const MAY_COME_AND_GO = 0.02;
-
-/** A broken lead reads nothing as well: the known source says which it was. */
-const PROVES_AGAIN: StandardTestId = 'meter-on-battery';
-
-/** A test with proven tools; after a surprise they are proven again, and the test is done again if one was bad. */
-function take(hands: Technician, test: StandardTestId): void {
-  const { tables } = hands.bench;
-  const notes = hands.workProven(test);
-  if (readsDead(tables, notes)) hands.prove(PROVES_AGAIN);
-  if (isSurprise(tables, notes) && hands.proveAgain(test)) hands.work(test);
-}
-
-function prove(hands: Technician): void {
-  for (let count = 0; count < MOST_TESTS && !standsProven(hands); count++) {
-    const next = bestOf(hands);
-    if (next === null) return;
-    take(hands, next);
-  }
-}
-
-/** What comes and goes is given another chance to show. */
-function tryAgain(hands: Technician): void {
-  const { suspects } = hands.bench.tables;
-  for (let count = 0; count < MOST_REPEATS && !standsProven(hands); count++) {
-    const { chances } = hands.beliefs;
-    const shifty = suspects.reduce(
-      (sum, { faces }, s) => (faces === null ? sum : sum + (chances[s] ?? 0)),
-      0,
-    );
-    const next = shifty < MAY_COME_AND_GO ? null : bestOf(hands, 'all');
-    if (next === null) return;
-    take(hands, next);
-  }
-}
-
-function standsProven({ beliefs, bench }: Technician): boolean {
-  return isProven(bench.tables.suspects, beliefs.chances);
+/**
+ * The bench as a plan works on it. After a reading of nothing the meter is proven again, after a surprise every tool of the
+ * test; a tool that fails its proof is replaced, and what was read with it is struck out.
+ */
+function planned(hands: Technician): PlanBench {
+  const { bench } = hands;
+  return {
+    show: ({ id }) => {
+      const notes = hands.work(id);
+      if (readsDead(bench.tables, notes)) hands.prove(PROVES_AGAIN);
+      const again = isSurprise(bench.tables, notes) && hands.proveAgain(id);
+      return (again ? hands.work(id) : notes).map(({ shown }) => shown);
+    },
+    renew: (tool) => {
+      hands.replace(tool);
+      return true;
+    },
+  };
 }
 
 const CIRCUIT: readonly VerdictItem[] = [
@@ -93,46 +67,103 @@ const CIRCUIT: readonly VerdictItem[] = [
   'controller',
 ];
 const READS_CIRCUIT: readonly StandardTestId[] = [
+  'feed-drop',
+  'ground-drop',
   'feed-at-rest',
   'feed-wire-drop',
+  'sense-with-solenoid-on',
   'feed-bias-10-megohm',
   'feed-bias-3-kilohm',
   'lamp-on-ground',
   'wiggle-feed',
   'wiggle-ground',
-  ...LOADED,
 ];
+/** Tests with too few trials of the switch, or of the click, to stand by themselves. */
+const FEW_DRAWS: readonly StandardTestId[] = ['switch-ohms', 'trip-and-reset', 'tug-plug-switch-closed'];
 
-/** A circuit was suspected: then its feed and its ground are read under load. */
-function needsLoaded(hands: Technician): boolean {
-  const { item } = hands.beliefs.posterior.leading();
-  return CIRCUIT.some((one) => one === item) || READS_CIRCUIT.some((test) => hands.done.has(test));
+/** What the trade asks for beyond what the plan has shown. */
+function besides(hands: Technician): void {
+  const { done, beliefs } = hands;
+  const { item } = beliefs.posterior.leading();
+  const has = (tests: readonly StandardTestId[]): boolean => tests.some((test) => done.has(test));
+  const circuit = CIRCUIT.some((one) => one === item) || has(READS_CIRCUIT);
+  const asked: readonly StandardTestId[] = [
+    ...(circuit ? (['feed-drop', 'ground-drop'] as const) : []),
+    ...(has(['jumper-clicks']) ? [] : (['command-clicks'] as const)),
+    ...(has(FEW_DRAWS) ? (['vacuum-and-sense'] as const) : []),
+    ...(item === 'unit' ? (['look-into-hoses'] as const) : []),
+  ];
+  for (const test of asked) if (!done.has(test)) hands.workProven(test);
+  if (!done.has('look-around'))
+    for (const at of placesToLook(hands, item as VerdictItem)) look(hands.bench, at);
+}
+
+/** Where an eye goes for what is cheap and likely, and for what spoils a unit again. */
+const LOOKED_AT: Readonly<Partial<Record<VerdictItem, ExaminedPlace>>> = {
+  'filler-cap': 'filler-cap',
+  'canister-hose': 'canister-hose',
+  'air-hose': 'air-hose',
+  'engine-hose': 'engine-hose',
+  filter: 'filter',
+  'feed-wire': 'harness',
+  'ground-wire': 'harness',
+  'sense-wire': 'harness',
+};
+const LIKELY = 0.05;
+const CHEAP = 40;
+
+function placesToLook({ beliefs }: Technician, named: VerdictItem): readonly ExaminedPlace[] {
+  const before = beliefs.posteriorOf(beliefs.prior);
+  const now = beliefs.posterior;
+  const cheap = Object.entries(LOOKED_AT).flatMap(([item, at]) => {
+    const isLeft = before.ofItem(item) >= LIKELY && now.ofItem(item) > before.ofItem(item) / 2;
+    return item !== named && isLeft && priceOf(item as ItemId) <= CHEAP ? [at] : [];
+  });
+  return [...new Set<ExaminedPlace>([...cheap, ...(named === 'unit' ? (['filter'] as const) : [])])];
+}
+
+function look(bench: LearnersBench, at: ExaminedPlace): void {
+  bench.do({ kind: 'look', at });
 }
 
 /** What spoils a new part again, and what cures it: from the service data. */
-const ROOTS: readonly { readonly sign: Sign; readonly at: StandardTestId; readonly item: ItemId }[] = [
-  { sign: 'charcoal', at: 'look-into-hoses', item: 'canister' },
-  { sign: 'fuel', at: 'look-into-hoses', item: 'canister' },
-  { sign: 'water', at: 'look-around', item: 'filter' },
+const ROOTS: readonly {
+  readonly sign: Sign;
+  readonly at: readonly ExaminedPlace[];
+  readonly item: ItemId;
+}[] = [
+  { sign: 'charcoal', at: ['canister-hose', 'canister', 'unit'], item: 'canister' },
+  { sign: 'fuel', at: ['canister-hose', 'canister', 'unit'], item: 'canister' },
+  { sign: 'water', at: ['filter'], item: 'filter' },
 ];
 
 function rootsSeen({ bench }: Technician): readonly ItemId[] {
+  const found = bench.log.flatMap(({ about, seen }) => (about === 'finding' ? seen.findings.slice(-1) : []));
   const seen = ROOTS.filter(({ sign, at }) =>
-    bench.notes.some(({ test, shown }) => test === at && String(shown.value).includes(sign)),
+    found.some((one) => one.how === 'look' && at.includes(one.at) && one.signs.includes(sign)),
   );
   return [...new Set(seen.map(({ item }) => item))];
 }
 
-const CYCLES = 3;
+/** Jobs behind one another: what one repair uncovers is looked for in its turn. */
+const MOST_REPAIRS = 2;
 
-function mend({ bench }: Technician, item: VerdictItem, roots: readonly ItemId[]): void {
-  if (item !== 'nothing-wrong' && !TOOL_ITEMS.includes(item)) {
-    for (const root of roots) if (root !== item) renewAndRetest(bench, root);
-    if (item === 'unit') testNewUnit(bench);
-    renewAndRetest(bench, item);
+function mend(hands: Technician, first: VerdictItem, roots: readonly ItemId[]): void {
+  const { bench } = hands;
+  let item = first;
+  for (let count = 0; count < MOST_REPAIRS; count++) {
+    if (item !== 'nothing-wrong' && !TOOL_ITEMS.includes(item)) {
+      for (const root of roots) if (root !== item && count === 0) renewAndRetest(hands, root);
+      if (item === 'unit') testNewUnit(hands);
+      renewAndRetest(hands, item);
+    }
+    checkLock(bench);
+    clearCodes(bench);
+    const passed = drive(bench, CYCLES);
+    const codes = readCodes(bench);
+    if (passed || codes.length === 0) return;
+    hands.beginAgain(codes);
+    planOf(hands.beliefs.prior, bench.tables, planned(hands), new Set([FIRST]));
+    item = hands.beliefs.posterior.leading().item as VerdictItem;
   }
-  checkLock(bench);
-  clearCodes(bench);
-  drive(bench, CYCLES);
-  readCodes(bench);
 }

@@ -39,12 +39,10 @@ export function renew(bench: LearnersBench, item: ItemId): void {
   putTogether(bench);
 }
 
-/** Puts the cupboard's unit in the place of the truck's, works on it, and puts the truck's back. */
+/** Lays the cupboard's unit in the place of the truck's, bare, works on it, and puts the truck's back, bare. */
 export function onKnownGood(bench: LearnersBench, work: () => void): void {
   layBare(bench);
   bench.do({ kind: 'swap-unit', to: 'known-good' });
-  putTogether(bench);
   work();
-  layBare(bench);
   bench.do({ kind: 'swap-unit', to: 'truck' });
 }

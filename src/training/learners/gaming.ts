@@ -13,7 +13,7 @@ import { modeOf } from './verdict.ts';
 
 /** Learners who play for points. They keep what rules they can, and reason about nothing. */
 
-const CYCLES = 3;
+const CYCLES = 2;
 
 /** What earns points for method whatever it shows. */
 const RITUALS: readonly StandardTestId[] = [
@@ -37,7 +37,7 @@ export const logsEverything: Learner = (bench) => {
   const item = anyOf(bench, TRUCK_ITEMS);
   const cites = Array.from({ length: MAX_CITATIONS }, () => anyOf(bench, bench.log).id);
   giveVerdict(bench, item, null, [...new Set(cites)]);
-  mendByRitual(bench, item);
+  mendByRitual(hands, item);
 };
 
 /** Names what it usually is. */
@@ -47,7 +47,7 @@ export const namesTheFavourite: Learner = (bench) => {
   hands.work('codes-and-freeze-data');
   const item = favourite(hands.beliefs);
   giveVerdict(bench, item, modeOf(hands.beliefs, item), [1]);
-  mendByRitual(bench, item);
+  mendByRitual(hands, item);
 };
 
 /** Looks about, then marks the whole board: one item convicted, all others cleared, each with whatever entries there are. */
@@ -60,7 +60,7 @@ export const marksAll: Learner = (bench) => {
   for (const one of TRUCK_ITEMS)
     bench.do({ kind: 'mark-item', item: one, mark: one === item ? 'convicted' : 'cleared', cites });
   giveVerdict(bench, item, null, cites);
-  mendByRitual(bench, item);
+  mendByRitual(hands, item);
 };
 
 const SPAMMED = 6;
@@ -73,7 +73,7 @@ export const spamsOneTest: Learner = (bench) => {
   for (let count = 0; count < SPAMMED; count++) hands.workProven(id);
   const item = hands.beliefs.posterior.leading().item as VerdictItem;
   giveVerdict(bench, item, modeOf(hands.beliefs, item), lastEntries(bench));
-  mendByRitual(bench, item);
+  mendByRitual(hands, item);
 };
 
 /** Renews what it usually is, and does all the tests afterwards. */
@@ -103,7 +103,7 @@ export function toldTheAnswer(item: VerdictItem, mode: string | null): Learner {
     for (const test of RITUALS) hands.workProven(test);
     const proofs = bench.notes.filter(({ test }) => test === PROOF_OF_PUMP).map(({ entry }) => entry);
     giveVerdict(bench, item, mode, [...new Set(proofs)].slice(-2));
-    mendByRitual(bench, item);
+    mendByRitual(hands, item);
   };
 }
 
@@ -126,10 +126,11 @@ function giveVerdict(
 }
 
 /** A repair with everything that earns points. */
-function mendByRitual(bench: LearnersBench, item: VerdictItem): void {
+function mendByRitual(hands: Technician, item: VerdictItem): void {
+  const { bench } = hands;
   if (item !== 'nothing-wrong' && !TOOL_ITEMS.includes(item)) {
-    if (item === 'unit') testNewUnit(bench);
-    renewAndRetest(bench, item);
+    if (item === 'unit') testNewUnit(hands);
+    renewAndRetest(hands, item);
   }
   checkLock(bench);
   clearCodes(bench);

@@ -5,17 +5,15 @@ import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { isAsSound } from './asSound.ts';
 import type { Note } from './Note.ts';
 
-/** The tests that prove a tool before it is trusted. */
-export const PROOFS: Readonly<Partial<Record<TestTool, readonly StandardTestId[]>>> = {
-  meter: ['meter-on-battery', 'meter-leads-together'],
-  'hand-pump': ['hand-pump-dead-end'],
-  jumper: ['jumper-proof'],
-  'plain-lead': ['plain-lead-proof'],
+/** Which tool of a standard test an item is, or belongs to. */
+export const TOOL_OF: Readonly<Partial<Record<ItemId, TestTool>>> = {
+  'hand-pump': 'hand-pump',
+  'meter-leads': 'meter',
+  'meter-fuses': 'meter',
+  'meter-battery': 'meter',
+  jumper: 'jumper',
+  'plain-lead': 'plain-lead',
 };
-
-/** A tool's current jack has a fuse of its own. */
-export const CURRENT_PROOF: StandardTestId = 'meter-current-fuse';
-export const CURRENT_TESTS: readonly StandardTestId[] = ['sense-current'];
 
 /** What to renew where a proof shows something else than it does with sound tools. */
 const RENEWED_BY: Readonly<Partial<Record<StandardTestId, (mark: string) => ItemId>>> = {

@@ -104,7 +104,7 @@ function stepOf(entry: number, tick: number, posterior: Posterior): EvidenceStep
 }
 
 /** Bayes over suspects and tools together. What a run of a test says is worked out once. */
-class Weigher {
+export class Weigher {
   private readonly states: readonly ToolState[] = toolStates();
   private readonly known = new Map<string, readonly number[]>();
 

@@ -1,0 +1,88 @@
+import { Random } from '../../base/Random.ts';
+import { runStandardTest } from '../../sim/rigs/standardTests/runStandardTest.ts';
+import { createWorld } from '../../sim/world/World.ts';
+import { codesWord } from '../evidence/answer.ts';
+import type { CalibrationClaim } from '../evidence/calibration.ts';
+import { priorOf } from '../evidence/complaint.ts';
+import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
+import type { Posterior } from '../evidence/Posterior.ts';
+import { type CalibrationTruth, calibrationTruth, isRight } from './calibrationTruth.ts';
+import { standardTest } from './LearnersBench.ts';
+import type { Note } from './Note.ts';
+import { type RandomBench, workAtRandom } from './randomHands.ts';
+import type { ToolFactor } from './ToolFactor.ts';
+import { Weigher } from './weighByTable.ts';
+
+/** One random sitting on a bare bench, weighed by the kept tables as simulated learners are. */
+export function calibrationByTable(
+  tables: EvidenceTables,
+  factor: ToolFactor,
+  seed: string,
+): CalibrationClaim {
+  const random = Random.of(seed, 'calibration');
+  const truth = calibrationTruth(tables.suspects, tables.environment, seed, random);
+  const weigher = weigherFor(truth, tables, factor);
+  const notes = workAtRandom(bareBench(truth, tables, seed), weigher, tables, random);
+  return claimByTable(seed, truth, weigher, notes, tables);
+}
+
+/** Weighs by the tables, from what the work order says. */
+export function weigherFor(truth: CalibrationTruth, tables: EvidenceTables, factor: ToolFactor): Weigher {
+  const complaints = tables.complaintsFor(truth.drives);
+  return new Weigher(tables, factor, priorOf(tables.suspects, complaints, codesWord(truth.codes)));
+}
+
+/** What the tables say of the leading item, on everything noted and on those tests alone that spoke for it. */
+export function claimByTable(
+  seed: string,
+  truth: CalibrationTruth,
+  weigher: Weigher,
+  notes: readonly Note[],
+  { groupOf }: EvidenceTables,
+): CalibrationClaim {
+  const shown = weigher.posterior(notes);
+  const { item } = shown.leading();
+  const group = groupOf(item);
+  const chanceOn = (posterior: Posterior): number => posterior.ofAny(group);
+  const before = chanceOn(weigher.posterior([]));
+  const speaking = new Set(
+    [...new Set(notes.map(({ test }) => test))].filter(
+      (id) => chanceOn(weigher.posterior(notes.filter(({ test }) => test === id))) > before,
+    ),
+  );
+  return {
+    seed,
+    truth: truth.suspect.id,
+    tools: truth.badTools.map(({ fault }) => fault),
+    claimed: item,
+    right: isRight(truth, group),
+    shown: chanceOn(shown),
+    confirming: chanceOn(weigher.posterior(notes.filter(({ test }) => speaking.has(test)))),
+  };
+}
+
+/** The true truck with its tools as they are, without a work order or a log. */
+function bareBench(
+  { faults, badTools }: CalibrationTruth,
+  { environment }: EvidenceTables,
+  seed: string,
+): RandomBench {
+  const world = createWorld({ seed, faults: [...faults, ...badTools], ...environment });
+  let entry = 0;
+  return {
+    test: (test) => {
+      entry++;
+      const { renewed } = world.observe();
+      return runStandardTest(standardTest(test), world).map((shown) => ({
+        test,
+        shown,
+        entry,
+        since: shown.tick,
+        renewed,
+      }));
+    },
+    renew: (item) => {
+      world.apply({ kind: 'renew', item });
+    },
+  };
+}

@@ -1,0 +1,70 @@
+import type { Random } from '../../base/Random.ts';
+import { secondsToTicks } from '../../base/ticks.ts';
+import { createWorld } from '../../sim/world/World.ts';
+import type { DrivesBefore, FaultChoice } from '../../sim/world/WorldPort.ts';
+import { codesWord } from '../evidence/answer.ts';
+import type { Environment } from '../evidence/environment.ts';
+import type { Suspect } from '../evidence/Suspect.ts';
+import { toolStates } from '../evidence/toolStates.ts';
+
+/** What is wrong in a calibration sitting, and what the work order says of it. */
+export interface CalibrationTruth {
+  readonly suspect: Suspect;
+  readonly faults: readonly FaultChoice[];
+  readonly badTools: readonly FaultChoice[];
+  readonly drives: DrivesBefore;
+  /** Codes that the drives left in memory. */
+  readonly codes: readonly string[];
+}
+
+/** Cycles that the shop's jobs drive, none refuelled. */
+const CYCLES = [4, 8, 12] as const;
+
+/**
+ * Draws a truth from the catalogue by its weights: any degree within a fault's range, what comes and goes by chance or when
+ * moved, two together, or nothing; and beside it each tool bad by its own chance, at any degree. The truck is then driven
+ * under the tolerances of the seed, which no suspect has.
+ */
+export function calibrationTruth(
+  suspects: readonly Suspect[],
+  environment: Environment,
+  seed: string,
+  random: Random,
+): CalibrationTruth {
+  const suspect = drawn(suspects, random.next());
+  const faults = suspect.faults.map((choice) => ({ ...choice, severity: random.next() }));
+  const badTools = toolStates().flatMap(({ bad, prior }) => {
+    const [at, severity] = [random.next(), random.next()];
+    return bad !== null && at < prior ? [{ ...bad, severity }] : [];
+  });
+  const cycles = CYCLES[Math.floor(random.next() * CYCLES.length)] ?? CYCLES[0];
+  const drives = { cycles, refuelled: false };
+  return { suspect, faults, badTools, drives, codes: codesAfter(faults, seed, environment, drives) };
+}
+
+/** Whether a verdict on any of these items is right. */
+export function isRight({ suspect }: CalibrationTruth, items: readonly string[]): boolean {
+  return items.some((item) => item === suspect.item || suspect.items.some((one) => one === item));
+}
+
+function drawn(suspects: readonly Suspect[], at: number): Suspect {
+  let left = at * suspects.reduce((sum, { weight }) => sum + weight, 0);
+  for (const suspect of suspects) {
+    left -= suspect.weight;
+    if (left < 0) return suspect;
+  }
+  return suspects.at(-1) as Suspect;
+}
+
+function codesAfter(
+  faults: readonly FaultChoice[],
+  seed: string,
+  environment: Environment,
+  drives: DrivesBefore,
+): readonly string[] {
+  const world = createWorld({ seed, faults, ...environment, drives });
+  world.apply({ kind: 'set-key', position: 'on' });
+  world.advanceTo(secondsToTicks(0.1));
+  const word = codesWord(world.observe().reader.codes.map(({ code }) => code));
+  return word === '' ? [] : word.split(' ');
+}
