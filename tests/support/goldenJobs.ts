@@ -1,10 +1,11 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { parseActions } from '../../src/cli/parseActions.ts';
 import { runActions } from '../../src/cli/runActions.ts';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import type { Scenario } from '../../src/training/scenario/Scenario.ts';
 import { Sitting } from '../../src/training/sitting/Sitting.ts';
 import type { SittingRecord } from '../../src/training/sitting/SittingRecord.ts';
+import type { SittingView } from '../../src/training/sitting/SittingView.ts';
 
 const actionsFolder = new URL('../golden/actions/', import.meta.url);
 
@@ -13,8 +14,15 @@ export const goldenNames: readonly string[] = readdirSync(actionsFolder)
   .filter((name) => name.endsWith('.txt'))
   .sort();
 
+/** A golden job, sat. */
+export interface SatGolden {
+  readonly scenario: Scenario;
+  readonly record: SittingRecord;
+  readonly view: SittingView;
+}
+
 /** Sits a golden job from its file of actions. Errors: throws with the line that was refused. */
-export function sitGolden(name: string): { readonly scenario: Scenario; readonly record: SittingRecord } {
+export function sitGolden(name: string): SatGolden {
   const id = name.split('.')[0] ?? '';
   const file = new URL(`../../scenarios/${id}.yaml`, import.meta.url);
   const scenario = loadScenario(readFileSync(file, 'utf8'), `${id}.yaml`);
@@ -24,5 +32,31 @@ export function sitGolden(name: string): { readonly scenario: Scenario; readonly
   const run = runActions(sitting, lines.value);
   if (!run.ok)
     throw new Error(`${name}:${run.error.line}: "${run.error.text}" was refused: ${run.error.refusal}`);
-  return { scenario: scenario.value, record: sitting.record() };
+  return { scenario: scenario.value, record: sitting.record(), view: sitting.view() };
+}
+
+/** What a golden job must give, as kept. */
+export interface Golden {
+  readonly score: number;
+  readonly parts: Readonly<Record<string, number>>;
+  readonly right: boolean;
+  readonly missed: readonly string[];
+  readonly endHash: string;
+}
+
+const goldenFile = new URL('../golden/golden.json', import.meta.url);
+
+/** All that is kept, by the names of the jobs. */
+export function keptGolden(): Readonly<Record<string, Golden>> {
+  return JSON.parse(readFileSync(goldenFile, 'utf8')) as Record<string, Golden>;
+}
+
+export function goldenScore(name: string): Golden {
+  const golden = keptGolden()[name];
+  if (golden === undefined) throw new Error(`no golden job ${name}`);
+  return golden;
+}
+
+export function keepGolden(found: ReadonlyMap<string, Golden>): void {
+  writeFileSync(goldenFile, `${JSON.stringify(Object.fromEntries(found), null, 2)}\n`);
 }

@@ -8,11 +8,11 @@ import { SUPPLY_FAULTS } from '../../src/sim/faults/supply.ts';
 import { UNIT_FAULTS } from '../../src/sim/faults/unit.ts';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import type { Scenario } from '../../src/training/scenario/Scenario.ts';
-import { ALLOWANCES } from '../../src/training/sitting/book.ts';
 import type { DebriefFacts } from '../../src/training/score/DebriefFacts.ts';
 import { debrief } from '../../src/training/score/debrief.ts';
 import { rightVerdicts, truthOf } from '../../src/training/score/truth.ts';
-import { sitGolden } from '../support/goldenJobs.ts';
+import { EASY_PAR, madeUpEvidence } from '../support/evidenceFacts.ts';
+import { goldenScore, sitGolden } from '../support/goldenJobs.ts';
 
 /** What a job on the board has to be, whoever wrote it. */
 const folder = new URL('../../scenarios/', import.meta.url);
@@ -111,16 +111,18 @@ describe.each(scenarios.map((scenario) => [scenario.id, scenario] as const))('%s
   describe('worked through as it should be', () => {
     let facts: DebriefFacts;
     beforeAll(() => {
-      const { record } = sitGolden(`${scenario.id}.full.txt`);
-      const found = debrief(scenario, record);
+      const { record, view } = sitGolden(`${scenario.id}.full.txt`);
+      // What its evidence is worth is weighed in the golden test. Here it is made up, and the rest is looked at.
+      const found = debrief(scenario, record, madeUpEvidence(view, { weight: 1 }), EASY_PAR);
       if (!found.ok) throw new Error(JSON.stringify(found.error));
       facts = found.value;
     });
 
-    test('scores 90 or more, with a supported verdict, a proven repair and no breach of safety', () => {
-      expect(facts.score.total).toBeGreaterThanOrEqual(90);
-      const points = Object.fromEntries(facts.score.parts.map(({ part, points }) => [part, points]));
-      expect(points).toMatchObject({ verdict: 25, repair: 20 });
+    test('scores 90 or more, names what is wrong, proves its repair, breaks nothing', () => {
+      // Bound of the assessment design: careful at least 90.
+      expect(goldenScore(`${scenario.id}.full.txt`).score).toBeGreaterThanOrEqual(90);
+      expect(facts.verdict).toMatchObject({ right: true, modeRight: true });
+      expect(facts.repairGaps).toEqual([]);
       expect(facts.rules.filter(({ outcome }) => outcome === 'missed')).toEqual([]);
       expect(facts.safety).toEqual([]);
     });
@@ -133,8 +135,9 @@ describe.each(scenarios.map((scenario) => [scenario.id, scenario] as const))('%s
       expect(facts.renewed.every(({ needed }) => needed)).toBe(true);
     });
 
-    test('takes less than twice the minutes that its level allows', () => {
-      expect(facts.cost.bookMinutes).toBeLessThan(ALLOWANCES[scenario.level].minutes * 2);
+    test('marks what is likely on the board, with its entries', () => {
+      expect(facts.boardMarks.length).toBeGreaterThan(3);
+      expect(facts.boardMarks.every(({ cites, agrees }) => cites.length > 0 && agrees)).toBe(true);
     });
   });
 });

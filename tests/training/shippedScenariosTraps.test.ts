@@ -1,15 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { keptTables } from '../../src/cli/keptTables.ts';
 import { parseActions } from '../../src/cli/parseActions.ts';
 import { runActions } from '../../src/cli/runActions.ts';
+import { weighRecord } from '../../src/training/evidence/weighRecord.ts';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import type { Scenario } from '../../src/training/scenario/Scenario.ts';
-import { bearingEntries } from '../../src/training/score/bearing.ts';
 import type { DebriefFacts } from '../../src/training/score/DebriefFacts.ts';
 import { debrief } from '../../src/training/score/debrief.ts';
-import { timelineOf } from '../../src/training/score/Timeline.ts';
 import type { LogEntry } from '../../src/training/sitting/LogEntry.ts';
 import { Sitting } from '../../src/training/sitting/Sitting.ts';
+import type { VerdictItem } from '../../src/training/sitting/SittingAction.ts';
+import { EASY_PAR, madeUpEvidence } from '../support/evidenceFacts.ts';
 
 /** Each job turns on one thing that a hasty hand does not see. Here it is shown that the bench really hides it. */
 
@@ -32,28 +34,52 @@ function changed(id: string, passage: string, instead = ''): string {
 
 interface Sat {
   readonly log: readonly LogEntry[];
+  /** What it scored, its verdict taken for fully carried: here the repair is looked at. */
   readonly facts: DebriefFacts;
-  /** Those of these entries that bear on the verdict. */
-  readonly bearing: (entries: readonly number[]) => readonly number[];
+}
+
+function sat(id: string, text: string): Sitting {
+  const lines = parseActions(text);
+  if (!lines.ok) throw new Error(JSON.stringify(lines.error));
+  const sitting = Sitting.begin(scenarioOf(id));
+  const run = runActions(sitting, lines.value);
+  if (!run.ok) throw new Error(`${run.error.line}: ${run.error.text}: ${run.error.refusal}`);
+  return sitting;
 }
 
 function sit(id: string, text: string): Sat {
-  const scenario = scenarioOf(id);
-  const lines = parseActions(text);
-  if (!lines.ok) throw new Error(JSON.stringify(lines.error));
-  const sitting = Sitting.begin(scenario);
-  const run = runActions(sitting, lines.value);
-  if (!run.ok) throw new Error(`${run.error.line}: ${run.error.text}: ${run.error.refusal}`);
-  const record = sitting.record();
-  const facts = debrief(scenario, record);
-  const timeline = timelineOf(scenario, record);
-  if (!facts.ok || !timeline.ok) throw new Error('the job does not replay');
-  const { log, verdict } = timeline.value;
-  const bearing = (entries: readonly number[]): readonly number[] =>
-    bearingEntries({ ...timeline.value, verdict: { ...verdict, cites: entries } }, scenario, record);
-  return { log, facts: facts.value, bearing };
+  const sitting = sat(id, text);
+  const evidence = madeUpEvidence(sitting.view(), { weight: 1 });
+  const facts = debrief(scenarioOf(id), sitting.record(), evidence, EASY_PAR);
+  if (!facts.ok) throw new Error(JSON.stringify(facts.error));
+  return { log: sitting.view().log, facts: facts.value };
 }
 
+/** Weighing asks every suspect's bench; it takes its time. */
+const WEIGHING_MS = 240_000;
+
+/** The chance of an item after each log entry until the verdict, by everything shown; `noted` finds an entry by its note. */
+function chances(id: string, item: VerdictItem, text = fullJob(id)) {
+  const tables = keptTables();
+  if (!tables.ok) throw new Error(tables.error);
+  const sitting = sat(id, text);
+  const evidence = weighRecord(scenarioOf(id), sitting.record(), tables.value);
+  if (!evidence.ok) throw new Error(JSON.stringify(evidence.error));
+  const { log } = sitting.view();
+  const chanceAfter = (entry: number): number => {
+    const step = evidence.value.steps.find((one) => one.entry === entry);
+    return step?.items.find((one) => one.item === item)?.chance ?? -1;
+  };
+  return {
+    log,
+    chanceAfter,
+    noted: (note: string) => chanceAfter(noted(log, note)),
+    verdict: evidence.value.verdict,
+  };
+}
+
+const retestPoints = ({ score }: DebriefFacts): number =>
+  score.parts.flatMap(({ because }) => because).find(({ kind }) => kind === 'retest')?.points ?? -1;
 const repairPoints = ({ score }: DebriefFacts): number =>
   score.parts.find(({ part }) => part === 'repair')?.points ?? -1;
 const drives = (log: readonly LogEntry[]) =>
@@ -62,28 +88,31 @@ const noted = (log: readonly LogEntry[], note: string): number =>
   log.find((entry) => entry.note === note)?.id ?? -1;
 
 describe('tight as a drum', () => {
-  test('everything that a hand gauge and a meter can ask, the unit answers as a good one would', () => {
-    const { log, bearing } = sit('tight-as-a-drum', fullJob('tight-as-a-drum'));
-    const column = noted(log, 'Trip, column and sense');
-    const before = log.filter(({ id, about }) => id < column && about === 'reading').map(({ id }) => id);
-    expect(before.length).toBeGreaterThan(5);
-    expect(bearing(before)).toEqual([]);
-  });
-
-  test('the water column tells it: the switch is back within half an inch', () => {
-    const { log, bearing } = sit('tight-as-a-drum', fullJob('tight-as-a-drum'));
-    const back = noted(log, 'Sense is back already');
-    expect(bearing([back])).toEqual([back]);
-  });
+  test(
+    'everything that a hand gauge and a meter can ask speaks for the unit; the water column tells',
+    () => {
+      const { chanceAfter, log } = chances('tight-as-a-drum', 'unit');
+      const column = noted(log, 'Trip, column and sense');
+      // The complaint, a unit that holds, a switch that makes and lets go.
+      expect(chanceAfter(column - 1)).toBeLessThan(chanceAfter(0));
+      const last = log.filter(({ note }) => note === 'Sense is back already').at(-1)?.id ?? -1;
+      expect(chanceAfter(last)).toBeGreaterThan(0.95);
+    },
+    WEIGHING_MS,
+  );
 });
 
 describe('nine volts and still a code', () => {
-  test('at rest and under vacuum, solenoid off, the ground wire looks as good as a new one', () => {
-    const { log, bearing } = sit('nine-volts-and-still-a-code', fullJob('nine-volts-and-still-a-code'));
-    const loaded = noted(log, 'Sense under vacuum, solenoid on');
-    expect(bearing([loaded])).toEqual([loaded]);
-    expect(bearing(log.filter(({ id }) => id > 1 && id < loaded).map(({ id }) => id))).toEqual([]);
-  });
+  test(
+    'at rest and under vacuum, solenoid off, the ground wire looks as good as a new one',
+    () => {
+      const { chanceAfter, noted: at } = chances('nine-volts-and-still-a-code', 'ground-wire');
+      expect(at('Three times alike')).toBeLessThan(0.5);
+      expect(at('Ground side at the plug, commanded on')).toBeGreaterThan(0.95);
+      expect(chanceAfter(0)).toBeLessThan(0.3);
+    },
+    WEIGHING_MS,
+  );
 
   test('clicks through the new wire do not prove it, for they came through the old one too', () => {
     const passage = `solenoid on
@@ -97,18 +126,21 @@ solenoid off
       'renew ground-wire\nlead meter-red to cavity-3-back\n',
     );
     const again = shown.replace('release shut\nlead meter-red to cavity-3-back\n', 'release shut\n');
-    expect(repairPoints(sit('nine-volts-and-still-a-code', again).facts)).toBe(0);
+    expect(retestPoints(sit('nine-volts-and-still-a-code', again).facts)).toBe(0);
     expect(
       repairPoints(sit('nine-volts-and-still-a-code', fullJob('nine-volts-and-still-a-code')).facts),
-    ).toBe(20);
+    ).toBe(10);
   });
 });
 
 describe('voltage at the plug', () => {
-  test('the voltage on the parted feed is the same from a good controller', () => {
-    const { log, bearing } = sit(
-      'voltage-at-the-plug',
-      `accept
+  test(
+    'the voltage on the parted feed says nothing against the controller',
+    () => {
+      const { log, chanceAfter, verdict } = chances(
+        'voltage-at-the-plug',
+        'controller',
+        `accept
 part plug
 meter volts-dc
 lead meter-red to harness-1
@@ -119,11 +151,14 @@ log "Ghost"
 verdict controller cites 1
 close
 `,
-    );
-    expect(log[0]?.seen.meter.display.value).toBeGreaterThan(5.4);
-    expect(log[0]?.seen.meter.display.value).toBeLessThan(6);
-    expect(bearing([1])).toEqual([]);
-  });
+      );
+      expect(log[0]?.seen.meter.display.value).toBeGreaterThan(5.4);
+      expect(log[0]?.seen.meter.display.value).toBeLessThan(6);
+      expect(chanceAfter(1)).toBeLessThan(2 * chanceAfter(0));
+      expect(verdict.weight).toBeLessThan(0.25);
+    },
+    WEIGHING_MS,
+  );
 
   test('a new controller that has not been heard to drive the solenoid is not proven', () => {
     const passage = `key on
@@ -141,18 +176,24 @@ log "Clicks"
 `;
     const { facts } = sit('voltage-at-the-plug', changed('voltage-at-the-plug', passage, 'key on\n'));
     expect(facts.verdict.right).toBe(true);
-    expect(repairPoints(facts)).toBe(0);
+    expect(retestPoints(facts)).toBe(0);
   });
 });
 
 describe('everyone looked', () => {
-  test('an eye finds nothing on the cap, smoke does', () => {
-    const { log, bearing } = sit('everyone-looked', fullJob('everyone-looked'));
-    const look = log.find(({ about }) => about === 'finding');
-    expect(look?.seen.findings.at(-1)).toMatchObject({ at: 'filler-cap', signs: ['nothing-wrong'] });
-    expect(bearing([look?.id ?? -1])).toEqual([]);
-    expect(bearing([noted(log, 'Smoke')])).toEqual([noted(log, 'Smoke')]);
-  });
+  test(
+    'an eye finds nothing on the cap, smoke does',
+    () => {
+      const { log, chanceAfter, noted: at } = chances('everyone-looked', 'filler-cap');
+      const look = log.find(({ seen }) => seen.findings.at(-1)?.at === 'filler-cap');
+      expect(look?.seen.findings.at(-1)).toMatchObject({ at: 'filler-cap', signs: ['nothing-wrong'] });
+      const looked = look?.id ?? -1;
+      expect(chanceAfter(looked)).toBeLessThanOrEqual(chanceAfter(looked - 1) * 1.1);
+      expect(at('Smoke')).toBeGreaterThan(0.9);
+      expect(at('Smoke')).toBeGreaterThan(2 * chanceAfter(looked));
+    },
+    WEIGHING_MS,
+  );
 });
 
 describe('the unit on the shelf', () => {
@@ -165,24 +206,34 @@ describe('the unit on the shelf', () => {
     expect(gaugeAt('Sense under vacuum, and it holds')).toBeGreaterThan(55);
   });
 
-  test('to say so without a reading is a guess, and is paid as one', () => {
-    const { facts } = sit('the-unit-on-the-shelf', 'accept\nverdict nothing-wrong\nclose\n');
-    expect(facts.verdict.right).toBe(true);
+  test('to say so without a reading is a guess: leaving the parts in is worth what is carried', () => {
+    const sitting = sat('the-unit-on-the-shelf', 'accept\nverdict nothing-wrong\nclose\n');
+    const nothing = madeUpEvidence(sitting.view(), { weight: 0 });
+    const facts = debrief(scenarioOf('the-unit-on-the-shelf'), sitting.record(), nothing, EASY_PAR);
+    expect(facts.ok && facts.value.verdict.right).toBe(true);
     // Bound of the assessment design: guesser at most 25.
-    expect(facts.score.total).toBeLessThanOrEqual(25);
-    expect(repairPoints(facts)).toBe(4);
+    expect(facts.ok ? facts.value.score.total : 100).toBeLessThanOrEqual(25);
+    expect(facts.ok ? repairPoints(facts.value) : -1).toBe(0);
   });
 });
 
 describe('the quarry road', () => {
-  test('standing still everything measures as it should; moved, it does not', () => {
-    const { log, bearing } = sit('the-quarry-road', fullJob('the-quarry-road'));
-    const moved = noted(log, 'Highest on the feed, plug moved');
-    const still = log.filter(({ id }) => id > 1 && id < moved).map(({ id }) => id);
-    expect(still.length).toBeGreaterThan(7);
-    expect(bearing(still)).toEqual([]);
-    expect(bearing([moved])).toEqual([moved]);
-  });
+  test(
+    'standing still everything measures as it should; moved, it does not',
+    () => {
+      const { log, chanceAfter, noted: at } = chances('the-quarry-road', 'plug');
+      const moved = noted(log, 'Highest on the feed, plug moved');
+      expect(chanceAfter(moved - 1)).toBeLessThan(0.6);
+      expect(at('Highest on the feed, plug moved')).toBeGreaterThan(chanceAfter(moved - 1));
+      expect(
+        log.findIndex(({ seen }) => seen.findings.at(-1)?.signs.includes('terminal-slack')),
+      ).toBeGreaterThan(moved);
+      expect(
+        chanceAfter(log.find(({ seen }) => seen.findings.at(-1)?.how === 'drag')?.id ?? -1),
+      ).toBeGreaterThan(0.95);
+    },
+    WEIGHING_MS,
+  );
 
   test('the drag gauge names the terminal, and the eye sees nothing there', () => {
     const { log } = sit('the-quarry-road', fullJob('the-quarry-road'));
@@ -205,8 +256,8 @@ describe('third unit this year', () => {
     const bench = log.find((entry) => entry.note === 'New unit under vacuum');
     expect(bench?.seen.gauge.needleKPa).toBeGreaterThan(55);
     expect(bench?.seen.meter.display.value).toBeLessThan(0.1);
-    // What the road has refuted is not proven.
-    expect(repairPoints(facts)).toBe(0);
+    // What the road has refuted is not proven; the hoses are on again, and that is all.
+    expect(repairPoints(facts)).toBe(2);
     const judged = drives(log)
       .at(-1)
       ?.filter(({ outcome }) => outcome !== 'not-run');
@@ -229,6 +280,6 @@ describe('another code this time', () => {
     const { facts, log } = sit('another-code-this-time', half);
     expect(facts.verdict.right).toBe(true);
     expect(drives(log).at(-1)?.at(-1)?.outcome).toBe('failed');
-    expect(repairPoints(facts)).toBe(0);
+    expect(repairPoints(facts)).toBe(2);
   });
 });

@@ -123,13 +123,3 @@ export function bookMinutes(action: SittingAction): number {
 export function priceOf(item: ItemId): number {
   return PRICES[item];
 }
-
-/** What a job of a level may take before economy suffers: book minutes, and dollars spent on parts not needed. */
-export const ALLOWANCES: Readonly<
-  Record<1 | 2 | 3 | 4, { readonly minutes: number; readonly wastedMoney: number }>
-> = {
-  1: { minutes: 90, wastedMoney: 40 },
-  2: { minutes: 100, wastedMoney: 30 },
-  3: { minutes: 110, wastedMoney: 20 },
-  4: { minutes: 120, wastedMoney: 10 },
-};
