@@ -63,33 +63,44 @@ describe('repeats of what comes and goes', () => {
     const worths = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9].map((quiet) => {
       const shown = Array.from({ length: quiet }, () => click('listen', true));
       chances = evidence.after([0.5, 0.5], quiet === 0 ? new Map() : new Map([[0, shown]]));
-      return worthOfRepeat(chances, evidence, 0, false);
+      return worthOfRepeat(chances, evidence, 0);
     });
     for (const [i, worth] of worths.entries()) if (i > 1) expect(worth).toBeLessThan(worths[i - 1] ?? 0);
     expect(worths.at(-1)).toBeLessThan((worths[0] ?? 0) / 1.5);
-    expect(worthOfRepeat([0.5, 0.5], evidence, 1, false)).toBe(0);
-    expect(worthOfRepeat([1, 0], evidence, 0, false)).toBe(0);
+    expect(worthOfRepeat([0.5, 0.5], evidence, 1)).toBe(0);
+    expect(worthOfRepeat([1, 0], evidence, 0)).toBe(0);
   });
 
   it('by hand: from even, at chance 0.5, a repeat tells 1 − 0.75·H(1/3) = 0.311 bits', () => {
     // It shows in one of four; then it is certain. Else two to one are left: H(1/3) = 0.9183.
-    expect(worthOfRepeat([0.5, 0.5], twoWays(0.5), 0, false)).toBeCloseTo(1 - 0.75 * 0.9182958, 6);
+    expect(worthOfRepeat([0.5, 0.5], twoWays(0.5), 0)).toBeCloseTo(1 - 0.75 * 0.9182958, 6);
   });
 
-  it('what shows only when the harness is moved stays quiet in a test that does not move it', () => {
+  describe('what shows only when the harness is moved', () => {
     const moved = madeUp('loose', 'plug', 'x', {
       faces: { chance: 0.5, trialOf: 'moved', good: [], bad: [faultOf('always-loose')] },
     });
     const shown = (mark: string) => [...mark].map((one) => [click('tug', one === 'y')]);
-    const table = { tests: ['tug'], outcomes: [[shown('yyyy'), shown('ynyn')]] };
-    const evidence = new TestEvidence([sound, moved], table);
-    expect(worthOfRepeat([0.5, 0.5], evidence, 0, false)).toBe(0);
-    expect(worthOfRepeat([0.5, 0.5], evidence, 0, true)).toBeGreaterThan(0.2);
-    const [, one = 0] = evidence.after([0.5, 0.5], new Map([[0, [click('tug', true)]]]));
-    const [, four = 0] = evidence.after(
-      [0.5, 0.5],
-      new Map([[0, [1, 2, 3, 4].map(() => click('tug', true))]]),
-    );
-    expect(four).toBeLessThan(one / 2);
+    const inTest = (test: string): TestEvidence =>
+      new TestEvidence([sound, moved], { tests: [test], outcomes: [[shown('yyyy'), shown('ynyn')]] });
+    const quiet = (evidence: TestEvidence, runs: number): number =>
+      evidence.after([0.5, 0.5], new Map([[0, Array.from({ length: runs }, () => click('tug', true))]]))[1] ??
+      0;
+
+    it('is less and less likely with every quiet run of a test that moves it', () => {
+      const evidence = inTest('wiggle-feed');
+      expect(worthOfRepeat([0.5, 0.5], evidence, 0)).toBeGreaterThan(0.2);
+      expect(quiet(evidence, 1)).toBeLessThan(0.4);
+      expect(quiet(evidence, 4)).toBeLessThan(quiet(evidence, 1) / 2);
+    });
+
+    it('stays as it lies in one that does not: quiet runs take nothing from it, but a bad one shows it', () => {
+      const evidence = inTest('feed-drop');
+      expect(worthOfRepeat([0.5, 0.5], evidence, 0)).toBe(0);
+      expect(quiet(evidence, 1)).toBeCloseTo(0.5, 9);
+      expect(quiet(evidence, 4)).toBeCloseTo(0.5, 9);
+      const [, bad = 0] = evidence.after([0.5, 0.5], new Map([[0, [click('tug', false)]]]));
+      expect(bad).toBeGreaterThan(0.8);
+    });
   });
 });

@@ -1,4 +1,5 @@
 import { normalised } from './information.ts';
+import { movesHarness } from './movesHarness.ts';
 import { casesOf, keyOfFaults, type OutcomeTable } from './OutcomeTable.ts';
 import type { Shown } from './Shown.ts';
 import { shownTest } from './ShownTest.ts';
@@ -45,7 +46,11 @@ export class TestEvidence {
   sheet(test: number): TestSheet {
     let sheet = this.sheets[test];
     if (sheet === undefined) {
-      sheet = new TestSheet(this.table.outcomes[test] ?? [], this.cases);
+      sheet = new TestSheet(
+        this.table.outcomes[test] ?? [],
+        this.cases,
+        movesHarness(this.table.tests[test] ?? ''),
+      );
       this.sheets[test] = sheet;
     }
     return sheet;

@@ -19,12 +19,15 @@ interface Foreteller {
   readonly faces: FacesInTest | null;
 }
 
-/** At each trial, or at each run of the test, the bad face shows by this chance. */
+/**
+ * By this chance the bad face shows: at each trial, at each run of a test that moves the harness, or as the harness
+ * happens to lie. That is the same for all tests that do not move it, so that a quiet one takes nothing from the suspect.
+ */
 interface FacesInTest {
   readonly chance: number;
   readonly good: number;
   readonly bad: number;
-  readonly by: 'trial' | 'run';
+  readonly by: 'trial' | 'run' | 'lie';
 }
 
 /** One thing that the test may show: a draw of a row, with the share of it among what a suspect shows. */
@@ -37,6 +40,8 @@ export interface TestSample {
 /** How many of a suspect's draws stand for what a test may show; of one that comes and goes, more. */
 const SAMPLES = 2;
 const MOST_SAMPLES = 4;
+/** Draws that are so many times as likely by themselves as by the two faces are something between the two. */
+const BETWEEN_FACES = 10;
 /** A face shows where what was seen is so many times as likely under it. */
 const TOLD_APART = 2;
 
@@ -53,7 +58,12 @@ export class TestSheet {
   private readonly shown = new Map<number, ShownTest>();
   private readonly under = new Map<number, Float64Array>();
 
-  constructor(cases: readonly TestDraws[], suspects: readonly SuspectCases[]) {
+  /** `moves` tells whether the test moves the harness. */
+  constructor(
+    cases: readonly TestDraws[],
+    suspects: readonly SuspectCases[],
+    private readonly moves: boolean,
+  ) {
     const numbers = new Map<TestDraws, number>();
     this.rowOf = cases.map((row) => {
       let number = numbers.get(row);
@@ -88,7 +98,7 @@ export class TestSheet {
   samplesOf(suspect: number): readonly TestSample[] {
     const { own, faces } = this.foretellerFor(suspect);
     if (faces === null) return this.drawsOf(own, SAMPLES, 1);
-    if (faces.by === 'run' || this.trialsInRow(own) > 1) return this.drawsOf(own, MOST_SAMPLES, 1);
+    if (faces.by !== 'trial' || this.trialsInRow(own) > 1) return this.drawsOf(own, MOST_SAMPLES, 1);
     return [
       ...this.drawsOf(faces.good, SAMPLES, 1 - faces.chance),
       ...this.drawsOf(faces.bad, SAMPLES, faces.chance),
@@ -110,10 +120,10 @@ export class TestSheet {
     return value;
   }
 
-  /** Chance that one run shows the bad face of this suspect; 0 where it has none, or the test cannot tell it. */
+  /** Chance that another run shows the bad face of this suspect; 0 where it has none, or the test cannot tell it. */
   showing(suspect: number): number {
     const { own, faces } = this.foretellerFor(suspect);
-    if (faces === null) return 0;
+    if (faces === null || faces.by === 'lie') return 0;
     if (faces.by === 'run') return faces.chance;
     if (!this.tellsApart(this.rows[faces.bad]?.[0] ?? [], faces.bad, faces.good)) return 0;
     let quiet = 1;
@@ -129,7 +139,11 @@ export class TestSheet {
     if (faces.bad !== null) {
       const bad = this.rowAt(faces.bad);
       if (bad === good) return alwaysGood;
-      return { own: ownRow, beside: [], faces: { chance: faces.chance, good, bad, by: 'trial' } };
+      const inTest = { chance: faces.chance, good, bad, by: 'trial' } as const;
+      // Where many trials make one reading, it lies between the faces: then the draws themselves foretell it.
+      if (this.liesBetween(ownRow, inTest))
+        return { own: ownRow, beside: beside.map((one) => this.rowAt(one)), faces: null };
+      return { own: ownRow, beside: [], faces: inTest };
     }
     // Movements cannot be told one from another in a test: what the draws showed of the bad face stands for it.
     const draws = this.rows[ownRow] ?? [];
@@ -138,7 +152,18 @@ export class TestSheet {
     this.rows.push(bad);
     // One imagined draw, half of it bad, keeps four draws from claiming a certainty.
     const chance = (bad.length + 0.5) / (draws.length + 1);
-    return { own: ownRow, beside: [], faces: { chance, good, bad: this.rows.length - 1, by: 'run' } };
+    return {
+      own: ownRow,
+      beside: [],
+      faces: { chance, good, bad: this.rows.length - 1, by: this.moves ? 'run' : 'lie' },
+    };
+  }
+
+  private liesBetween(row: number, faces: FacesInTest): boolean {
+    const trials = this.trialsInRow(row);
+    return (this.rows[row] ?? []).some(
+      (shown) => this.underRow(row, shown) > BETWEEN_FACES * this.comesAndGoes(shown, faces, trials),
+    );
   }
 
   private tellsApart(shown: readonly Shown[], own: number, other: number): boolean {
@@ -192,12 +217,14 @@ export class TestSheet {
     let log = 0;
     const [shownGood, shownBad]: [Shown[], Shown[]] = [[], []];
     let [before, asGood, asBad]: [readonly Shown[], number, number] = [[], 1, 1];
-    for (const trial of trialsOf(shown, by === 'run' ? runs : trials)) {
+    const count = by === 'lie' ? 1 : by === 'run' ? runs : trials;
+    for (const trial of trialsOf(shown, count)) {
       if (!areTheSame(trial, before))
         [asGood, asBad] = [this.underRow(good, trial), this.underRow(bad, trial)];
       before = trial;
       const better = Math.max(asGood, asBad);
-      if (better > 0) log += ln(((1 - chance) * asGood + chance * asBad) / better);
+      const mixed = (1 - chance) * asGood + chance * asBad;
+      if (better > 0) log += ln((by === 'lie' ? Math.max(mixed, asGood) : mixed) / better);
       (asGood >= asBad ? shownGood : shownBad).push(...trial);
     }
     return exp(log) * this.underRow(good, shownGood) * this.underRow(bad, shownBad);

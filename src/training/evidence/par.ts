@@ -1,5 +1,4 @@
 import type { ItemId } from '../../sim/devices/items.ts';
-import { eachStep } from '../../sim/rigs/standardTests/eachStep.ts';
 import type { StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import { testMinutes } from '../../sim/rigs/standardTests/testMinutes.ts';
@@ -169,7 +168,7 @@ class PlanInWork {
     for (const number of this.quiet) {
       const test = tests[number];
       if (test === undefined || trialsIn(this.runs.get(number) ?? []) >= MOST_TRIALS) continue;
-      const bits = worthOfRepeat(this.chances, evidence, number, movesHarness(test));
+      const bits = worthOfRepeat(this.chances, evidence, number);
       if (bits < LEAST_BITS) continue;
       const takes = test.id === standing ? minutesAgain(test) : (minutes[number] ?? 0);
       const next = { test: number, bits, minutes: Math.max(takes, LEAST_MINUTES) };
@@ -182,11 +181,6 @@ class PlanInWork {
     this.steps.push({ test: test.id, again: this.steps.at(-1)?.test === test.id });
     return this.bench.show(test);
   }
-}
-
-/** Whether a run moves the harness: without that, what shows only when it is moved stays as it was. */
-function movesHarness({ steps }: StandardTest): boolean {
-  return eachStep(steps).some(({ kind }) => kind === 'wiggle');
 }
 
 /** Whether yes, no and words of a run are those of the runs before it. */
