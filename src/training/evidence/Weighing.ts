@@ -36,6 +36,8 @@ export class Weighing {
   private readonly pending: Checkpoint[] = [];
   /** What was shown by so many questions, as last worked out. */
   private known: { readonly asked: number; readonly posterior: Posterior };
+  /** After the verdict, what the same questions left: marks often cite alike. */
+  private told: Map<string, Posterior> | null = null;
   readonly prior: Posterior;
 
   /** `complaints` tell what the drives before the work order melted; null where there were none. */
@@ -68,7 +70,8 @@ export class Weighing {
       if (next !== undefined) {
         this.know(next.asked);
         // After the verdict nothing more is asked of them.
-        if (next.entry !== null) this.likelihood.forget(this.benches.allot(this.known.posterior.suspects));
+        if (next.entry === null) this.told = new Map();
+        else this.likelihood.forget(this.benches.allot(this.known.posterior.suspects));
         this.pending.shift();
         reached = next;
         turns++;
@@ -112,6 +115,10 @@ export class Weighing {
   }
 
   private posteriorOf(numbers: readonly number[]): Posterior {
-    return posteriorOf(this.beliefs, this.likelihood, this.watch.asked, numbers);
+    const key = numbers.join();
+    const posterior =
+      this.told?.get(key) ?? posteriorOf(this.beliefs, this.likelihood, this.watch.asked, numbers);
+    this.told?.set(key, posterior);
+    return posterior;
   }
 }
