@@ -4,7 +4,7 @@ import type { FaultChoice } from '../../src/sim/world/WorldPort.ts';
 import { Coached } from './Coached.ts';
 
 // Whole sittings, every suspect's own bench beside them.
-vi.setConfig({ testTimeout: 120_000 });
+vi.setConfig({ testTimeout: 300_000 });
 
 const wrong = (fault: string, severity = 0.5): readonly FaultChoice[] => [{ fault, severity }];
 

@@ -6,7 +6,7 @@ import { WorkDone } from '../../src/training/coach/WorkDone.ts';
 import { Hands } from './support.ts';
 
 // Some sixty tests on a truck each.
-vi.setConfig({ testTimeout: 60_000 });
+vi.setConfig({ testTimeout: 120_000 });
 
 /** A drive is no test of a table, and it takes hours. */
 const TESTS = STANDARD_TEST_IDS.filter((id) => id !== 'road-test');
