@@ -3,6 +3,7 @@ import { Random } from '../../src/base/Random.ts';
 import { KEPT_TABLES_FILE, keptTables } from '../../src/cli/keptTables.ts';
 import { complaintOf } from '../../src/training/evidence/complaint.ts';
 import { DRAW_SEEDS } from '../../src/training/evidence/environment.ts';
+import { itemGroups } from '../../src/training/evidence/equivalence.ts';
 import { casesOf, outcomesOf } from '../../src/training/evidence/OutcomeTable.ts';
 import { keptAnswer } from '../../src/training/evidence/packTables.ts';
 import type { Shown } from '../../src/training/evidence/Shown.ts';
@@ -67,5 +68,11 @@ describe('the kept evidence tables', () => {
       if (suspect === undefined) throw new Error('no such suspect');
       expect(complaintsFor(drives)[s], suspect.id).toEqual(complaintOf(suspect, environment, drives));
     }
+  });
+
+  it('hold the groups of items that follow from them', () => {
+    if (tables === null) return expect(tables).not.toBeNull();
+    const groups = itemGroups(tables.evidence);
+    for (const { item } of tables.suspects) expect(tables.groupOf(item)).toEqual(groups[item] ?? [item]);
   });
 });
