@@ -1,13 +1,15 @@
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
-import { SMOKE_PLACES, type SmokePlace } from '../../sim/devices/places.ts';
 import type { Action } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { SittingAction } from '../sitting/SittingAction.ts';
 import { answer } from './answer.ts';
-import { beginsTrial, energises, type ListenedFor, Listening } from './Listening.ts';
-import type { About, Question, Trials } from './Question.ts';
+import { findingKey, isOfBench, writesFinding } from './deeds.ts';
+import { HandCount } from './HandCount.ts';
+import { energises, type ListenedFor, Listening } from './Listening.ts';
+import type { About, Question } from './Question.ts';
 import type { Shown } from './Shown.ts';
 import { Sight } from './Sight.ts';
+import { SmokeLook } from './SmokeLook.ts';
 import { type SetUp, setUpOf } from './setUp.ts';
 
 /** One step that every world takes alike: an action, a mark or a look to remember, or a question to answer. */
@@ -30,34 +32,9 @@ const AFTER_STROKE_TICKS: Tick = secondsToTicks(1);
 /** What a log entry takes in of the time before it. */
 const ENTRY_TICKS: Tick = secondsToTicks(10);
 const HOLD_TICKS: Tick = secondsToTicks(20);
-const SMOKE_STOOD_TICKS: Tick = secondsToTicks(10);
-/** It takes a minute through a hose and some minutes through a tank. */
-const SMOKE_AFTER: readonly Tick[] = [60, 220].map(secondsToTicks);
 const WATCH_SWITCH_TICKS: Tick = secondsToTicks(0.2);
 /** Least vacuum that anyone calls a hold, kPa. */
 const HELD_KPA = 3;
-
-const LETS_AIR_IN: ReadonlySet<SittingAction['kind']> = new Set([
-  'fit',
-  'take-off',
-  'swap-unit',
-  'renew',
-  'road-test',
-]);
-const WRITES_FINDING: ReadonlySet<SittingAction['kind']> = new Set(['look', 'listen', 'drag-test']);
-const PAPERWORK: ReadonlySet<SittingAction['kind']> = new Set([
-  'accept-job',
-  'log',
-  'read-codes',
-  'wait',
-  'wait-steady',
-  'annotate',
-  'skip-step',
-  'mark-item',
-  'ask-coach',
-  'give-verdict',
-  'close-job',
-]);
 
 /**
  * Watches the true bench and takes down what was steadily shown, heard or found, as questions that every other world
@@ -75,13 +52,12 @@ export class ShownWatch {
   private verdictGiven = false;
   private setUp: SetUp;
   private since: Tick;
-  private strokes = 0;
-  private trials: Trials = { energised: 0, drawn: 0, moved: 0 };
+  private readonly hands = new HandCount();
   private readonly listening = new Listening();
   private settledSince: Tick | null = null;
   private stillSince: Tick | null = null;
   private holding: Tick | null = null;
-  private readonly smokeSince = new Map<SmokePlace, Tick>();
+  private readonly smoke = new SmokeLook();
   private runSince: Tick;
 
   constructor(seen: Observation) {
@@ -94,22 +70,21 @@ export class ShownWatch {
   acted(action: SittingAction, seen: Observation): void {
     if (action.kind === 'give-verdict') this.verdictGiven = true;
     if (this.verdictGiven) return;
-    if (!PAPERWORK.has(action.kind))
-      this.script.push({ kind: 'act', tick: seen.tick, action: action as Action });
-    this.count(action);
+    if (isOfBench(action)) this.script.push({ kind: 'act', tick: seen.tick, action });
+    this.hands.count(action);
     if (action.kind === 'log' || action.kind === 'read-codes') {
       this.askAtOnce(action.kind, seen);
       this.writeEntry(seen.tick);
       return;
     }
-    if (PAPERWORK.has(action.kind)) return;
+    if (!isOfBench(action)) return;
     this.settleSetUp(seen);
-    if (WRITES_FINDING.has(action.kind)) {
+    if (writesFinding(action)) {
       this.ask({ about: 'finding' }, findingKey(action, this.setUp, seen), seen);
     }
     if (action.kind === 'road-test') this.ask({ about: 'drive' }, 'drive', seen);
     if (action.kind === 'pull-fuse') this.ask({ about: 'fuse' }, `fuse ${seen.renewed.join('+')}`, seen);
-    if (WRITES_FINDING.has(action.kind) || action.kind === 'road-test') this.writeEntry(seen.tick);
+    if (writesFinding(action) || action.kind === 'road-test') this.writeEntry(seen.tick);
     this.listenAfter(action, seen);
   }
 
@@ -130,24 +105,14 @@ export class ShownWatch {
     this.lookAtGauge(seen, this.stillSince);
     this.lookAtLights(seen);
     this.lookAtReader(seen);
-    this.lookAtSmoke(seen);
-  }
-
-  private count(action: SittingAction): void {
-    const { energised, drawn, moved } = this.trials;
-    if (beginsTrial(action)) this.trials = { ...this.trials, energised: energised + 1 };
-    if (action.kind === 'wiggle' || action.kind === 'road-test')
-      this.trials = { ...this.trials, moved: moved + 1 };
-    if (action.kind === 'stroke') {
-      this.strokes += action.depth;
-      this.trials = { ...this.trials, drawn: drawn + 1 };
+    for (const { at, setUp } of this.smoke.due(seen, this.setUp, this.since, (name) => this.done.has(name))) {
+      this.once({ about: 'smoke', at }, setUp, seen);
     }
-    if (LETS_AIR_IN.has(action.kind) || (action.kind === 'release' && action.open)) this.strokes = 0;
   }
 
   /** A new set-up begins where the hands have changed anything; everything may be asked again in it. */
   private settleSetUp(seen: Observation): void {
-    const now = setUpOf(seen, this.strokes);
+    const now = setUpOf(seen, this.hands.strokes);
     const same = (Object.keys(now) as (keyof SetUp)[]).every((part) => now[part] === this.setUp[part]);
     if (same) return;
     this.setUp = now;
@@ -156,7 +121,7 @@ export class ShownWatch {
     this.holding = null;
     this.stillSince = null;
     this.done.clear();
-    this.smokeSince.clear();
+    this.smoke.beginAgain();
   }
 
   private listenAfter(action: SittingAction, seen: Observation): void {
@@ -173,7 +138,7 @@ export class ShownWatch {
 
   /** A run down the water column begins with the first stroke, one up with the bleed or the release. */
   private noteRun(action: SittingAction, tick: Tick): void {
-    if (action.kind !== 'stroke' || this.strokes <= action.depth) this.runSince = tick;
+    if (action.kind !== 'stroke' || this.hands.strokes <= action.depth) this.runSince = tick;
   }
 
   private watchWater(seen: Observation): void {
@@ -257,28 +222,6 @@ export class ShownWatch {
     this.once({ about: 'reader-state' }, `state ${tools} ${air}`, seen);
   }
 
-  /** Smoke that has stood for a while is taken in where it is; where there is none, only time tells. */
-  private lookAtSmoke(seen: Observation): void {
-    const { smoke } = seen;
-    if (smoke.gas === 'off') return;
-    const { air, circuit } = this.setUp;
-    const key = `${this.setUp.smoke} ${air} ${circuit}`;
-    for (const at of SMOKE_PLACES) {
-      if (!smoke.seenAt.includes(at)) this.smokeSince.delete(at);
-      else if (!this.smokeSince.has(at)) this.smokeSince.set(at, seen.tick);
-      else if (seen.tick - (this.smokeSince.get(at) ?? 0) >= SMOKE_STOOD_TICKS) {
-        this.once({ about: 'smoke', at }, `smoke ${at} ${key}`, seen);
-      }
-    }
-    for (const [after, ticks] of SMOKE_AFTER.entries()) {
-      if (seen.tick - this.since < ticks) continue;
-      for (const at of SMOKE_PLACES) {
-        if (smoke.seenAt.includes(at) || this.done.has(`smoke ${at} ${key}`)) continue;
-        this.once({ about: 'smoke', at }, `no smoke ${after} ${at} ${key}`, seen);
-      }
-    }
-  }
-
   private askAtOnce(kind: 'log' | 'read-codes', seen: Observation): void {
     if (kind === 'read-codes') {
       const drives = this.script.filter(
@@ -306,14 +249,8 @@ export class ShownWatch {
 
   private ask(about: About, setUp: string, seen: Observation): void {
     const bothFaces = about.about === 'meter' && seen.meter.extremes !== 'off';
-    const question: Question = { ...about, tick: seen.tick, setUp, trials: this.trials, bothFaces };
+    const question: Question = { ...about, tick: seen.tick, setUp, trials: this.hands.trials, bothFaces };
     this.script.push({ kind: 'ask', tick: seen.tick, question, number: this.asked.length });
     this.asked.push({ question, shown: answer(question, seen, this.sight) });
   }
-}
-
-function findingKey(action: SittingAction, { circuit, air }: SetUp, seen: Observation): string {
-  if (action.kind === 'drag-test') return `drag ${action.cavity} ${seen.renewed.join('+')}`;
-  if (action.kind !== 'look' && action.kind !== 'listen') return action.kind;
-  return `${action.kind} ${action.at} ${action.kind === 'listen' ? `${circuit} ${air}` : seen.renewed.join('+')}`;
 }
