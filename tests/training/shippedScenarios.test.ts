@@ -116,7 +116,7 @@ describe.each(scenarios.map((scenario) => [scenario.id, scenario] as const))('%s
       const found = debrief(scenario, record, madeUpEvidence(view, { weight: 1 }), EASY_PAR);
       if (!found.ok) throw new Error(JSON.stringify(found.error));
       facts = found.value;
-    });
+    }, 60_000);
 
     test('scores 90 or more, names what is wrong, proves its repair, breaks nothing', () => {
       // Bound of the assessment design: careful at least 90.
