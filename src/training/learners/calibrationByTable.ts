@@ -13,6 +13,8 @@ import { type RandomBench, workAtRandom } from './randomHands.ts';
 import type { ToolFactor } from './ToolFactor.ts';
 import { Weigher } from './weighByTable.ts';
 
+const MOST_TESTS = 9;
+
 /** One random sitting on a bare bench, weighed by the kept tables as simulated learners are. */
 export function calibrationByTable(
   tables: EvidenceTables,
@@ -22,7 +24,7 @@ export function calibrationByTable(
   const random = Random.of(seed, 'calibration');
   const truth = calibrationTruth(tables.suspects, tables.environment, seed, random);
   const weigher = weigherFor(truth, tables, factor);
-  const notes = workAtRandom(bareBench(truth, tables, seed), weigher, tables, random);
+  const notes = workAtRandom(bareBench(truth, tables, seed), weigher, tables, random, MOST_TESTS);
   return claimByTable(seed, truth, weigher, notes, tables);
 }
 

@@ -14,13 +14,15 @@ import { LearnersBench } from './LearnersBench.ts';
 import { carriedBy, type Note } from './Note.ts';
 import { workAtRandom } from './randomHands.ts';
 import type { ToolFactor } from './ToolFactor.ts';
-import type { Weigher } from './weighByTable.ts';
 
 /** What the evidence of one sitting claims: by every suspect's own bench, as the score weighs it, and by the kept tables. */
 export interface LiveClaims {
   readonly live: CalibrationClaim;
   readonly byTable: CalibrationClaim;
 }
+
+/** More would take minutes of every suspect's bench. */
+const MOST_TESTS = 6;
 
 /**
  * One random sitting with its log, and a verdict on the leading item that cites only what speaks for it, weighed as any
@@ -39,6 +41,7 @@ export function calibrationLive(tables: EvidenceTables, factor: ToolFactor, seed
     weigher,
     tables,
     random,
+    MOST_TESTS,
   );
   const begun = SittingEvidence.begin(scenario, sitting.record(), tables);
   assert(begun.ok, 'a sitting that was sat can be weighed', { seed });
@@ -68,10 +71,7 @@ function work(evidence: SittingEvidence): void {
 }
 
 /** Of each test that speaks for an item the entry that speaks clearest, eight at most. */
-function confirming(
-  notes: readonly Note[],
-  chanceOn: (some: readonly Note[]) => number,
-): readonly number[] {
+function confirming(notes: readonly Note[], chanceOn: (some: readonly Note[]) => number): readonly number[] {
   const before = chanceOn([]);
   const best = new Map<string, { readonly entry: number; readonly chance: number }>();
   const entries = new Map(notes.map(({ entry, test }) => [entry, test]));

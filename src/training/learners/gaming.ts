@@ -27,7 +27,8 @@ const RITUALS: readonly StandardTestId[] = [
   'hold-capped',
 ];
 
-const LOOKS: readonly StandardTestId[] = ['codes-and-freeze-data', 'look-around', 'meter-on-battery'];
+/** Something to cite. */
+const TOKEN: readonly StandardTestId[] = ['codes-and-freeze-data', 'meter-on-battery'];
 
 /** Does every test that there is, writes everything down, and then names any card and cites anything. */
 export const logsEverything: Learner = (bench) => {
@@ -50,11 +51,11 @@ export const namesTheFavourite: Learner = (bench) => {
   mendByRitual(hands, item);
 };
 
-/** Looks about, then marks the whole board: one item convicted, all others cleared, each with whatever entries there are. */
+/** Marks the whole board with next to nothing seen: one item convicted, all others cleared, each with all entries there are. */
 export const marksAll: Learner = (bench) => {
   const hands = new Technician(bench);
   bench.do({ kind: 'accept-job' });
-  for (const test of LOOKS) hands.workProven(test);
+  for (const test of TOKEN) hands.workProven(test);
   const item = drawnItem(hands.beliefs, bench.random);
   const cites = lastEntries(bench);
   for (const one of TRUCK_ITEMS)
@@ -64,12 +65,18 @@ export const marksAll: Learner = (bench) => {
 };
 
 const SPAMMED = 6;
+const CHEAPEST = 10;
 
-/** Does one test again and again, whichever it is, as if writing a thing down six times made it truer. */
+/** Does one of the cheapest tests again and again, as if writing a thing down six times made it truer. */
 export const spamsOneTest: Learner = (bench) => {
   const hands = new Technician(bench);
   bench.do({ kind: 'accept-job' });
-  const { id } = anyOf(bench, bench.tables.tests);
+  const { tests, minutes } = bench.tables;
+  const cheap = tests
+    .map(({ id }, test) => ({ id, takes: minutes[test] ?? 0 }))
+    .sort((one, other) => one.takes - other.takes)
+    .slice(0, CHEAPEST);
+  const { id } = anyOf(bench, cheap);
   for (let count = 0; count < SPAMMED; count++) hands.workProven(id);
   const item = hands.beliefs.posterior.leading().item as VerdictItem;
   giveVerdict(bench, item, modeOf(hands.beliefs, item), lastEntries(bench));

@@ -15,31 +15,36 @@ export interface RandomBench {
   readonly renew: (item: ItemId) => void;
 }
 
-/** Share of sittings in which every test is done again and again. */
+/** Share of sittings in which every test is done again and again: four times, but twice where it takes minutes. */
 const HEAVY_SHARE = 0.5;
 const REPEATS = 4;
+const LONG_REPEATS = 2;
+const LONG_MINUTES = 4;
 const FEWEST_TESTS = 2;
-const MOST_TESTS = 9;
 /** Half of the tests are chosen well, half anyhow. */
 const CHOSEN_WELL = 0.5;
 /** Half of the hands prove a tool before they use it, and renew one that is likelier bad than good. */
 const PROVES_TOOLS = 0.5;
 const LIKELIER_BAD = 0.5;
 
-/** Does tests in random number and order; returns everything that was shown. */
+/** Does tests in random number (two to `mostTests`, and proofs of tools) and order; returns everything that was shown. */
 export function workAtRandom(
   bench: RandomBench,
   weigher: Weigher,
   tables: EvidenceTables,
   random: Random,
+  mostTests: number,
 ): readonly Note[] {
-  const times = random.next() < HEAVY_SHARE ? REPEATS : 1;
+  const heavy = random.next() < HEAVY_SHARE;
   const provesTools = random.next() < PROVES_TOOLS;
-  const count = FEWEST_TESTS + Math.floor(random.next() * (MOST_TESTS - FEWEST_TESTS + 1));
+  const count = FEWEST_TESTS + Math.floor(random.next() * (mostTests - FEWEST_TESTS + 1));
   const notes: Note[] = [];
   const done = new Set<StandardTestId>();
   const work = (id: StandardTestId): void => {
     done.add(id);
+    const minutes = tables.minutes[tables.tests.findIndex((test) => test.id === id)] ?? 0;
+    const repeats = minutes >= LONG_MINUTES ? LONG_REPEATS : REPEATS;
+    const times = heavy ? repeats : 1;
     for (let time = 0; time < times; time++) notes.push(...bench.test(id));
   };
   const prove = (id: StandardTestId): void => {
