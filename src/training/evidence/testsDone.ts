@@ -63,6 +63,8 @@ function asksOfTest(test: StandardTest, environment: Environment): ReadonlySet<s
   let until = 0;
   runStandardTest(test, bench, ({ of }) => {
     const about = ASKED_AT[of];
+    // A hand logs what it reads, however short it stands.
+    bench.watch.acted({ kind: 'log' }, bench.observe());
     const { asked } = bench.watch;
     until = asked.length;
     if (about === null) return;

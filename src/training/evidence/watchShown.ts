@@ -103,8 +103,10 @@ export class ShownWatch {
     this.stillSince ??= seen.tick;
     this.lookAtMeter(seen);
     this.lookAtGauge(seen, this.stillSince);
-    this.lookAtLights(seen);
-    this.lookAtReader(seen);
+    if (seen.tick - this.since >= AFTER_STROKE_TICKS) {
+      this.askLights(seen);
+      this.askReader(seen);
+    }
     for (const { at, setUp } of this.smoke.due(seen, this.setUp, this.since, (name) => this.done.has(name))) {
       this.once({ about: 'smoke', at }, setUp, seen);
     }
@@ -184,11 +186,10 @@ export class ShownWatch {
   }
 
   private lookAtGauge(seen: Observation, still: Tick): void {
-    const fitted = Object.values(seen.sites).includes('pump-hose') || seen.sites['pump-hose-end'] !== null;
     const { tick, gauge } = seen;
-    if (!fitted || tick - still < AFTER_STROKE_TICKS) return;
-    const key = `${this.setUp.air} | ${this.setUp.circuit}`;
-    this.once({ about: 'gauge' }, `gauge ${key}`, seen);
+    if (!gaugeIsOn(seen) || tick - still < AFTER_STROKE_TICKS) return;
+    this.askGauge(seen);
+    const key = this.gaugeKey();
     if (this.holding === null) {
       if (gauge.needleKPa < HELD_KPA || this.done.has(`hold ${key}`)) return;
       this.holding = tick;
@@ -200,9 +201,16 @@ export class ShownWatch {
     }
   }
 
-  private lookAtLights(seen: Observation): void {
-    const { leads, tick } = seen;
-    if (tick - this.since < AFTER_STROKE_TICKS) return;
+  private askGauge(seen: Observation): void {
+    this.once({ about: 'gauge' }, `gauge ${this.gaugeKey()}`, seen);
+  }
+
+  private gaugeKey(): string {
+    return `${this.setUp.air} | ${this.setUp.circuit}`;
+  }
+
+  private askLights(seen: Observation): void {
+    const { leads } = seen;
     const { circuit, lamp, led } = this.setUp;
     if (leads['lamp-clip'] !== null && leads['lamp-tip'] !== null) {
       this.once({ about: 'lamp' }, `lamp ${circuit} ${lamp}`, seen);
@@ -212,8 +220,8 @@ export class ShownWatch {
     }
   }
 
-  private lookAtReader(seen: Observation): void {
-    if (!seen.reader.awake || seen.tick - this.since < AFTER_STROKE_TICKS) return;
+  private askReader(seen: Observation): void {
+    if (!seen.reader.awake) return;
     const { circuit, lamp, led, air } = this.setUp;
     const tools = `${circuit} ${lamp} ${led}`;
     this.once({ about: 'reader-driver' }, `driver ${tools}`, seen);
@@ -222,6 +230,7 @@ export class ShownWatch {
     this.once({ about: 'reader-state' }, `state ${tools} ${air}`, seen);
   }
 
+  /** Who logs has read what there is to read, however short it stood. */
   private askAtOnce(kind: 'log' | 'read-codes', seen: Observation): void {
     if (kind === 'read-codes') {
       const drives = this.script.filter(
@@ -233,6 +242,10 @@ export class ShownWatch {
     const { meter, leads } = seen;
     const connected = leads['meter-red'] !== null && leads['meter-black'] !== null;
     if (meter.function !== 'off' && !meter.hold && connected && meter.display.settled) this.askMeter(seen);
+    if (seen.handPump.moving || seen.wiggling !== null) return;
+    if (gaugeIsOn(seen) && seen.gauge.steady) this.askGauge(seen);
+    this.askLights(seen);
+    this.askReader(seen);
   }
 
   private writeEntry(tick: Tick): void {
@@ -253,4 +266,8 @@ export class ShownWatch {
     this.script.push({ kind: 'ask', tick: seen.tick, question, number: this.asked.length });
     this.asked.push({ question, shown: answer(question, seen, this.sight) });
   }
+}
+
+function gaugeIsOn({ sites }: Observation): boolean {
+  return Object.values(sites).includes('pump-hose') || sites['pump-hose-end'] !== null;
 }
