@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { goldenScore } from '../support/goldenJobs.ts';
 import { SCENARIO_TEXT } from '../support/scenarioText.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
@@ -92,11 +93,23 @@ describe('known-good check', () => {
 
 describe('known-good play', () => {
   it('prints what was seen, then the debrief and the score', () => {
-    const run = knownGood('play', scenario('all-hoses-new'), actions('all-hoses-new.full.txt'));
+    const run = knownGood('play', scenario('silent-on-command'), actions('silent-on-command.full.txt'));
     expect(run).toMatchObject({ code: 0, err: '' });
-    expect(run.out).toMatch(/ s {2}solenoid on .*click/);
+    expect(run.out).toMatch(/ s {2}jumper on .*click/);
     expect(run.out).toContain('Your verdict was right.');
-    expect(run.out).toMatch(/Score: 100 of 100/);
+    const { score, parts } = goldenScore('silent-on-command.full.txt');
+    expect(run.out).toContain(`Score: ${score} of 100`);
+    for (const [part, of] of [
+      ['verdict', 25],
+      ['evidence', 30],
+      ['method', 25],
+      ['economy', 10],
+      ['repair', 10],
+    ] as const)
+      expect(run.out).toContain(`${parts[part]} of ${of}\n`);
+    expect(run.out).toMatch(/after the complaint, .* by the entries cited \(.*\), .* by everything shown/);
+    expect(run.out).toMatch(/fuse convicted: carried by its entries/i);
+    expect(run.out).toMatch(/\d+ book minutes, par \d+/);
   });
 
   it.each([
@@ -133,9 +146,10 @@ describe('known-good grade', () => {
   };
 
   it('finds that an honest claim holds', () => {
-    const run = knownGood('grade', play('ready-by-friday', 'ready-by-friday.full.txt'));
+    const run = knownGood('grade', play('silent-on-command', 'silent-on-command.lucky-guess.txt'));
     expect(run).toMatchObject({ code: 0, err: '' });
-    expect(run.out).toContain('the claimed score of 100 holds');
+    const { score } = goldenScore('silent-on-command.lucky-guess.txt');
+    expect(run.out).toContain(`the claimed score of ${score} holds`);
   });
 
   it('finds a raised claim, a changed action and another edition of the scenario', () => {
