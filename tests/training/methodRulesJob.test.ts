@@ -11,7 +11,9 @@ describe('codes read before anything is cleared', () => {
     expect(worked('key on\nclear codes\nread codes').rule('codes-recorded-first')).toBe('missed');
     expect(worked('key on\nread codes').rule('codes-recorded-first')).toBe('kept');
     expect(worked('key on').rule('codes-recorded-first')).toBe('no-occasion');
-    expect(worked('key on\nverdict unit\nwait 2 s\nread codes').rule('codes-recorded-first')).toBe('no-occasion');
+    expect(worked('key on\nverdict unit\nwait 2 s\nread codes').rule('codes-recorded-first')).toBe(
+      'no-occasion',
+    );
   });
   it('counts a new controller as a clearing', () => {
     expect(worked('verdict controller\nrenew controller').rule('codes-recorded-first')).toBe('missed');
