@@ -27,7 +27,8 @@ export const careful: Learner = (bench) => {
   const hands = new Technician(bench);
   bench.do({ kind: 'accept-job' });
   hands.work(FIRST);
-  planOf(hands.beliefs.prior, bench.tables, planned(hands), new Set([FIRST]));
+  const looked = looksFirst(hands);
+  planOf(hands.beliefs.chances, bench.tables, planned(hands), new Set([FIRST, ...looked]));
   besides(hands);
   const roots = rootsSeen(hands);
   const verdict = verdictOf(hands.beliefs, new Citations(hands.beliefs));
@@ -36,6 +37,20 @@ export const careful: Learner = (bench) => {
   mend(hands, verdict.item, roots);
   bench.do({ kind: 'close-job' });
 };
+
+/** A look of two minutes each, done first where the complaint makes it likely to find something. */
+const QUICK_LOOKS: readonly { readonly item: ItemId; readonly test: StandardTestId }[] = [
+  { item: 'fuse', test: 'look-fuse' },
+  { item: 'plug', test: 'look-plug' },
+];
+
+function looksFirst(hands: Technician): readonly StandardTestId[] {
+  const { beliefs } = hands;
+  const before = beliefs.posteriorOf(beliefs.prior);
+  const tests = QUICK_LOOKS.flatMap(({ item, test }) => (before.ofItem(item) >= LIKELY ? [test] : []));
+  for (const test of tests) hands.work(test);
+  return tests;
+}
 
 /**
  * The bench as a plan works on it. After a reading of nothing the meter is proven again, after a surprise every tool of the
