@@ -18,7 +18,7 @@ const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   grade: ['--scenarios'],
   codes: [],
   tests: [],
-  calibration: ['--sittings'],
+  calibration: ['--sittings', '--live'],
   tables: ['--out'],
   validity: ['--seeds'],
 };

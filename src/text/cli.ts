@@ -18,8 +18,9 @@ export const USAGE = `known-good: practise proving a part bad.
       drives a truck with each fault of the catalogue, or those named, and prints the codes that come of it
   known-good tests [TEST…] [--json]
       lists the standard tests with their minutes and money, or prints the procedures of those named
-  known-good calibration [--sittings N] [--json]
-      random sittings by standard tests, and how often what the evidence claimed was true (minutes)
+  known-good calibration [--sittings N | --live N] [--json]
+      random sittings by standard tests, and how often what the evidence claimed was true, weighed by the kept tables
+      (3 minutes for 1000), or with --live as the score does it (some seconds each)
   known-good validity [SCENARIO…] [--seeds N] [--json]
       simulated learners sit the scenarios, all that are shipped unless told otherwise: how well their scores tell them
       apart, and where they do not (minutes)

@@ -1,11 +1,11 @@
 import type { ItemId } from '../../sim/devices/items.ts';
 import { FAULTS } from '../../sim/faults/catalogue.ts';
+import type { Outcome } from '../../sim/rigs/standardTests/Outcome.ts';
 import { runStandardTest } from '../../sim/rigs/standardTests/runStandardTest.ts';
 import type { StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
 import { createWorld } from '../../sim/world/World.ts';
 import type { FaultChoice, WorldPort } from '../../sim/world/WorldPort.ts';
 import type { Environment } from './environment.ts';
-import type { Shown } from './Shown.ts';
 
 /** The item whose renewal cures a fault. */
 export function itemOf({ fault }: FaultChoice): ItemId | null {
@@ -34,7 +34,7 @@ export class TrueBench {
   }
 
   /** One more run of a test. */
-  show(test: StandardTest): readonly Shown[] {
+  show(test: StandardTest): readonly Outcome[] {
     let bench = this.benches.get(test.id);
     if (bench === undefined) {
       bench = createWorld({ seed: this.seed, faults: this.left, ...this.environment });

@@ -1,163 +1,129 @@
-import { Random } from '../../base/Random.ts';
-import type { StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
-import type { FaultChoice } from '../../sim/world/WorldPort.ts';
-import { bestNextTest } from './bestNextTest.ts';
-import type { Environment } from './environment.ts';
-import { outcomesOf } from './OutcomeTable.ts';
-import { Posterior } from './Posterior.ts';
-import type { Shown } from './Shown.ts';
-import type { Suspect } from './Suspect.ts';
-import type { TestEvidence } from './TestEvidence.ts';
-
 /** One sitting of the calibration: what the evidence said of the leading item, and whether it was so. */
 export interface CalibrationClaim {
+  readonly seed: string;
+  /** What was wrong, and the tools that were bad beside it. */
   readonly truth: string;
+  readonly tools: readonly string[];
   readonly claimed: string;
   readonly right: boolean;
-  /** Chance of the claimed item on everything shown. */
+  /** Chance of the claimed item, and of what no test tells from it, on everything shown. */
   readonly shown: number;
-  /** On those tests alone that spoke for it. */
+  /** On that alone which spoke for it. */
   readonly confirming: number;
 }
 
 /** Which chance of a claim is held against the truth: `lower` is the lower of the two, as a verdict is judged. */
-export type ClaimBasis = 'shown' | 'confirming' | 'lower';
+export const CLAIM_BASES = ['shown', 'confirming', 'lower'] as const;
+export type ClaimBasis = (typeof CLAIM_BASES)[number];
 
 export function chanceOfClaim({ shown, confirming }: CalibrationClaim, basis: ClaimBasis): number {
   if (basis === 'lower') return Math.min(shown, confirming);
   return basis === 'shown' ? shown : confirming;
 }
 
-/** Share of sittings in which every test is done again and again. */
-const HEAVY_SHARE = 0.5;
-const FEWEST_TESTS = 2;
-const MOST_TESTS = 9;
-const REPEATS = 4;
-/** Half of the tests are chosen well, half anyhow. */
-const CHOSEN_WELL = 0.5;
-
-/** Everything a calibration sitting is held against. */
-export interface CalibrationBench {
-  readonly prior: readonly number[];
-  readonly evidence: TestEvidence;
-  readonly tests: readonly StandardTest[];
-  readonly minutes: readonly number[];
-  readonly environment: Environment;
-}
-
-/**
- * One random sitting: the truth is drawn from the prior, with tolerances of a seed that no suspect has and any degree of
- * its fault; tests are done in random number and order.
- */
-export function calibrationSitting(bench: CalibrationBench, seed: string): CalibrationClaim {
-  const { prior, evidence, tests, minutes } = bench;
-  const random = Random.of(seed, 'calibration');
-  const truth = evidence.suspects[drawn(prior, random.next())] as Suspect;
-  const faults = truth.faults.map((choice) => ofAnyDegree(choice, truth, random));
-  const heavy = random.next() < HEAVY_SHARE;
-  const count = FEWEST_TESTS + Math.floor(random.next() * (MOST_TESTS - FEWEST_TESTS + 1));
-  const runs = new Map<number, readonly Shown[]>();
-  let chances = prior;
-  for (let i = 0; i < count; i++) {
-    const any = Math.floor(random.next() * tests.length);
-    const well = random.next() < CHOSEN_WELL;
-    const test = well ? (bestNextTest(chances, evidence, minutes, new Set(runs.keys()))?.test ?? any) : any;
-    if (runs.has(test)) continue;
-    const times = heavy ? REPEATS : 1;
-    runs.set(test, repeated(bench, test, faults, seed, times));
-    chances = evidence.after(prior, runs);
-  }
-  return claimOf(bench, truth, chances, runs);
-}
-
-/** A test done so often on one bench: what comes and goes comes and goes, everything else stays. */
-function repeated(
-  { tests, environment }: CalibrationBench,
-  test: number,
-  faults: readonly FaultChoice[],
-  seed: string,
-  times: number,
-): readonly Shown[] {
-  const one = tests[test];
-  return one === undefined ? [] : outcomesOf(one, faults, seed, environment, times);
-}
-
-function claimOf(
-  { prior, evidence }: CalibrationBench,
-  truth: Suspect,
-  chances: readonly number[],
-  runs: ReadonlyMap<number, readonly Shown[]>,
-): CalibrationClaim {
-  const { item, chance } = new Posterior(evidence.suspects, [], chances, []).leading();
-  const chanceOn = (of: readonly number[]): number =>
-    new Posterior(evidence.suspects, [], of, []).ofItem(item);
-  const before = chanceOn(prior);
-  const speaking = [...runs].filter(
-    ([test, shown]) => chanceOn(evidence.updated(prior, test, shown)) > before,
-  );
-  const confirming = chanceOn(evidence.after(prior, new Map(speaking)));
-  const right = truth.item === item || truth.items.some((one) => one === item);
-  return { truth: truth.id, claimed: item, right, shown: chance, confirming };
-}
-
-function drawn(chances: readonly number[], at: number): number {
-  let left = at;
-  for (const [s, chance] of chances.entries()) {
-    left -= chance;
-    if (left < 0) return s;
-  }
-  return chances.length - 1;
-}
-
-/** A degree anywhere in the fault's range, whatever degrees the suspects take. */
-function ofAnyDegree(choice: FaultChoice, { items, family }: Suspect, random: Random): FaultChoice {
-  const severity = random.next();
-  return items.length > 1 || family !== choice.fault ? choice : { ...choice, severity };
+/** A share with the interval that holds the true one in 95 of 100 cases. */
+export interface MeasuredShare {
+  readonly share: number;
+  readonly from: number;
+  readonly to: number;
 }
 
 /** One bin of the table: claims of about one chance, their mean, and the share of them that were right. */
 export interface CalibrationBin {
   readonly claims: number;
   readonly meanChance: number;
-  readonly rightShare: number;
+  readonly right: MeasuredShare;
+  /** Whether more than chance puts the share farther from the claim than it may be. */
+  readonly strays: boolean;
 }
 
 export interface CalibrationTable {
+  readonly basis: ClaimBasis;
   readonly claims: number;
   /** Ten bins of the claimed chance, the lowest first. */
   readonly bins: readonly CalibrationBin[];
   /** Mean distance of claimed and true, weighed by the claims. */
   readonly expectedError: number;
+  /** What so many honest claims would show of it by chance alone, on the average. */
+  readonly errorByChance: number;
   /** Of claims of 95 % or more, how many there were and the share that was right; null where there were none. */
-  readonly certain: { readonly claims: number; readonly rightShare: number | null };
+  readonly certain: { readonly claims: number; readonly right: MeasuredShare | null };
+  /** Of those, the ones that were not right. */
+  readonly wrong: readonly CalibrationClaim[];
+  /** Whether the claims are as honest as they must be, as far as so many of them can tell. */
+  readonly holds: boolean;
 }
 
 const BINS = 10;
+const CERTAIN = 0.95;
+/** So far a bin's share may be from its claim, and so far all of them on the average. */
+const MOST_APART = 0.05;
+const MOST_ERROR = 0.03;
 
 /** Claims against the truth, in ten bins. */
 export function calibrationTable(claims: readonly CalibrationClaim[], basis: ClaimBasis): CalibrationTable {
   const chanceOf = (claim: CalibrationClaim): number => chanceOfClaim(claim, basis);
-  const bins = Array.from({ length: BINS }, (_, bin): CalibrationBin => {
-    const within = claims.filter((claim) => Math.min(Math.floor(chanceOf(claim) * BINS), BINS - 1) === bin);
-    const n = Math.max(within.length, 1);
-    return {
-      claims: within.length,
-      meanChance: within.reduce((sum, claim) => sum + chanceOf(claim), 0) / n,
-      rightShare: within.filter(({ right }) => right).length / n,
-    };
-  });
-  const certain = claims.filter((claim) => chanceOf(claim) >= 0.95);
+  const inBins = Array.from({ length: BINS }, (_, bin) =>
+    claims.filter((claim) => Math.min(Math.floor(chanceOf(claim) * BINS), BINS - 1) === bin),
+  );
+  const bins = inBins.map((within) => binOf(within.map(chanceOf), rightOf(within)));
+  const of = Math.max(claims.length, 1);
+  const certain = claims.filter((claim) => chanceOf(claim) >= CERTAIN);
+  const rightOfCertain = certain.length === 0 ? null : measuredShare(rightOf(certain), certain.length);
+  const expectedError = bins.reduce(
+    (sum, bin) => sum + (bin.claims / of) * Math.abs(bin.meanChance - bin.right.share),
+    0,
+  );
+  const errorByChance = inBins.reduce((sum, within) => sum + meanErrorByChance(within.map(chanceOf)), 0) / of;
   return {
+    basis,
     claims: claims.length,
     bins,
-    expectedError: bins.reduce(
-      (sum, bin) =>
-        sum + (bin.claims / Math.max(claims.length, 1)) * Math.abs(bin.meanChance - bin.rightShare),
-      0,
-    ),
-    certain: {
-      claims: certain.length,
-      rightShare: certain.length === 0 ? null : certain.filter(({ right }) => right).length / certain.length,
-    },
+    expectedError,
+    errorByChance,
+    certain: { claims: certain.length, right: rightOfCertain },
+    wrong: certain.filter(({ right }) => !right),
+    holds:
+      bins.every(({ strays }) => !strays) &&
+      expectedError <= MOST_ERROR + 2 * errorByChance &&
+      (rightOfCertain === null || rightOfCertain.to >= CERTAIN),
   };
 }
+
+const rightOf = (claims: readonly CalibrationClaim[]): number => claims.filter(({ right }) => right).length;
+
+function binOf(chances: readonly number[], right: number): CalibrationBin {
+  const n = chances.length;
+  const meanChance = chances.reduce((sum, chance) => sum + chance, 0) / Math.max(n, 1);
+  const measured = measuredShare(right, n);
+  const strays = measured.from > meanChance + MOST_APART || measured.to < meanChance - MOST_APART;
+  return { claims: n, meanChance, right: measured, strays: n > 0 && strays };
+}
+
+/** 97.5 % of the normal distribution lie below this many standard widths. */
+const Z = 1.959964;
+
+/**
+ * The share k/n with its 95 % score interval, (p + z²/2n ± z·√(p(1 − p)/n + z²/4n²))/(1 + z²/n). Nothing is known of none.
+ * Source: E. B. Wilson, "Probable inference, the law of succession, and statistical inference", J. Am. Stat. Assoc. 22
+ * (1927) 209.
+ */
+export function measuredShare(count: number, of: number): MeasuredShare {
+  if (of === 0) return { share: 0, from: 0, to: 1 };
+  const share = count / of;
+  const more = (Z * Z) / of;
+  const middle = share + more / 2;
+  const half = Z * Math.sqrt((share * (1 - share)) / of + more / (4 * of));
+  return {
+    share,
+    from: Math.max((middle - half) / (1 + more), 0),
+    to: Math.min((middle + half) / (1 + more), 1),
+  };
+}
+
+/** Mean distance of the sum of so many honest claims from the count that comes true: √(2/π) standard widths, √(Σ p(1 − p)). */
+function meanErrorByChance(chances: readonly number[]): number {
+  const variance = chances.reduce((sum, p) => sum + p * (1 - p), 0);
+  return MEAN_OF_WIDTH * Math.sqrt(variance);
+}
+const MEAN_OF_WIDTH = 0.797885;

@@ -1,11 +1,11 @@
 import { Random } from '../../base/Random.ts';
-import { runStandardTest } from '../../sim/rigs/standardTests/runStandardTest.ts';
-import { createWorld } from '../../sim/world/World.ts';
+import type { ItemId } from '../../sim/devices/items.ts';
 import { codesWord } from '../evidence/answer.ts';
 import type { CalibrationClaim } from '../evidence/calibration.ts';
 import { priorOf } from '../evidence/complaint.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import type { Posterior } from '../evidence/Posterior.ts';
+import { TrueBench } from '../evidence/TrueBench.ts';
 import { type CalibrationTruth, calibrationTruth, isRight } from './calibrationTruth.ts';
 import { standardTest } from './LearnersBench.ts';
 import type { Note } from './Note.ts';
@@ -63,28 +63,29 @@ export function claimByTable(
   };
 }
 
-/** The true truck with its tools as they are, without a work order or a log. */
+/**
+ * The true truck with its tools as they are, without a work order or a log. Each test begins with the bench as a job begins,
+ * since that is what the tables are of: on some trucks a test leaves vacuum behind that no hand lets off.
+ */
 function bareBench(
   { faults, badTools }: CalibrationTruth,
   { environment }: EvidenceTables,
   seed: string,
 ): RandomBench {
-  const world = createWorld({ seed, faults: [...faults, ...badTools], ...environment });
+  const bench = new TrueBench([...faults, ...badTools], seed, environment);
+  const renewed: ItemId[] = [];
   let entry = 0;
   return {
     test: (test) => {
       entry++;
-      const { renewed } = world.observe();
-      return runStandardTest(standardTest(test), world).map((shown) => ({
-        test,
-        shown,
-        entry,
-        since: shown.tick,
-        renewed,
-      }));
+      const here = [...renewed];
+      return bench
+        .show(standardTest(test))
+        .map((shown) => ({ test, shown, entry, since: shown.tick, renewed: here }));
     },
     renew: (item) => {
-      world.apply({ kind: 'renew', item });
+      bench.renew(item);
+      renewed.push(item);
     },
   };
 }

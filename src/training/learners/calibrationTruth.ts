@@ -20,17 +20,22 @@ export interface CalibrationTruth {
 /** Cycles that the shop's jobs drive, none refuelled. */
 const CYCLES = [4, 8, 12] as const;
 
-/**
- * Draws a truth from the catalogue by its weights: any degree within a fault's range, what comes and goes by chance or when
- * moved, two together, or nothing; and beside it each tool bad by its own chance, at any degree. The truck is then driven
- * under the tolerances of the seed, which no suspect has.
- */
+/** The truth of a sitting, driven under the tolerances of its seed, which no suspect has. Heavy: some tenths of a second. */
 export function calibrationTruth(
   suspects: readonly Suspect[],
   environment: Environment,
   seed: string,
   random: Random,
 ): CalibrationTruth {
+  const truth = drawnTruth(suspects, random);
+  return { ...truth, codes: codesAfter(truth, seed, environment) };
+}
+
+/**
+ * Draws a truth from the catalogue by its weights: any degree within a fault's range, what comes and goes by chance or when
+ * moved, two together, or nothing; and beside it each tool bad by its own chance, at any degree.
+ */
+export function drawnTruth(suspects: readonly Suspect[], random: Random): Omit<CalibrationTruth, 'codes'> {
   const suspect = drawn(suspects, random.next());
   const faults = suspect.faults.map((choice) => ({ ...choice, severity: random.next() }));
   const badTools = toolStates().flatMap(({ bad, prior }) => {
@@ -38,8 +43,7 @@ export function calibrationTruth(
     return bad !== null && at < prior ? [{ ...bad, severity }] : [];
   });
   const cycles = CYCLES[Math.floor(random.next() * CYCLES.length)] ?? CYCLES[0];
-  const drives = { cycles, refuelled: false };
-  return { suspect, faults, badTools, drives, codes: codesAfter(faults, seed, environment, drives) };
+  return { suspect, faults, badTools, drives: { cycles, refuelled: false } };
 }
 
 /** Whether a verdict on any of these items is right. */
@@ -57,10 +61,9 @@ function drawn(suspects: readonly Suspect[], at: number): Suspect {
 }
 
 function codesAfter(
-  faults: readonly FaultChoice[],
+  { faults, drives }: Omit<CalibrationTruth, 'codes'>,
   seed: string,
   environment: Environment,
-  drives: DrivesBefore,
 ): readonly string[] {
   const world = createWorld({ seed, faults, ...environment, drives });
   world.apply({ kind: 'set-key', position: 'on' });
