@@ -4,12 +4,11 @@ import { codesWord } from '../evidence/answer.ts';
 import { priorOf } from '../evidence/complaint.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { Posterior } from '../evidence/Posterior.ts';
-import type { ScenarioCard } from '../sitting/SittingView.ts';
+import type { LearnersBench } from './LearnersBench.ts';
 import { carriedBy, type Note } from './Note.ts';
 import { logsOf, weighed } from './tableEvidence.ts';
 
-/** What a truck has been driven since its lamp came on, as far as a learner can guess: the work order does not say. */
-const USUAL_DRIVES: DrivesBefore = { cycles: 8, refuelled: false };
+/** The drive after a repair. */
 const SHORT_DRIVES: DrivesBefore = { cycles: 4, refuelled: false };
 
 /**
@@ -32,9 +31,9 @@ export class Beliefs {
   }
 
   /** After reading a work order. */
-  static afterOrder(tables: EvidenceTables, { workOrder }: ScenarioCard): Beliefs {
-    const codes = workOrder.codes.map(({ code }) => code);
-    return new Beliefs(tables, codes, USUAL_DRIVES);
+  static afterOrder({ tables, card, drives }: LearnersBench): Beliefs {
+    const codes = card.workOrder.codes.map(({ code }) => code);
+    return new Beliefs(tables, codes, drives);
   }
 
   /** After a short drive on which codes came back. */

@@ -9,12 +9,15 @@ import { STANDARD_TESTS } from '../../sim/rigs/standardTests/standardTests.ts';
 import type { TestAction, TestBench } from '../../sim/rigs/standardTests/TestBench.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
+import type { DrivesBefore } from '../../sim/world/WorldPort.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import type { LogEntry } from '../sitting/LogEntry.ts';
 import type { Sitting } from '../sitting/Sitting.ts';
 import type { SittingAction } from '../sitting/SittingAction.ts';
 import type { ScenarioCard } from '../sitting/SittingView.ts';
 import type { Note } from './Note.ts';
+
+const USUAL_DRIVES: DrivesBefore = { cycles: 8, refuelled: false };
 
 /**
  * A sitting as a learner has it: the work order, what can be seen, the log, and hands that know the standard tests. Nothing
@@ -32,6 +35,11 @@ export class LearnersBench {
     readonly tables: EvidenceTables,
     /** For learners who choose by chance. */
     readonly random: Random,
+    /**
+     * How far the truck was driven with its complaint: the owner can say. The prior that coach and score begin with knows it
+     * too, and it says nothing of what is wrong.
+     */
+    readonly drives: DrivesBefore = USUAL_DRIVES,
   ) {}
 
   get card(): ScenarioCard {

@@ -13,7 +13,7 @@ export class Technician {
   readonly done = new Set<StandardTestId>();
 
   constructor(readonly bench: LearnersBench) {
-    this.beliefs = Beliefs.afterOrder(bench.tables, bench.card);
+    this.beliefs = Beliefs.afterOrder(bench);
   }
 
   /** A truck that was mended comes back with codes: another job, with the tools that were proven. */

@@ -7,7 +7,7 @@ import { modeOf } from './verdict.ts';
 
 /** Reads the codes and names what comes to mind. */
 export const guesser: Learner = (bench) => {
-  const beliefs = Beliefs.afterOrder(bench.tables, bench.card);
+  const beliefs = Beliefs.afterOrder(bench);
   const item = drawnItem(beliefs, bench.random);
   bench.do({ kind: 'accept-job' });
   readCodes(bench);

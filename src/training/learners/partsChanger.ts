@@ -8,7 +8,7 @@ const MOST_PARTS = 4;
 
 /** Reads the codes, renews what it usually is, drives, and renews the next thing where the lamp comes back. */
 export const partsChanger: Learner = (bench) => {
-  const [first, ...others] = likeliestParts(Beliefs.afterOrder(bench.tables, bench.card));
+  const [first, ...others] = likeliestParts(Beliefs.afterOrder(bench));
   bench.do({ kind: 'accept-job' });
   readCodes(bench);
   if (first !== undefined) {

@@ -36,7 +36,12 @@ export function sit(
   { tables, factor, par }: Judges,
 ): SatJob {
   const sitting = Sitting.begin(scenario, seed);
-  const bench = new LearnersBench(sitting, tables, Random.of(seed, `${name} at ${scenario.id}`));
+  const bench = new LearnersBench(
+    sitting,
+    tables,
+    scenario.drives,
+    Random.of(seed, `${name} at ${scenario.id}`),
+  );
   learner(bench);
   const record = sitting.record();
   const evidence = weighByTable({ scenario, view: sitting.view(), notes: bench.notes }, tables, factor);
