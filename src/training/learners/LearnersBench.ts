@@ -17,8 +17,6 @@ import type { SittingAction } from '../sitting/SittingAction.ts';
 import type { ScenarioCard } from '../sitting/SittingView.ts';
 import type { Note } from './Note.ts';
 
-const USUAL_DRIVES: DrivesBefore = { cycles: 8, refuelled: false };
-
 /**
  * A sitting as a learner has it: the work order, what can be seen, the log, and hands that know the standard tests. Nothing
  * else of the sitting is in reach.
@@ -33,13 +31,13 @@ export class LearnersBench {
     private readonly sitting: Sitting,
     /** What the shop has in print: what every test shows on every suspect. */
     readonly tables: EvidenceTables,
-    /** For learners who choose by chance. */
-    readonly random: Random,
     /**
      * How far the truck was driven with its complaint: the owner can say. The prior that coach and score begin with knows it
      * too, and it says nothing of what is wrong.
      */
-    readonly drives: DrivesBefore = USUAL_DRIVES,
+    readonly drives: DrivesBefore,
+    /** For learners who choose by chance. */
+    readonly random: Random,
   ) {}
 
   get card(): ScenarioCard {
