@@ -44,6 +44,8 @@ export default defineConfig({
     chunkSizeWarningLimit: 700,
   },
   test: {
+    // No test is about how fast the machine is: a busy one gets its time.
+    testTimeout: 120_000,
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     exclude: [...configDefaults.exclude, 'tests/e2e/**'],
   },
