@@ -14,6 +14,8 @@ import type { ToolFactor } from './ToolFactor.ts';
 import { Weigher } from './weighByTable.ts';
 
 const MOST_TESTS = 9;
+/** The shortest drive that shipped jobs begin with: driving is half of a sitting's cost. */
+const CYCLES = [4];
 
 /** One random sitting on a bare bench, weighed by the kept tables as simulated learners are. */
 export function calibrationByTable(
@@ -22,7 +24,7 @@ export function calibrationByTable(
   seed: string,
 ): CalibrationClaim {
   const random = Random.of(seed, 'calibration');
-  const truth = calibrationTruth(tables.suspects, tables.environment, seed, random);
+  const truth = calibrationTruth(tables.suspects, CYCLES, tables.environment, seed, random);
   const weigher = weigherFor(truth, tables, factor);
   const notes = workAtRandom(bareBench(truth, tables, seed), weigher, tables, random, MOST_TESTS);
   return claimByTable(seed, truth, weigher, notes, tables);

@@ -22,26 +22,33 @@ export interface LiveClaims {
 }
 
 /** More would take minutes of every suspect's bench. */
-const MOST_TESTS = 6;
+const MOST_TESTS = 5;
+/** What shipped jobs are driven before they begin. */
+const CYCLES = [4, 8, 12];
 
 /**
  * One random sitting with its log, and a verdict on the leading item that cites only what speaks for it, weighed as any
  * learner's. Heavy: some seconds.
  */
-export function calibrationLive(tables: EvidenceTables, factor: ToolFactor, seed: string): LiveClaims {
+export function calibrationLive(
+  tables: EvidenceTables,
+  factor: ToolFactor,
+  seed: string,
+  mostTests: number = MOST_TESTS,
+): LiveClaims {
   const random = Random.of(seed, 'calibration');
-  const truth = calibrationTruth(tables.suspects, tables.environment, seed, random);
+  const truth = calibrationTruth(tables.suspects, CYCLES, tables.environment, seed, random);
   const weigher = weigherFor(truth, tables, factor);
   const scenario = scenarioOf(truth, tables, seed);
   const sitting = Sitting.begin(scenario);
-  const bench = new LearnersBench(sitting, tables, random);
+  const bench = new LearnersBench(sitting, tables, truth.drives, random);
   bench.do({ kind: 'accept-job' });
   const notes = workAtRandom(
     { test: (id) => bench.test(id), renew: (item) => bench.do({ kind: 'renew', item }) },
     weigher,
     tables,
     random,
-    MOST_TESTS,
+    mostTests,
   );
   const begun = SittingEvidence.begin(scenario, sitting.record(), tables);
   assert(begun.ok, 'a sitting that was sat can be weighed', { seed });

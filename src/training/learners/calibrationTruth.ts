@@ -17,17 +17,18 @@ export interface CalibrationTruth {
   readonly codes: readonly string[];
 }
 
-/** Cycles that the shop's jobs drive, none refuelled. */
-const CYCLES = [4, 8, 12] as const;
-
-/** The truth of a sitting, driven under the tolerances of its seed, which no suspect has. Heavy: some tenths of a second. */
+/**
+ * The truth of a sitting, driven for one of these numbers of cycles under the tolerances of its seed, which no suspect has.
+ * Heavy: some tenths of a second.
+ */
 export function calibrationTruth(
   suspects: readonly Suspect[],
+  cycles: readonly number[],
   environment: Environment,
   seed: string,
   random: Random,
 ): CalibrationTruth {
-  const truth = drawnTruth(suspects, random);
+  const truth = drawnTruth(suspects, cycles, random);
   return { ...truth, codes: codesAfter(truth, seed, environment) };
 }
 
@@ -35,15 +36,19 @@ export function calibrationTruth(
  * Draws a truth from the catalogue by its weights: any degree within a fault's range, what comes and goes by chance or when
  * moved, two together, or nothing; and beside it each tool bad by its own chance, at any degree.
  */
-export function drawnTruth(suspects: readonly Suspect[], random: Random): Omit<CalibrationTruth, 'codes'> {
+export function drawnTruth(
+  suspects: readonly Suspect[],
+  cycles: readonly number[],
+  random: Random,
+): Omit<CalibrationTruth, 'codes'> {
   const suspect = drawn(suspects, random.next());
   const faults = suspect.faults.map((choice) => ({ ...choice, severity: random.next() }));
   const badTools = toolStates().flatMap(({ bad, prior }) => {
     const [at, severity] = [random.next(), random.next()];
     return bad !== null && at < prior ? [{ ...bad, severity }] : [];
   });
-  const cycles = CYCLES[Math.floor(random.next() * CYCLES.length)] ?? CYCLES[0];
-  return { suspect, faults, badTools, drives: { cycles, refuelled: false } };
+  const driven = cycles[Math.floor(random.next() * cycles.length)] ?? 0;
+  return { suspect, faults, badTools, drives: { cycles: driven, refuelled: false } };
 }
 
 /** Whether a verdict on any of these items is right. */
