@@ -56,7 +56,7 @@ export interface CalibrationTable {
 
 const BINS = 10;
 const CERTAIN = 0.95;
-/** So far a bin's share may be from its claim, and so far all of them on the average. */
+/** So far a bin's share may be from its claim, and so far all of them on the average; what chance does comes on top. */
 const MOST_APART = 0.05;
 const MOST_ERROR = 0.03;
 
@@ -85,20 +85,36 @@ export function calibrationTable(claims: readonly CalibrationClaim[], basis: Cla
     wrong: certain.filter(({ right }) => !right),
     holds:
       bins.every(({ strays }) => !strays) &&
-      expectedError <= MOST_ERROR + 2 * errorByChance &&
+      isNoMore(expectedError, errorByChance) &&
       (rightOfCertain === null || rightOfCertain.to >= CERTAIN),
   };
+}
+
+/** What is by chance and what is not add up in squares; twice the mean by chance is hardly ever passed. */
+function isNoMore(error: number, byChance: number): boolean {
+  return error <= Math.sqrt(MOST_ERROR * MOST_ERROR + 4 * byChance * byChance);
 }
 
 const rightOf = (claims: readonly CalibrationClaim[]): number => claims.filter(({ right }) => right).length;
 
 function binOf(chances: readonly number[], right: number): CalibrationBin {
   const n = chances.length;
-  const meanChance = chances.reduce((sum, chance) => sum + chance, 0) / Math.max(n, 1);
-  const measured = measuredShare(right, n);
-  const strays = measured.from > meanChance + MOST_APART || measured.to < meanChance - MOST_APART;
-  return { claims: n, meanChance, right: measured, strays: n > 0 && strays };
+  const sum = chances.reduce((total, chance) => total + chance, 0);
+  const far = Math.abs(sum - right) - MOST_APART * n;
+  return {
+    claims: n,
+    meanChance: sum / Math.max(n, 1),
+    right: measuredShare(right, n),
+    strays: far > HARDLY_CHANCE * widthOf(chances),
+  };
 }
+
+/** Standard width of how many of these claims come true if they are honest. */
+function widthOf(chances: readonly number[]): number {
+  return Math.sqrt(chances.reduce((sum, p) => sum + p * (1 - p), 0));
+}
+/** So many widths off, ten bins are hardly ever by chance. */
+const HARDLY_CHANCE = 3;
 
 /** 97.5 % of the normal distribution lie below this many standard widths. */
 const Z = 1.959964;
@@ -121,9 +137,8 @@ export function measuredShare(count: number, of: number): MeasuredShare {
   };
 }
 
-/** Mean distance of the sum of so many honest claims from the count that comes true: √(2/π) standard widths, √(Σ p(1 − p)). */
+/** Mean distance of honest claims' sum from the count that comes true: √(2/π) standard widths. */
 function meanErrorByChance(chances: readonly number[]): number {
-  const variance = chances.reduce((sum, p) => sum + p * (1 - p), 0);
-  return MEAN_OF_WIDTH * Math.sqrt(variance);
+  return MEAN_OF_WIDTH * widthOf(chances);
 }
 const MEAN_OF_WIDTH = 0.797885;
