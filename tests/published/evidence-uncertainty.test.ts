@@ -15,9 +15,9 @@ describe('a rectangular error of half-width a has the standard uncertainty a/√
   });
 
   it('is the width by which a meter reading tells a suspect off', () => {
-    // The same voltmeter, and suspects that foretell exactly 0.928 571 V in every draw.
+    // The same half-width, and a suspect that foretells no volts in every draw: no tolerance stands beside the meter's own.
     const half = 15e-6;
-    const value = 0.928571;
+    const value = 0;
     const draws = Array.from({ length: 8 }, () => value);
     const at = (volts: number): number => {
       const shown: Shown = {
