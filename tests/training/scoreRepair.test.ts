@@ -82,6 +82,19 @@ describe('the repair', () => {
     expect(line(blown('solenoid on\nsolenoid off'), 'retest')).toBe(4);
     expect(line(blown(''), 'retest')).toBe(0);
   });
+  it('in two parts, the click before the vacuum, names its entries in their order and each once', () => {
+    const click = (note: string): string => `solenoid on\nwait 1 s\nsolenoid off\nlog "${note}"\n`;
+    const drawn = `stroke full x2\nwait steady\nlog "Drawn"\n${click('Both')}release open\nwait steady\nlog "Back"\n`;
+    const test = `key off\npart plug\nrenew plug\nmate plug\npin in 3\nlead meter-red to cavity-3-back\nkey on\nwait steady\n${click('Click')}${drawn}`;
+    const job = bench()
+      .fault('terminal-3-spread', 1)
+      .evidence({ weight: 1 })
+      .does(`accept\n${OPEN_UP}${SENSE}verdict plug cites 1\n${test}close`);
+    const retest = partOf(job, 'repair').because.find(({ kind }) => kind === 'retest');
+    expect(retest).toMatchObject({ points: 4, entries: [2, 3, 4, 5] });
+    const { ticks } = retest as Extract<ScoreReason, { kind: 'retest' }>;
+    expect(ticks).toEqual([...new Set(ticks)].sort((a, b) => a - b));
+  });
   it('of a unit is not proven half, nor by the test before it was fitted', () => {
     const half = RETEST.replace('release open\nwait steady\n', '');
     expect(line(repaired(half), 'retest')).toBe(0);

@@ -80,10 +80,15 @@ function retestReason(job: JudgedJob, item: ItemId): ScoreReason {
     kind: 'retest',
     points: passed === null ? 0 : RETEST,
     of: RETEST,
-    entries: passed?.entries ?? [],
-    ticks: passed?.ticks ?? [],
+    entries: inOrder(passed?.entries ?? []),
+    ticks: inOrder(passed?.ticks ?? []),
     gaps: passed === null ? retestGaps(job, item) : [],
   };
+}
+
+/** A test in two parts may be shown by one entry twice, and by the later before the earlier. */
+function inOrder(numbers: readonly number[]): readonly number[] {
+  return [...new Set(numbers)].sort((a, b) => a - b);
 }
 
 function monitorReason(job: JudgedJob, since: number): ScoreReason {
