@@ -61,10 +61,10 @@ export class Beliefs {
     return new Posterior(this.tables.suspects, [], chances, []);
   }
 
-  /** What each log entry by itself says of each suspect, as logarithms of likelihoods; only what is believed counts. */
-  byEntry(): ReadonlyMap<number, readonly number[]> {
+  /** What each log entry carries of what is believed. */
+  byEntry(): ReadonlyMap<number, readonly Note[]> {
     const entries = [...new Set(this.kept.map(({ entry }) => entry))];
-    return new Map(entries.map((entry) => [entry, logsOf(this.tables, carriedBy(entry, this.kept))]));
+    return new Map(entries.map((entry) => [entry, carriedBy(entry, this.kept)]));
   }
 
   private weigh(): void {

@@ -1,5 +1,6 @@
 import { TOOL_ITEMS } from '../../sim/devices/items.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
+import type { VerdictItem } from '../sitting/SittingAction.ts';
 import { Citations } from './cites.ts';
 import type { Learner } from './Learner.ts';
 import { clearCodes, drive, readCodes, renewAndRetest, testNewUnit } from './repair.ts';
@@ -11,6 +12,7 @@ const BOOK: readonly StandardTestId[] = [
   'codes-and-freeze-data',
   'look-around',
   'look-plug',
+  'drag-terminals',
   'look-fuse',
   'battery-under-load',
   'feed-drop',
@@ -28,7 +30,6 @@ const BOOK: readonly StandardTestId[] = [
   'sense-parted',
   'bridge-3-to-2',
   'cavities-2-to-3-ohms',
-  'drag-terminals',
   'wiggle-sense',
   'trip-and-reset',
   'smoke-vessel-alone',
@@ -49,23 +50,43 @@ const ON_EVERY_TRUCK: readonly StandardTestId[] = [
   'hold-capped',
 ];
 const PLAINLY = 0.9;
+/** Where the road finds more, the book is begun again. */
+const MOST_REPAIRS = 2;
 const CYCLES = 2;
 
 /** Works the book from the top, stops when something is plainly bad, and cites what says so. */
 export const byTheBook: Learner = (bench) => {
   const hands = new Technician(bench);
-  const isPlain = (): boolean => hands.beliefs.posterior.leading().chance >= PLAINLY;
   bench.do({ kind: 'accept-job' });
-  for (const test of BOOK) if (!isPlain()) hands.workProven(test);
+  workBook(hands);
   for (const test of ON_EVERY_TRUCK) if (!hands.done.has(test)) hands.workProven(test);
-  const { item, mode, cites } = verdictOf(hands.beliefs, new Citations(hands.beliefs));
-  bench.do({ kind: 'give-verdict', item, mode, cites });
+  const verdict = verdictOf(hands.beliefs, new Citations(hands.beliefs));
+  bench.do({ kind: 'give-verdict', ...verdict });
+  let { item } = verdict;
+  for (let count = 0; count < MOST_REPAIRS; count++) {
+    const codes = mendAndDrive(hands, item);
+    if (codes.length === 0) break;
+    hands.beginAgain(codes);
+    workBook(hands);
+    item = hands.beliefs.posterior.leading().item as VerdictItem;
+  }
+  bench.do({ kind: 'close-job' });
+};
+
+function workBook(hands: Technician): void {
+  const isPlain = (): boolean => hands.beliefs.posterior.leading().chance >= PLAINLY;
+  for (const test of BOOK) if (!isPlain()) hands.workProven(test);
+}
+
+/** Renews an item and proves the repair on the road; gives the codes that came back where it failed there. */
+function mendAndDrive(hands: Technician, item: VerdictItem): readonly string[] {
+  const { bench } = hands;
   if (item !== 'nothing-wrong' && !TOOL_ITEMS.includes(item)) {
     if (item === 'unit') testNewUnit(hands);
     renewAndRetest(hands, item);
   }
   clearCodes(bench);
-  drive(bench, CYCLES);
-  readCodes(bench);
-  bench.do({ kind: 'close-job' });
-};
+  const passed = drive(bench, CYCLES);
+  const codes = readCodes(bench);
+  return passed ? [] : codes;
+}

@@ -3,6 +3,8 @@ import { normalised } from '../evidence/information.ts';
 import { MAX_CITATIONS } from '../sitting/mayAct.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
 import type { Beliefs } from './Beliefs.ts';
+import type { Note } from './Note.ts';
+import { logsOf } from './tableEvidence.ts';
 
 /** Which log entries to cite: those that together speak clearest for an item, or clearest against it. */
 export interface Citation {
@@ -19,11 +21,12 @@ const MOST_PASSES = 3;
 
 /** A learner's log, weighed entry by entry. */
 export class Citations {
-  /** Likelihood of each entry under each suspect, 1 for the best. */
-  private readonly byEntry: ReadonlyMap<number, readonly number[]>;
+  private readonly carried: ReadonlyMap<number, readonly Note[]>;
+  /** Likelihoods under each suspect, 1 for the best, of what an entry carries beyond others. */
+  private readonly known = new Map<string, readonly number[]>();
 
   constructor(private readonly beliefs: Beliefs) {
-    this.byEntry = new Map([...beliefs.byEntry()].map(([entry, logs]) => [entry, logs.map(exp)]));
+    this.carried = beliefs.byEntry();
   }
 
   /** One entry after the other, each time the one that tells most beside those chosen, eight at most; then exchanged. */
@@ -53,21 +56,29 @@ export class Citations {
     return chosen;
   }
 
-  /** The entry that tells most beside others, with them. */
+  /** The entry that tells most beside others, with them. What two entries carry both counts once. */
   private beside(kept: readonly number[], item: VerdictItem, towards: Towards): Citation | null {
-    let weights = [...this.beliefs.prior];
-    for (const entry of kept) {
-      const own = this.byEntry.get(entry) ?? [];
-      weights = normalised(weights.map((weight, s) => weight * (own[s] ?? 0)));
-    }
+    const cited = new Set(kept.flatMap((entry) => this.carried.get(entry) ?? []));
+    const own = this.likelihoods(`kept ${kept.join()}`, [...cited]);
+    const weights = normalised(this.beliefs.prior.map((p, s) => p * (own[s] ?? 0)));
     let best: Citation | null = null;
-    for (const [entry, own] of this.byEntry) {
-      if (kept.includes(entry)) continue;
-      const chance = this.chanceOf(item, weights, own);
+    for (const [entry, carried] of this.carried) {
+      const fresh = carried.filter((note) => !cited.has(note));
+      if (fresh.length === 0) continue;
+      const chance = this.chanceOf(item, weights, this.likelihoods(keyOf(entry, fresh), fresh));
       const better = best === null || (towards === 'for' ? chance > best.chance : chance < best.chance);
       if (better) best = { cites: [...kept, entry], chance };
     }
     return best;
+  }
+
+  private likelihoods(key: string, notes: readonly Note[]): readonly number[] {
+    let known = this.known.get(key);
+    if (known === undefined) {
+      known = logsOf(this.beliefs.tables, notes).map(exp);
+      this.known.set(key, known);
+    }
+    return known;
   }
 
   private chanceOf(item: VerdictItem, weights: readonly number[], own: readonly number[] | null): number {
@@ -80,6 +91,10 @@ export class Citations {
     }
     return all > 0 ? ofItem / all : 0;
   }
+}
+
+function keyOf(entry: number, fresh: readonly Note[]): string {
+  return `${entry} from ${fresh[0]?.shown.tick} ${fresh.length}`;
 }
 
 function isChange(before: number, after: number, towards: Towards): boolean {

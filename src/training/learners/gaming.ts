@@ -78,7 +78,7 @@ export const spamsOneTest: Learner = (bench) => {
     .slice(0, CHEAPEST);
   const { id } = anyOf(bench, cheap);
   for (let count = 0; count < SPAMMED; count++) hands.workProven(id);
-  const item = hands.beliefs.posterior.leading().item as VerdictItem;
+  const item = favourite(hands.beliefs);
   giveVerdict(bench, item, modeOf(hands.beliefs, item), lastEntries(bench));
   mendByRitual(hands, item);
 };
