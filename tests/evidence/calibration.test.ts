@@ -8,7 +8,7 @@ import {
   measuredShare,
 } from '../../src/training/evidence/calibration.ts';
 import { suspects } from '../../src/training/evidence/suspects.ts';
-import { drawnTruth } from '../../src/training/learners/calibrationTruth.ts';
+import { drawnTruth, weightOfTruth } from '../../src/training/learners/calibrationTruth.ts';
 
 vi.setConfig({ testTimeout: 240_000 });
 
@@ -82,11 +82,11 @@ describe('truths of the calibration', () => {
   const all = suspects();
   const random = Random.of('truths', 'calibration');
   const truths = Array.from({ length: 20_000 }, () => drawnTruth(all, [4, 8, 12], random));
-  const total = all.reduce((sum, { weight }) => sum + weight, 0);
+  const total = all.reduce((sum, suspect) => sum + weightOfTruth(suspect), 0);
 
   it('are every suspect of the catalogue, each as often as its weight says', () => {
     for (const suspect of all) {
-      const expected = (truths.length * suspect.weight) / total;
+      const expected = (truths.length * weightOfTruth(suspect)) / total;
       const count = truths.filter((truth) => truth.suspect === suspect).length;
       // Four standard widths of a count by chance.
       expect(Math.abs(count - expected), suspect.id).toBeLessThanOrEqual(4 * Math.sqrt(expected) + 1);

@@ -59,7 +59,7 @@ export function complaintLikelihood(own: string, ordered: string): number {
  * A truck that comes without any code comes for some other reason, and is sound that many times more often than one that a
  * code has brought. Invented for teaching.
  */
-const SOUND_WITHOUT_CODES = 8;
+export const SOUND_WITHOUT_CODES = 8;
 
 /** Chances of the suspects once the complaint is known; sum to 1. Without complaints, by the catalogue's weights alone. */
 export function priorOf(

@@ -3,6 +3,7 @@ import { secondsToTicks } from '../../base/ticks.ts';
 import { createWorld } from '../../sim/world/World.ts';
 import type { DrivesBefore, FaultChoice } from '../../sim/world/WorldPort.ts';
 import { codesWord } from '../evidence/answer.ts';
+import { SOUND_WITHOUT_CODES } from '../evidence/complaint.ts';
 import type { Environment } from '../evidence/environment.ts';
 import type { Suspect } from '../evidence/Suspect.ts';
 import { toolStates } from '../evidence/toolStates.ts';
@@ -56,10 +57,18 @@ export function isRight({ suspect }: CalibrationTruth, items: readonly string[])
   return items.some((item) => item === suspect.item || suspect.items.some((one) => one === item));
 }
 
+/**
+ * How often a truck that is so comes to the shop. A sound one never sets a code, so it comes as often as one without a code
+ * is sound.
+ */
+export function weightOfTruth({ items, weight }: Suspect): number {
+  return items.length === 0 ? weight * SOUND_WITHOUT_CODES : weight;
+}
+
 function drawn(suspects: readonly Suspect[], at: number): Suspect {
-  let left = at * suspects.reduce((sum, { weight }) => sum + weight, 0);
+  let left = at * suspects.reduce((sum, suspect) => sum + weightOfTruth(suspect), 0);
   for (const suspect of suspects) {
-    left -= suspect.weight;
+    left -= weightOfTruth(suspect);
     if (left < 0) return suspect;
   }
   return suspects.at(-1) as Suspect;
