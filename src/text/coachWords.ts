@@ -67,9 +67,7 @@ function testWords(
   const length = say('coach.minutes', { minutes: fixed(minutes, 0) });
   if (depth === 'test') {
     const proves = say('coach.proves', { proves: procedure.proves });
-    const items = test.about.map((item) => say(`items.${item}`)).join('; ');
-    const about = items === '' ? [] : [say('coach.about', { items })];
-    return { title, says: [...first, proves, ...about, length], parts: [] };
+    return { title, says: [...first, proves, ...aboutWords(test), length], parts: [] };
   }
   const parts = [
     { heading: say('standardTests.parts.cautions'), lines: procedure.cautions, ordered: false },
@@ -82,6 +80,15 @@ function testWords(
     { heading: say('standardTests.parts.undo'), lines: procedure.undo, ordered: true },
   ];
   return { title, says: [...first, length], parts: parts.filter(({ lines }) => lines.length > 0) };
+}
+
+/** More items than this are counted, not named: a list of nearly all tells nothing. */
+const MOST_NAMED = 6;
+
+function aboutWords({ about }: StandardTest): readonly string[] {
+  if (about.length === 0) return [];
+  if (about.length > MOST_NAMED) return [say('coach.aboutMany', { items: about.length })];
+  return [say('coach.about', { items: about.map((item) => say(`items.${item}`)).join('; ') })];
 }
 
 type StepNames<K extends 'decide' | 'nothingLeft' | 'proveRepair'> =

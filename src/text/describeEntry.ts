@@ -2,6 +2,7 @@ import type { MeterDisplay, Observation } from '../sim/world/Observation.ts';
 import type { LogEntry } from '../training/sitting/LogEntry.ts';
 import { conditions } from './entryConditions.ts';
 import { writtenByItself } from './entryOfItself.ts';
+import { isOfReader, readerSays } from './entryOfReader.ts';
 import { capital, gaugeByEye, inH2O, needleAtRest } from './format.ts';
 import { glowWords, ledWords, smokeWords, standsBetween } from './instrumentWords.ts';
 import { isOfMeter, meterStands } from './meterStands.ts';
@@ -30,7 +31,9 @@ export function describeEntry(entry: LogEntry, functionsKnown: boolean): EntryWo
     writtenByItself(entry) ??
     (stands !== null
       ? { what: stands, value: displayWords(seen.meter.display) }
-      : withoutMeter(seen, heard, functionsKnown));
+      : isOfReader(entry)
+        ? { what: say('log.ofReader'), value: readerSays(seen) ?? '' }
+        : withoutMeter(seen, heard, functionsKnown));
   return {
     what: capital(what),
     conditions: conditions(entry, measuring).join(' · '),

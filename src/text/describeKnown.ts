@@ -6,6 +6,8 @@ import { say } from './translate.ts';
 /** Chances below this are not worth a word. */
 const WORTH_SAYING = 0.05;
 const MOST_SAID = 3;
+/** Chances of items that sum to more than this look wrong unless it is said why. */
+const MORE_THAN_ALL = 1.01;
 /** A tool likelier bad than this is in doubt; any tool that nobody proved is bad in a few cases of a hundred. */
 const TOOL_IN_DOUBT = 0.1;
 
@@ -23,6 +25,7 @@ export function describeKnown(evidence: EvidenceFacts): readonly string[] {
     .sort((a, b) => b.chance - a.chance)
     .slice(0, MOST_SAID);
   if (likely.length > 0) sentences.push(say('knew.best', { items: withChances(likely) }));
+  if (likely.reduce((sum, each) => sum + each.chance, 0) > MORE_THAN_ALL) sentences.push(say('knew.over'));
   const doubtful = (last?.tools ?? []).filter((tool) => tool.chance > TOOL_IN_DOUBT);
   if (doubtful.length > 0) sentences.push(say('knew.tools', { tools: withChances(doubtful) }));
   if (settling === null) return [...sentences, say('knew.settled')];

@@ -18,13 +18,24 @@ const JUDGEMENTS: Readonly<
   },
 };
 
+const WITHOUT_ENTRY: Readonly<Record<Mark['mark'], readonly [TextKey, TextKey]>> = {
+  cleared: ['boardReview.noEntryCleared', 'boardReview.noEntryWhy'],
+  convicted: ['boardReview.noEntryConvicted', 'boardReview.noEntryWhy'],
+};
+
 /** What a mark's evidence was worth, why, and whether it was so. */
-export function describeMark({ mark, judgement, agrees }: Pick<Mark, 'mark' | 'judgement' | 'agrees'>): {
+export function describeMark({
+  mark,
+  judgement,
+  agrees,
+  cites,
+}: Pick<Mark, 'mark' | 'judgement' | 'agrees' | 'cites'>): {
   readonly judgement: string;
   readonly why: string;
   readonly truth: string;
 } {
-  const [name, why] = JUDGEMENTS[mark][judgement];
+  const bare = judgement === 'wrong-test' && cites.length === 0;
+  const [name, why] = bare ? WITHOUT_ENTRY[mark] : JUDGEMENTS[mark][judgement];
   return {
     judgement: say(name),
     why: say(why),

@@ -127,7 +127,8 @@ function repairWords(
     return together(
       ...shown.gaps.map((gap) => say('reasons.lacking', { what, gap: say(`repairGaps.${gap}`) })),
     );
-  if (shown.entries.length > 0) return say('reasons.doneBy', { what, entries: entriesWords(shown.entries) });
+  if (shown.entries.length > 0)
+    return say('reasons.doneBy', { what, entries: entriesWords([...new Set(shown.entries)]) });
   if (shown.ticks.length > 0) return say('reasons.doneAt', { what, times: timesWords(shown.ticks) });
   return say('reasons.done', { what });
 }

@@ -1,6 +1,7 @@
 import type { UnitPort } from '../sim/devices/places.ts';
 import type { Observation } from '../sim/world/Observation.ts';
 import type { LogEntry } from '../training/sitting/LogEntry.ts';
+import { gaugeInUse, isOfReader, readerSays } from './entryOfReader.ts';
 import { gaugeByEye, inH2O, needleAtRest, needleByEye } from './format.ts';
 import { glowWords, ledWords, smokeWords, standsBetween } from './instrumentWords.ts';
 import { meterStands } from './meterStands.ts';
@@ -23,7 +24,12 @@ export function conditions(entry: LogEntry, measuring: boolean): string[] {
   }
   if (seen.wiggling !== null)
     words.push(say('log.wiggling', { place: say(`wigglePlaces.${seen.wiggling}`) }));
-  words.push(...vacuumWords(entry), ...toolWords(seen, measuring), ...jumperWords(seen));
+  words.push(
+    ...readerWords(entry),
+    ...vacuumWords(entry),
+    ...toolWords(seen, measuring),
+    ...jumperWords(seen),
+  );
   const inCone = seen.sites['pump-hose-end'];
   if (inCone !== null) words.push(say('log.coneClosed', { fitting: say(`fittings.${inCone}`) }));
   for (const port of PORTS) words.push(...portWords(seen, port));
@@ -50,9 +56,19 @@ function meterWords({ meter }: Observation): string[] {
   return words;
 }
 
+/** What the controller made of its sense circuit, unless the entry says that first of all. */
+function readerWords(entry: LogEntry): string[] {
+  const said = isOfReader(entry) ? null : readerSays(entry.seen);
+  return said === null ? [] : [say('log.readerBeside', { said })];
+}
+
+/** The needle, but for one at rest on a hose that lies on the mat: that says nothing of the truck. */
 function vacuumWords({ seen, gaugeSwing }: LogEntry): string[] {
-  const still = needleAtRest(seen.gauge.needleKPa) ? say('log.noVacuum') : gaugeByEye(seen.gauge.needleKPa);
-  if (gaugeSwing.highKPa - gaugeSwing.lowKPa < SWING_WORTH_TELLING_KPA) return [still];
+  const atRest = needleAtRest(seen.gauge.needleKPa);
+  const swung = gaugeSwing.highKPa - gaugeSwing.lowKPa >= SWING_WORTH_TELLING_KPA;
+  if (atRest && !swung && !gaugeInUse(seen)) return [];
+  const still = atRest ? say('log.noVacuum') : gaugeByEye(seen.gauge.needleKPa);
+  if (!swung) return [still];
   return [
     still,
     say('log.vacuumSwing', {

@@ -94,6 +94,8 @@ function stepWords(step: Exclude<TestStep, { kind: 'repeat' }>): string {
       return say('standardTests.steps.drag', { cavity: step.cavity });
     case 'road-test':
       return say('standardTests.steps.road', { cycles: step.cycles });
+    case 'command-solenoid':
+      return say('standardTests.steps.command', { command: say(`solenoid.${step.command}`) });
     case 'set-smoke':
       if (step.gas === 'off') return say('standardTests.steps.smokeOff');
       return say('standardTests.steps.smoke', { pressure: inH2O(step.pa / 1000) });

@@ -42,7 +42,7 @@ test('axe finds nothing on the board, the work order, the bench, the verdict and
     expect(await findings(page), tab).toEqual([]);
   }
   await page.getByRole('tab', { name: 'Suspects' }).click();
-  await page.getByRole('button', { name: 'Fuse open' }).click();
+  await page.getByRole('button', { name: 'Fuse undecided' }).click();
   await page.getByRole('radio', { name: /^Cleared/ }).check();
   await page.getByRole('checkbox').check();
   expect(await findings(page), 'a suspect').toEqual([]);

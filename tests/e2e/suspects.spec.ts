@@ -50,7 +50,7 @@ test('a suspect is cleared by entries, looked up, taken back', async ({ page }) 
 
   await expect(page.getByRole('status').filter({ hasText: 'Fuse: cleared, by entries 2, 5.' })).toBeVisible();
   await expect(fuse.getByRole('button', { name: 'Fuse cleared' })).toBeFocused();
-  await expect(board).toContainText('1 cleared · 0 convicted · 23 open');
+  await expect(board).toContainText('1 cleared · 0 convicted · 23 undecided');
 
   // A cited entry shows its sentence, and hides it again.
   const number = fuse.getByRole('button', { name: 'Entry 5', exact: true });
@@ -63,7 +63,7 @@ test('a suspect is cleared by entries, looked up, taken back', async ({ page }) 
   await fuse.getByRole('button', { name: 'Fuse cleared' }).click();
   await expect(entry(page, 5)).toBeChecked();
   await dialog.getByRole('button', { name: 'Take the mark back' }).click();
-  await expect(fuse.getByRole('button', { name: 'Fuse open' })).toBeFocused();
+  await expect(fuse.getByRole('button', { name: 'Fuse undecided' })).toBeFocused();
 });
 
 test('a mark begun at a log entry, and the verdict that takes it over and locks the board', async ({
@@ -130,7 +130,7 @@ test('the board by keys alone', async ({ page }) => {
   await page.keyboard.press('Tab');
   await page.keyboard.press('Space');
   await page.keyboard.press('Escape');
-  await expect(page.getByRole('button', { name: 'Seal on the tank open' })).toBeFocused();
+  await expect(page.getByRole('button', { name: 'Seal on the tank undecided' })).toBeFocused();
 });
 
 test('board, mark and verdict fit a screen of 360 pixels, with targets of 24', async ({ page }) => {

@@ -27,7 +27,7 @@ describe('a log entry in words', () => {
     const { display } = worked.sees().meter;
     expect(words.what).toBe('Sense, cavity 3 to battery negative');
     expect(words.value).toBe(`${display.digits} V`);
-    expect(words.conditions).toBe('key on · no vacuum');
+    expect(words.conditions).toMatch(/^key on · reader: sense 8\.9\d V, open$/);
     expect(words.heard).toBeNull();
   });
 
@@ -49,9 +49,17 @@ stroke full x3
 wait 12 s
 log`),
     );
-    expect(conditions).toMatch(/key on · 1[45](\.5)? inHg/);
+    expect(conditions).toMatch(/key on · reader: sense 0\.0\d V, closed · 1[45](\.5)? inHg/);
     expect(conditions).toContain('air port capped, hand tight');
     expect(conditions).toContain('pump hose on canister port, hand tight');
+  });
+
+  it('is of the reader where no other instrument is at work, and leaves out a gauge that is on nothing', () => {
+    const words = entryOf(bench().does('accept\nkey on\nwait 2 s\nlog'));
+    expect(words.what).toBe('Reader, sense at the controller');
+    expect(words.value).toMatch(/^8\.9\d V, open$/);
+    expect(words.conditions).toBe('key on');
+    expect(entryOf(bench().does('accept\nwait 2 s\nlog')).what).toBe('Gauge, pump hose open');
   });
 
   it('counts the clicks of the last ten seconds, and says only them when nothing is measured', () => {

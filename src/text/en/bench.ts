@@ -23,7 +23,7 @@ export const bench = {
       coach: 'Coach',
     },
     repairBanner:
-      'Verdict locked: {{item}}. Fit the part, run the same test again, put everything back, then close the job.',
+      'Verdict locked: {{item}}. Fit the part, run the same test again, put everything back, drive until the monitor has passed, read the codes. Then close the job.',
   },
   log: {
     title: 'Log',
@@ -44,7 +44,9 @@ export const bench = {
     listen: 'Listening at the unit',
     key: 'key {{position}}',
     parted: 'plug parted',
-    noVacuum: 'no vacuum',
+    noVacuum: 'gauge at zero',
+    ofReader: 'Reader, sense at the controller',
+    readerBeside: 'reader: sense {{said}}',
     vacuumSwing: 'vacuum {{low}} to {{high}} inHg in the last 10 s',
     fitted: '{{site}} capped, {{clamp}}',
     hoseOn: '{{fitting}} on {{site}}, {{clamp}}',

@@ -23,6 +23,7 @@ export const coach = {
     minutes: '{{minutes}} min by the book, set-up and putting back with it.',
     proves: 'What it proves: {{proves}}',
     about: 'It can speak for or against: {{items}}.',
+    aboutMany: 'It can speak for or against {{items}} items at once.',
     proveTool:
       'Prove it before you rely on it. What fails its proof is renewed from the parts cupboard and proven again.',
     repeat_one: 'One trial so far.',

@@ -59,6 +59,6 @@ export const items = {
     supply: 'Supply and controller',
     hoses: 'Hoses and vapour side',
     tools: 'Tools on the bench',
-    none: 'Neither',
+    none: 'None of these',
   },
 } as const;

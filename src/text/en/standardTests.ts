@@ -275,6 +275,7 @@ export const standardTests = {
       smoke: 'smoke machine on inert gas at {{pressure}}',
       bleedShut: 'needle bleed shut',
       smokeOff: 'smoke machine off',
+      command: 'with the reader, command the solenoid: {{command}}',
       record: 'let the meter record, {{show}} shown',
       release: 'release open',
       releaseShut: 'release shut',

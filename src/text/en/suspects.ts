@@ -3,10 +3,11 @@ export const suspects = {
   suspects: {
     empty: 'Rule suspects out by what you read. A mark counts only as far as its entries carry it.',
     neverUsed: 'No suspect was marked.',
-    counts: '{{cleared}} cleared · {{convicted}} convicted · {{open}} open',
+    counts: '{{cleared}} cleared · {{convicted}} convicted · {{open}} undecided',
     locked: 'Locked.',
     lockedText: 'The verdict is given. The board stands as it stood then.',
-    is: { open: 'open', cleared: 'cleared', convicted: 'convicted' },
+    /** Not "open": that is what a broken wire is. */
+    is: { open: 'undecided', cleared: 'cleared', convicted: 'convicted' },
     by: 'by',
     citedFor: 'Entries cited on: {{item}}',
     noCites: 'no entry cited',
@@ -23,7 +24,7 @@ export const suspects = {
     marked_one: '{{item}}: {{mark}}, by entry {{entries}}.',
     marked_other: '{{item}}: {{mark}}, by entries {{entries}}.',
     markedBare: '{{item}}: {{mark}}, without an entry.',
-    tookBack: '{{item}}: mark taken back, open again.',
+    tookBack: '{{item}}: mark taken back, undecided again.',
     citeThis: 'Cite',
     citeThisName: 'Cite entry {{id}} for a suspect',
   },

@@ -9,6 +9,8 @@ import { MarkDialog } from './MarkDialog.tsx';
 import { StripChart } from './StripChart.tsx';
 
 const LONGEST_NOTE = 200;
+/** Letters of a reading that still stand beside its name; longer ones stand below it. */
+const MOST_BESIDE = 14;
 
 /** The log: newest entry first, each a sentence and a number, notes written in place. */
 export function LogPanel({ desk }: { readonly desk: Desk }) {
@@ -54,6 +56,7 @@ interface EntryRowProps {
 
 function EntryRow({ entry, desk, newest, onCite }: EntryRowProps) {
   const words = describeEntry(entry, desk.functionsKnown.value);
+  const beside = besideReading(entry);
   return (
     <>
       <tr class={newest ? 'entry entry-newest' : 'entry'}>
@@ -63,24 +66,21 @@ function EntryRow({ entry, desk, newest, onCite }: EntryRowProps) {
             {entry.id}
           </span>
         </th>
-        {entry.about === 'reading' ? (
+        {words.value.length <= MOST_BESIDE && entry.about === 'reading' ? (
           <>
             <td>
               <span class="entry-what">{words.what}</span>
             </td>
             <td class="entry-value">
               {words.value}
-              {besideReading(entry).map((reading) => (
-                <span key={reading} class="entry-beside">
-                  {reading}
-                </span>
-              ))}
+              <Beside readings={beside} />
             </td>
           </>
         ) : (
           <td colSpan={2}>
             <span class="entry-what">{words.what}</span>
             <span class="entry-found">{words.value}</span>
+            <Beside readings={beside} />
           </td>
         )}
       </tr>
@@ -108,6 +108,18 @@ function EntryRow({ entry, desk, newest, onCite }: EntryRowProps) {
           </div>
         </td>
       </tr>
+    </>
+  );
+}
+
+function Beside({ readings }: { readonly readings: readonly string[] }) {
+  return (
+    <>
+      {readings.map((reading) => (
+        <span key={reading} class="entry-beside">
+          {reading}
+        </span>
+      ))}
     </>
   );
 }

@@ -110,7 +110,7 @@ describe('reasons of the score', () => {
       fullAt: 0.8,
     } as const;
     expect(reason(board)).toBe(
-      'Carried by their entries: the canister hose. Not carried by theirs, which costs: the filler cap. The marks cover 16 % of what was likely after the complaint; 80 % is full.',
+      'Carried by their entries: the canister hose. Not carried by theirs, which costs: the filler cap. What they settle stood for 16 % of all chances after the complaint. All ten points take 80 %: settle the likely suspects, too.',
     );
     expect(reason({ ...board, carried: [], uncarried: [], share: 0 })).toBe(
       'No suspect was marked with entries that carry the mark.',
@@ -158,14 +158,16 @@ describe('reasons of the score', () => {
 describe('marks of the board', () => {
   it('are judged by mark and evidence, and told beside the truth', () => {
     const words = (mark: 'cleared' | 'convicted', judgement: 'carried' | 'too-early' | 'wrong-test') =>
-      describeMark({ mark, judgement, agrees: true }).judgement;
+      describeMark({ mark, judgement, agrees: true, cites: [2] }).judgement;
     expect(words('cleared', 'carried')).toBe('Rightly cleared');
     expect(words('cleared', 'too-early')).toBe('Cleared too early');
     expect(words('cleared', 'wrong-test')).toBe('Cleared with the wrong test');
     expect(words('convicted', 'carried')).toBe('Convicted on enough');
     expect(words('convicted', 'too-early')).toBe('Convicted on too little');
     expect(words('convicted', 'wrong-test')).toBe('Convicted with the wrong test');
-    expect(describeMark({ mark: 'cleared', judgement: 'carried', agrees: false }).truth).toBe(
+    const bare = describeMark({ mark: 'cleared', judgement: 'wrong-test', agrees: true, cites: [] });
+    expect(bare.judgement).toBe('Cleared without an entry');
+    expect(describeMark({ mark: 'cleared', judgement: 'carried', agrees: false, cites: [2] }).truth).toBe(
       'But it was not so.',
     );
   });

@@ -136,6 +136,6 @@ describe('the board in a sitting', () => {
     expect(describeAction({ kind: 'mark-item', item: 'air-hose', mark: 'convicted', cites: [] })).toBe(
       'air hose convicted',
     );
-    expect(describeAction(takeBackAction('fuse'))).toBe('fuse open again');
+    expect(describeAction(takeBackAction('fuse'))).toBe('fuse undecided again');
   });
 });

@@ -1,4 +1,4 @@
-import { listed } from '../../../text/chance.ts';
+import { entriesWords, listed } from '../../../text/chance.ts';
 import { timesWords } from '../../../text/describeReason.ts';
 import { say } from '../../../text/translate.ts';
 import type { DebriefFacts, RuleOutcome } from '../../../training/score/DebriefFacts.ts';
@@ -45,7 +45,8 @@ function proofOf({ outcome, entries, ticks, tooFew, items }: RuleOutcome): strin
     });
   if (items !== undefined && outcome === 'missed')
     return say('debrief.ruleItems', { items: listed(items.map((item) => say(`items.${item}`))) });
-  if (outcome === 'kept' && entries.length > 0) return say('debrief.keptBy', { entries: entries.join(', ') });
+  if (outcome === 'kept' && entries.length > 0)
+    return say('debrief.keptBy', { entries: entriesWords(entries) });
   if (ticks.length === 0) return outcome === 'kept' ? '' : say('debrief.gap');
   return say(outcome === 'kept' ? 'debrief.keptAt' : 'debrief.missedAt', { times: timesWords(ticks) });
 }
