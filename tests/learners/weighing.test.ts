@@ -18,8 +18,8 @@ function satBy(name: LearnerName, id: string): SatJob {
   return sit(scenario, name, learnerOf(name, scenario), SEED, judges);
 }
 
-/** Points by which the score by the tables may differ from that by the suspects' own benches. */
-const NEAR_POINTS = 3;
+/** Points by which the two scores may differ: a board mark that lies near its limit may be carried by the one alone. */
+const NEAR_POINTS = 6;
 
 describe('a sitting weighed by the tables', () => {
   test.each<[LearnerName, string]>([
