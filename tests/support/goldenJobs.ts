@@ -51,13 +51,8 @@ export function keptGolden(): Readonly<Record<string, Golden>> {
   return JSON.parse(readFileSync(goldenFile, 'utf8')) as Record<string, Golden>;
 }
 
-/**
- * What a full job has to score at least. Bound of the assessment design: careful at least 90. That nothing is wrong is no
- * reading: from one chance in eleven, the eight entries that a verdict may cite do not carry it to a proof.
- */
-export function leastOfFull(name: string): number {
-  return name.startsWith('the-unit-on-the-shelf') ? 60 : 90;
-}
+/** What a full job has to score at least. Bound of the assessment design: careful at least 90. */
+export const LEAST_OF_FULL = 90;
 
 export function goldenScore(name: string): Golden {
   const golden = keptGolden()[name];

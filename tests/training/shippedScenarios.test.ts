@@ -12,7 +12,7 @@ import type { DebriefFacts } from '../../src/training/score/DebriefFacts.ts';
 import { debrief } from '../../src/training/score/debrief.ts';
 import { rightVerdicts, truthOf } from '../../src/training/score/truth.ts';
 import { EASY_PAR, madeUpEvidence } from '../support/evidenceFacts.ts';
-import { goldenScore, leastOfFull, sitGolden } from '../support/goldenJobs.ts';
+import { goldenScore, LEAST_OF_FULL, sitGolden } from '../support/goldenJobs.ts';
 
 /** What a job on the board has to be, whoever wrote it. */
 const folder = new URL('../../scenarios/', import.meta.url);
@@ -120,7 +120,7 @@ describe.each(scenarios.map((scenario) => [scenario.id, scenario] as const))('%s
 
     test('scores high, names what is wrong, proves its repair, breaks nothing', () => {
       const job = `${scenario.id}.full.txt`;
-      expect(goldenScore(job).score).toBeGreaterThanOrEqual(leastOfFull(job));
+      expect(goldenScore(job).score).toBeGreaterThanOrEqual(LEAST_OF_FULL);
       expect(facts.verdict).toMatchObject({ right: true, modeRight: true });
       expect(facts.repairGaps).toEqual([]);
       expect(facts.rules.filter(({ outcome }) => outcome === 'missed')).toEqual([]);
