@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { Random } from '../../src/base/Random.ts';
 import { workCalibration } from '../../src/cli/calibrationShare.ts';
+import { keptTables } from '../../src/cli/keptTables.ts';
 import {
   type CalibrationClaim,
   calibrationTable,
@@ -8,7 +9,9 @@ import {
   measuredShare,
 } from '../../src/training/evidence/calibration.ts';
 import { suspects } from '../../src/training/evidence/suspects.ts';
+import { calibrationLive } from '../../src/training/learners/calibrationLive.ts';
 import { drawnTruth, weightOfTruth } from '../../src/training/learners/calibrationTruth.ts';
+import { ToolFactor } from '../../src/training/learners/ToolFactor.ts';
 
 vi.setConfig({ testTimeout: 240_000 });
 
@@ -145,5 +148,27 @@ describe('random sittings under seeds that no suspect has', () => {
   it('hang on their number alone, whoever sits them and after what', () => {
     const again = workCalibration({ path: 'by-table', from: 51, to: 54 });
     expect(again).toEqual({ kind: 'sat', claims: claims.slice(51, 54) });
+  });
+});
+
+describe('sittings weighed as the score weighs them', () => {
+  // Of the first forty the ones that last a minute or two: a longer one costs every suspect's bench half a minute of work.
+  const SHORT = [7, 12, 21, 33, 36, 39];
+
+  it('claim what the kept tables claim, nearly as strongly', () => {
+    const tables = keptTables();
+    if (!tables.ok) throw new Error(tables.error);
+    const factor = new ToolFactor(tables.value);
+    const sat = SHORT.map((i) => calibrationLive(tables.value, factor, `agreement/${i}`, 4));
+    for (const { live, byTable } of sat) {
+      expect(live.claimed, live.seed).toBe(byTable.claimed);
+      expect(live.right, live.seed).toBe(byTable.right);
+      expect(Math.abs(live.shown - byTable.shown), live.seed).toBeLessThan(0.06);
+      expect(Math.abs(live.confirming - byTable.confirming), live.seed).toBeLessThan(0.06);
+    }
+    // They are no trifles: some are as good as proven, some open, and in one two tools are bad.
+    expect(sat.filter(({ live }) => live.shown > 0.95)).toHaveLength(3);
+    expect(sat.filter(({ live }) => live.shown < 0.6)).toHaveLength(3);
+    expect(sat.map(({ live }) => live.tools.length)).toContain(2);
   });
 });
