@@ -1,0 +1,35 @@
+/** Job board and work order. */
+export const board = {
+  board: {
+    title: 'Tablero de trabajos',
+    lead: 'Elija un trabajo. Demuestre qué está mal, luego repárelo y demuestre la reparación.',
+    level: 'Nivel {{level}}',
+    minutes: 'unos {{minutes}} min',
+    aims: 'Usted practica',
+    take: 'Abrir el trabajo',
+    resume: 'Continuar el trabajo',
+    openSince: 'Abierto en su banco, van {{elapsed}}',
+    done: 'Hecho antes: {{score}} de 100',
+    startAnew: 'Empezar de nuevo',
+    startAnewAsk: 'El trabajo abierto y su registro se guardarán como no terminados. ¿Empezar de nuevo?',
+    records: 'Trabajos terminados',
+    recordOn: '{{title}} · {{score}} de 100 · {{date}}',
+    unfinished: 'guardado sin terminar',
+    readDebrief: 'Leer la revisión',
+    exportRecord: 'Exportar',
+    empty: 'No hay trabajos en el tablero.',
+  },
+  order: {
+    title: 'Orden de trabajo',
+    number: 'N.º {{number}}',
+    vehicle: 'Vehículo',
+    complaint: 'Queja',
+    history: 'Historial',
+    codes: 'Códigos leídos',
+    noCodes: 'ninguno almacenado',
+    cautions: 'Precauciones',
+    accept: 'Tomar el trabajo',
+    defer:
+      'El vehículo, la unidad y los colores de los cables son inventados para enseñar. En un camión real, primero van su propia información de servicio, los códigos locales y la práctica con licencia.',
+  },
+} as const;

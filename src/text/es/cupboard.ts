@@ -1,0 +1,23 @@
+/** The parts cupboard. */
+export const cupboard = {
+  cupboard: {
+    title: 'Gabinete de refacciones',
+    lead: 'Elija qué instalar. Cada refacción se paga, acertada o no.',
+    toolsLead: 'Antes del veredicto solo se pueden renovar las herramientas.',
+    fit: 'Instalar: {{item}}',
+    ask: '¿Instalar por {{price}}: {{item}}?',
+    confirm: 'Instalar',
+    fitted: 'Se instaló: {{item}}.',
+    fittedBefore: 'ya instalado',
+    keyOffHint: 'Primero la llave en OFF y el conector desconectado, como en un camión real.',
+    known: 'Unidad de bondad comprobada',
+    knownText:
+      'Una unidad que se probó y se halló buena. Póngala en el banco en lugar de la otra y haga en ella la misma prueba.',
+    here: 'Ahora en el banco: {{unit}}',
+    swapIn: 'Poner en el banco la unidad de bondad comprobada',
+    swapBack: 'Regresar la unidad del camión',
+    swapNeeds: 'Primero desconecte el conector y quite todo de las espigas.',
+    swapped: 'Ahora en el banco: {{unit}}.',
+    free: 'sin cargo',
+  },
+} as const;
