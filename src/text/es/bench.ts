@@ -86,7 +86,7 @@ export const bench = {
     smokeTest: 'Prueba de humo',
     noSmoke: 'no se ve humo',
     smokeAt: 'humo en {{places}}',
-    jack: 'conexión roja en {{jack}}',
+    jack: 'clavija roja en el {{jack}}',
     range: 'rango {{range}} fijo',
     frozen: 'pantalla congelada',
     recorded: '{{which}} de la grabación',

@@ -3,7 +3,7 @@ export const hand = {
   hand: {
     begin:
       'Arrastre un cable, una manguera o una tapa a su lugar, o haga clic en la pieza y luego en el lugar.',
-    loose: 'suelto en el tapete',
+    loose: 'en el tapete',
     on: '{{end}}, en {{point}}',
     onBare: '{{end}}, {{where}}',
     held: '{{thing}}: en la mano. Elija dónde va, o Esc para dejarlo como estaba.',

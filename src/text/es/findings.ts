@@ -1,0 +1,40 @@
+/** What eyes, ears and hands find, each in a few words. */
+export const findings = {
+  signs: {
+    'nothing-wrong': 'no se ve nada malo',
+    'green-corrosion': 'corrosión verde en los terminales',
+    'terminal-spread': 'un terminal está muy abierto',
+    'terminal-grips': 'el terminal agarra el calibre',
+    'terminal-slack': 'el calibre se sale, el terminal está flojo',
+    'insulation-pierced': 'un agujero en el aislamiento de un cable',
+    chafed: 'un cable rozado hasta el cobre',
+    moisture: 'humedad en el conector',
+    water: 'agua',
+    fuel: 'combustible líquido',
+    charcoal: 'granos de carbón',
+    split: 'una rajadura',
+    'hose-off': 'la manguera está fuera de su espiga',
+    pinched: 'la manguera está aplastada',
+    blocked: 'está tapado',
+    dirty: 'tapado de suciedad',
+    crack: 'una grieta',
+    burnt: 'está quemado',
+    'loose-cap': 'el tapón no asienta, su sello está roto',
+    'element-melted': 'el elemento se fundió',
+    'element-whole': 'el elemento está entero',
+    hiss: 'un siseo de aire',
+    quiet: 'silencio',
+    'not-seen': 'no se puede ver como está ahora',
+  },
+  /** What would help, where something cannot be seen. */
+  notSeen: {
+    plug: 'sus terminales no se ven mientras está conectado: llave en OFF, luego desconéctelo',
+    fuse: 'su elemento no se ve mientras está puesto: saque el fusible',
+    tank: 'sus sellos están encima, bajo la carrocería, fuera de la vista: una prueba de humo los muestra',
+  },
+  findingHow: {
+    look: 'Se miró {{place}}',
+    listen: 'Se escuchó en {{place}}',
+    drag: 'Calibre de arrastre en el terminal {{cavity}}',
+  },
+} as const;
