@@ -33,7 +33,12 @@ export function describeReason(reason: ScoreReason, verdict: DebriefFacts['verdi
     case 'retest':
       return repairWords(say('reasons.retest'), reason);
     case 'refitted':
-      return repairWords(say('reasons.refitted'), reason);
+      return together(
+        repairWords(say('reasons.refitted'), reason),
+        reason.gaps.length === 0 &&
+          reason.points < reason.of &&
+          say(verdict.named === 'nothing-wrong' ? 'reasons.economyWeight' : 'reasons.withTheRepair'),
+      );
     case 'monitor-pass':
       return repairWords(say('reasons.monitorPass'), reason);
     case 'left-alone':

@@ -3,6 +3,8 @@ export const debrief = {
   debrief: {
     title: 'Debrief',
     right: 'Your verdict was right.',
+    rightUnproven:
+      'Right, but not proven: by your own evidence it could as well have been something else. That is why it counts for little. On the next truck the same guess may be wrong.',
     wrong: 'Your verdict was not right.',
     named: 'You named {{item}}.',
     namedMode: 'What you said is wrong with it: {{mode}}.',
@@ -57,13 +59,14 @@ export const debrief = {
     remark: 'From the author of this job',
     export: 'Export the record',
     log: 'Your log',
+    logEmpty: 'Nothing was logged.',
     cited: 'cited',
   },
   /** What kept a repair from counting as proven. */
   repairGaps: {
     'verdict-wrong': 'a right verdict. Only the repair of what was really wrong can be proven.',
-    'not-fitted': 'the part that was named was never renewed.',
-    'road-failed': 'the last road test after the repair did not pass. The truck is not mended.',
+    'not-fitted': 'the part itself. What you named was never renewed.',
+    'road-failed': 'a pass. The last road test after the repair failed: the truck is not mended.',
     'vacuum-retest':
       'the vacuum test on the part as fitted: sense read open at rest, closed under vacuum with the air port capped, open again after the release. A passed road test does not take its place.',
     'click-retest': 'a click through the mated plug after the repair, on command of the reader.',

@@ -74,6 +74,7 @@ export function Debrief({ desk, shop, facts, replay }: DebriefProps) {
       )}
       <section class="sheet debrief-wide">
         <h2>{say('debrief.log')}</h2>
+        {log.length === 0 && <p>{say('debrief.logEmpty')}</p>}
         <LogTable
           desk={desk}
           cites={facts.verdict.cites}

@@ -129,7 +129,7 @@ describe('reasons of the score', () => {
       ticks: [],
     } as const;
     expect(reason(minutes)).toBe(
-      '118.1 book minutes, par is 74. Beyond one and a half times par it falls; three times par is nothing.',
+      'Book minutes: 118.1, par is 74. Beyond one and a half times par it falls; three times par is nothing.',
     );
     expect(reason({ ...minutes, spent: 100 })).toMatch(/Up to one and a half times par is full\.$/);
     expect(reason({ ...minutes, spent: 300, weight: 0.5 })).toMatch(
@@ -145,6 +145,9 @@ describe('reasons of the score', () => {
     expect(reason(retest)).toBe('The same test on the part as fitted: done, entries 16 and 17.');
     expect(reason({ ...retest, kind: 'refitted', entries: [], ticks: [secondsToTicks(62)] })).toBe(
       'Everything put back: done, at 00:01:02.',
+    );
+    expect(reason({ ...retest, kind: 'refitted', points: 0, entries: [], ticks: [secondsToTicks(62)] })).toBe(
+      'Everything put back: done, at 00:01:02. It counts with the part renewed.',
     );
     expect(reason({ ...retest, kind: 'monitor-pass', points: 0, gaps: ['monitor-pass'] })).toMatch(
       /^The monitor run to a pass on the road: missing a road test/,

@@ -4,6 +4,9 @@ import { describeMode } from '../../../text/describeMode.ts';
 import { say } from '../../../text/translate.ts';
 import type { DebriefFacts } from '../../../training/score/DebriefFacts.ts';
 
+/** Evidence that goes less than this share of the way to a proof leaves a right name a guess. */
+const HALF_WAY = 0.5;
+
 /** What was named, with what is wrong with it and by which entries; and what was wrong. */
 export function OutcomeSheet({ facts }: { readonly facts: DebriefFacts }) {
   const { verdict } = facts;
@@ -13,6 +16,7 @@ export function OutcomeSheet({ facts }: { readonly facts: DebriefFacts }) {
         <span aria-hidden="true">{verdict.right ? '✓ ' : '✗ '}</span>
         {say(verdict.right ? 'debrief.right' : 'debrief.wrong')}
       </h2>
+      {verdict.right && facts.evidence.verdict.weight < HALF_WAY && <p>{say('debrief.rightUnproven')}</p>}
       <h3>{say('debrief.yours')}</h3>
       <p>{say('debrief.named', { item: say(`theItems.${verdict.named}`) })}</p>
       {verdict.named !== 'nothing-wrong' && (
