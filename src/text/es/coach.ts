@@ -5,7 +5,7 @@ export const coach = {
   coach: {
     title: 'Instructor',
     lead: 'El instructor conoce la orden de trabajo, sus lecturas y lo que usted ha hecho. No sabe qué está mal.',
-    price: 'Preguntar no cuesta puntos. El expediente anota que usted preguntó, y hasta dónde.',
+    price: 'Preguntar no cuesta puntos. El registro anota que usted preguntó, y hasta dónde.',
     off: 'En una evaluación el instructor guarda silencio.',
     ask: {
       question: 'Una pregunta para pensar',
@@ -47,7 +47,7 @@ export const coach = {
       'look-around': '¿Qué podría aclarar un par de ojos antes de tomar una herramienta?',
       'look-plug': 'Tres circuitos pasan por un solo conector. ¿Alguien lo ha visto por dentro?',
       'look-into-hoses': 'Las mangueras se ven por fuera. ¿Qué sabe usted de su interior?',
-      'look-fuse': 'Una pieza pequeña alimenta al driver y se ve en un minuto. ¿Ya la vio?',
+      'look-fuse': 'Una pieza pequeña alimenta la salida y se ve en un minuto. ¿Ya la vio?',
       'listen-running': 'Con el motor en marcha hay vacío gratis. ¿Qué podrían decirle sus oídos?',
       'drag-terminals':
         'Un conector puede estar conectado y aun así hacer mal contacto. ¿Cómo lo sentiría usted?',
@@ -72,7 +72,7 @@ export const coach = {
       'fused-supply-drop':
         'La corriente de la batería pasa por varias partes antes de llegar al módulo de control. ¿Cuánto llega ahí bajo carga?',
       'controller-feed-on':
-        'El driver recibe el comando. ¿Qué sale del módulo de control, antes de cualquier cable?',
+        'La salida recibe el comando. ¿Qué sale del módulo de control, antes de cualquier cable?',
       'command-clicks': 'Cuando el solenoide recibe el comando de moverse, ¿se mueve? ¿Todas las veces?',
       'feed-bias-10-megohm':
         'Con la unidad desconectada, ¿qué debe mostrar todavía el módulo de control en la alimentación, y qué prueba verlo?',
@@ -97,7 +97,7 @@ export const coach = {
       'wiggle-ground':
         'Su banco está quieto y la carretera no. ¿Soporta la tierra que la muevan mientras trabaja?',
       'tug-plug-switch-closed':
-        'Un contacto y una terminal están en la misma línea. ¿Cuál de los dos podría usted mantener quieto mientras mueve el otro?',
+        'Un contacto y un terminal están en la misma línea. ¿Cuál de los dos podría usted mantener quieto mientras mueve el otro?',
       'coil-ohms': '¿Qué debe leer el devanado a esta temperatura, sin nada más unido a él?',
       'switch-ohms':
         'Conoce el interruptor a través del arnés. ¿Cómo está su contacto solo, abierto y cerrado?',
@@ -154,9 +154,9 @@ export const coach = {
       },
     },
     proveRepair: {
-      title: 'Probar la reparación',
+      title: 'Demostrar la reparación',
       question: '¿Qué le mostraría que la reparación lo corrigió, y no solo lo cambió?',
-      test: 'Pruebe la reparación: la prueba que señaló a la parte vieja, ahora en la instalada. Después una prueba de carretera y los códigos.',
+      test: 'Demuestre la reparación: la prueba que señaló a la parte vieja, ahora en la instalada. Después una prueba de carretera y los códigos.',
       steps: {
         new: 'Pruebe la parte nueva antes de instalarla, donde se pueda.',
         same: 'Ya instalada, haga la misma prueba que señaló a la parte vieja.',

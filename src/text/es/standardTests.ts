@@ -14,7 +14,7 @@ export const standardTests = {
       },
       'meter-current-fuse': {
         name: 'Miliamperios por el probador LED desde la fuente de banco',
-        proves: 'El fusible de la entrada de miliamperios está entero.',
+        proves: 'El fusible del borne de miliamperios está entero.',
       },
       'hand-pump-dead-end': {
         name: 'Bomba de vacío manual y vacuómetro con la manguera cerrada, 60 s',
@@ -35,7 +35,7 @@ export const standardTests = {
       },
       'look-plug': {
         name: 'Revisión del conector desconectado por dentro',
-        proves: 'Corrosión, agua y terminales ensanchadas en el conector.',
+        proves: 'Corrosión, agua y terminales muy abiertos en el conector.',
       },
       'look-into-hoses': {
         name: 'Revisión de la manguera del cánister y la manguera de aire por dentro',
@@ -50,15 +50,15 @@ export const standardTests = {
         proves: 'Fugas que el vacío del motor hace audibles.',
       },
       'drag-terminals': {
-        name: 'Calibre de arrastre en las tres terminales del arnés',
-        proves: 'Qué terminal aprieta y cuál está floja.',
+        name: 'Calibre de arrastre en los tres terminales del arnés',
+        proves: 'Qué terminal agarra y cuál está flojo.',
       },
       'codes-and-freeze-data': {
         name: 'Leer códigos y datos congelados',
         proves: 'Lo que el módulo de control ha visto fallar, antes de tocar nada.',
       },
       'reader-at-rest': {
-        name: 'Lector: señal en reposo, driver al comandarlo',
+        name: 'Lector: señal en reposo, salida de alimentación al dar el comando',
         proves: 'Lo que el propio módulo de control entiende de los dos circuitos.',
       },
       'road-test': {
@@ -74,40 +74,40 @@ export const standardTests = {
         proves: 'Comparada con la lectura en el conector: el cable de señal entre los dos puntos.',
       },
       'sense-with-solenoid-on': {
-        name: 'Señal con el solenoide activado',
+        name: 'Señal con el solenoide encendido',
         proves: 'La tierra compartida: si está mala, sube la señal en cuanto la bobina toma corriente.',
       },
       'feed-at-rest': {
         name: 'Alimentación en el conector, sin comando',
-        proves: 'Driver apagado, bobina conectada, ningún voltaje ajeno en la alimentación.',
+        proves: 'Salida apagada, bobina conectada, ningún voltaje ajeno en la alimentación.',
       },
       'battery-under-load': {
-        name: 'Batería con el solenoide activado',
+        name: 'Batería con el solenoide encendido',
         proves: 'La batería mantiene su voltaje bajo carga.',
       },
       'ground-drop': {
-        name: 'Caída de tierra, solenoide activado',
-        proves: 'Cable de tierra, empalme y espárrago bajo carga: 0.10 V como máximo.',
+        name: 'Caída de tierra, solenoide encendido',
+        proves: 'Cable de tierra, empalme y perno bajo carga: 0.10 V como máximo.',
       },
       'feed-drop': {
-        name: 'Caída de alimentación, solenoide activado',
+        name: 'Caída de alimentación, solenoide encendido',
         proves: 'Todo desde la batería hasta la cavidad 1 bajo carga: 0.30 V como máximo.',
       },
       'feed-wire-drop': {
-        name: 'Caída del cable de alimentación solo, solenoide activado',
+        name: 'Caída del cable de alimentación solo, solenoide encendido',
         proves: 'El cable de alimentación entre sus dos extremos.',
       },
       'fused-supply-drop': {
-        name: 'Caída de la batería al lado de carga del fusible, solenoide activado',
+        name: 'Caída de la batería al lado de carga del fusible, solenoide encendido',
         proves: 'Contactos de la llave y fusible bajo carga.',
       },
       'controller-feed-on': {
-        name: 'Alimentación en el extremo del módulo de control, solenoide activado',
-        proves: 'Lo que entrega el driver antes de cualquier cable.',
+        name: 'Alimentación en el extremo del módulo de control, solenoide encendido',
+        proves: 'Lo que entrega la salida antes de cualquier cable.',
       },
       'command-clicks': {
         name: 'Clics al comando, tres veces',
-        proves: 'Driver, cables, bobina y émbolo juntos.',
+        proves: 'Salida de alimentación, cables, bobina y émbolo juntos.',
       },
       'feed-bias-10-megohm': {
         name: 'Polarización en la alimentación desconectada, entrada de 10 MΩ',
@@ -119,14 +119,14 @@ export const standardTests = {
       },
       'lamp-on-feed': {
         name: 'Lámpara de prueba en la alimentación desconectada',
-        proves: 'Driver, fusible y cable de alimentación conducen corriente.',
+        proves: 'Salida, fusible y cable de alimentación conducen corriente.',
       },
       'lamp-on-ground': {
         name: 'Lámpara de prueba del positivo de la batería a la tierra desconectada, con la caída',
         proves: 'El cable de tierra conduce corriente.',
       },
       'sense-parted': {
-        name: 'Señal en el lado del arnés, sola y con el probador LED',
+        name: 'Señal en el mitad del arnés, sola y con el probador LED',
         proves: 'Pull-up y cable de señal sin la unidad, y que detrás del voltaje hay algo.',
       },
       'sense-current': {
@@ -134,11 +134,11 @@ export const standardTests = {
         proves: 'La resistencia del pull-up y del cable de señal juntos: unos 4 mA.',
       },
       'bridge-3-to-2': {
-        name: 'Terminales 3 y 2 del arnés unidas, mirando el lector',
+        name: 'Terminales 3 y 2 del arnés unidos, mirando el lector',
         proves: 'Módulo de control, cable de señal y tierra: el lector tiene que decir cerrado.',
       },
       'sense-wire-drop': {
-        name: 'Caída del cable de señal, terminales 3 y 2 unidas',
+        name: 'Caída del cable de señal, terminales 3 y 2 unidos',
         proves: 'El cable de señal entre sus dos extremos, con su propia corriente.',
       },
       'feed-wire-ohms': {
@@ -150,11 +150,11 @@ export const standardTests = {
         proves: 'El cable de tierra no está abierto; bajo carga se prueba mejor.',
       },
       'cavities-1-to-2-ohms': {
-        name: 'Ohmios de la terminal 1 a la 2 del arnés, conector desconectado',
+        name: 'Ohmios del terminal 1 al 2 del arnés, conector desconectado',
         proves: 'Ni corto ni agua entre alimentación y tierra.',
       },
       'cavities-2-to-3-ohms': {
-        name: 'Ohmios de la terminal 2 a la 3 del arnés, conector desconectado',
+        name: 'Ohmios del terminal 2 al 3 del arnés, conector desconectado',
         proves: 'Ni corto ni agua entre tierra y señal.',
       },
       'wiggle-sense': {
@@ -162,12 +162,12 @@ export const standardTests = {
         proves: 'Un cable de señal que va y viene.',
       },
       'wiggle-feed': {
-        name: 'Alimentación vigilada mientras se mueven el cable y el conector, solenoide activado',
-        proves: 'Un cable de alimentación o una terminal 1 que van y vienen.',
+        name: 'Alimentación vigilada mientras se mueven el cable y el conector, solenoide encendido',
+        proves: 'Un cable de alimentación o un terminal 1 que van y vienen.',
       },
       'wiggle-ground': {
-        name: 'Caída de tierra vigilada mientras se mueven el cable y el conector, solenoide activado',
-        proves: 'Un cable de tierra o una terminal 2 que van y vienen.',
+        name: 'Caída de tierra vigilada mientras se mueven el cable y el conector, solenoide encendido',
+        proves: 'Un cable de tierra o un terminal 2 que van y vienen.',
       },
       'tug-plug-switch-closed': {
         name: 'Tirones al conector mientras el vacío mantiene cerrado el interruptor',
@@ -187,20 +187,20 @@ export const standardTests = {
       },
       'vacuum-and-sense': {
         name: 'Vacío y señal, siete veces',
-        proves: 'El interruptor cierra y se restablece cada vez.',
+        proves: 'El interruptor cierra y regresa cada vez.',
       },
       'hold-capped': {
         name: 'Retención a 15 inHg, unidad sola, con tapa',
         proves: 'Nada tiene fuga en el lado del cánister de la unidad.',
       },
       'trip-and-reset': {
-        name: 'Disparo y restablecimiento en el manómetro de agua',
+        name: 'Disparo y regreso en el manómetro de agua',
         proves: 'Los dos puntos propios del interruptor, que ningún vacuómetro manual distingue.',
       },
       'engine-port-hold': {
-        name: 'Puerto de vacío del motor a 15 inHg, solenoide apagado y activado',
+        name: 'Puerto de vacío del motor a 15 inHg, solenoide apagado y encendido',
         proves:
-          'Asiento de la válvula y lado de mando del diafragma; la caída al activar es el émbolo que se mueve.',
+          'Asiento de la válvula y lado de mando del diafragma; la caída al encenderlo es el émbolo que se mueve.',
       },
       'vent-shut-hold': {
         name: 'Ventilación cerrada por vacío del motor, vacío en el puerto del cánister, puerto de aire abierto',
@@ -272,8 +272,8 @@ export const standardTests = {
     },
     parts: { setUp: 'Preparación', work: 'Prueba', undo: 'Dejar como estaba', cautions: 'Precauciones' },
     steps: {
-      onPort: '{{item}} en {{site}}, apretada a mano',
-      onEnd: '{{item}} en {{site}}',
+      onPort: '{{item}} en el {{site}}, apretada a mano',
+      onEnd: '{{item}} en el {{site}}',
       wait: 'espere {{seconds}} s',
       steady: 'espere hasta que la lectura se detenga',
       strokes: 'bombee hasta que {{goal}}, {{most}} carreras como máximo',
@@ -284,15 +284,15 @@ export const standardTests = {
       stroke: 'una carrera de la bomba',
       partStroke: 'una carrera de la bomba al {{percent}} % de su recorrido',
       range: 'fije el rango de 60 V',
-      look: 'mire: {{place}}',
-      listen: 'escuche en: {{place}}',
-      wiggle: 'mueva el arnés: {{place}}',
-      drag: 'sienta la terminal {{cavity}} con el calibre de arrastre',
+      look: 'mire {{place}}',
+      listen: 'escuche en {{place}}',
+      wiggle: 'mueva {{place}}',
+      drag: 'sienta el terminal {{cavity}} con el calibre de arrastre',
       road: 'maneje {{cycles}} ciclos de manejo',
       smoke: 'máquina de humo con gas inerte a {{pressure}}',
       bleedShut: 'sangrado de aguja cerrado',
       smokeOff: 'máquina de humo apagada',
-      command: 'con el lector, comande el solenoide: {{command}}',
+      command: 'con el lector, dé el comando al solenoide: {{command}}',
       record: 'deje que el multímetro registre; en pantalla: {{show}}',
       release: 'alivio abierto',
       releaseShut: 'alivio cerrado',
@@ -315,7 +315,7 @@ export const standardTests = {
       'manometer-lost': 'anote lo que ha regresado en el manómetro de agua desde entonces',
       'reader-volts': 'anote el voltaje de señal en el lector',
       'reader-state': 'anote lo que el lector dice del interruptor',
-      'reader-driver': 'anote lo que el lector dice del driver',
+      'reader-driver': 'anote lo que el lector dice de la salida de alimentación',
       'click-on': 'anote si hizo clic al activarse',
       'click-off': 'anote si hizo clic al soltarse',
       lamp: 'anote la lámpara de prueba: apagada, débil o brillante',
