@@ -13,6 +13,9 @@ const ENERGISES: ReadonlySet<SittingAction['kind']> = new Set([
   'set-key',
 ]);
 
+/** A harness is moved for a second; a contact that opens meanwhile lets a solenoid drop out. */
+const MOVED_TICKS: Tick = secondsToTicks(1.3);
+
 /** Whether an action may make the solenoid move, in or out. */
 export function energises(action: SittingAction): boolean {
   return ENERGISES.has(action.kind);
@@ -50,6 +53,10 @@ export class Listening {
       const pulsed = action.kind === 'command-solenoid' && action.command === 'pulse';
       const until = tick + (pulsed ? PULSE_TICKS : LISTEN_TICKS);
       return this.begin({ about: 'click', since: tick, until, setUp: `click ${action.kind} ${circuit}` });
+    }
+    if (action.kind === 'wiggle') {
+      const until = tick + MOVED_TICKS;
+      return this.begin({ about: 'click', since: tick, until, setUp: `click ${action.at} ${circuit}` });
     }
     if (action.kind === 'take-off' || (action.kind === 'release' && action.open)) {
       const until = tick + LISTEN_TICKS;

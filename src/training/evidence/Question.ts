@@ -13,7 +13,7 @@ export type About =
   | { readonly about: 'meter' | 'tone' | 'battery-sign' | 'gauge' | 'lamp' | 'led' | 'finding' | 'fuse' }
   | { readonly about: 'reader-volts' | 'reader-state' | 'reader-driver' | 'codes' | 'drive' }
   | { readonly about: 'click' | 'hiss' | 'hold'; readonly since: Tick }
-  | { readonly about: 'manometer'; readonly since: Tick; readonly to: 'open' | 'closed' }
+  | { readonly about: 'manometer' | 'turning'; readonly since: Tick; readonly to: 'open' | 'closed' }
   | { readonly about: 'smoke'; readonly at: SmokePlace };
 
 /**

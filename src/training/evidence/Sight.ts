@@ -1,12 +1,13 @@
-import type { Tick } from '../../base/ticks.ts';
+import { type Tick, ticksToSeconds } from '../../base/ticks.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 
 interface Change {
   readonly tick: Tick;
-  readonly kPa: number;
+  /** The water's height then; null without water. */
+  readonly kPa: number | null;
 }
 
-/** What must be remembered of a world between two looks: where the gauge stood as a hold began, and where its switch turned. */
+/** What must be remembered of a world between two looks: where the gauge stood as a hold began, and when and where its switch turned. */
 export class Sight {
   private readonly gaugeAt = new Map<Tick, number>();
   private turned: Partial<Record<'open' | 'closed', Change>> = {};
@@ -23,13 +24,13 @@ export class Sight {
     return then === undefined ? null : then - seen.gauge.needleKPa;
   }
 
-  /** Watches the sense circuit beside the water. Returns the way it turned just now, or null. */
+  /** Watches the sense circuit, beside the water where there is some. Returns the way it turned just now, or null. */
   watchSwitch(seen: Observation): 'open' | 'closed' | null {
     const now = seen.reader.senseState;
     if (now !== 'open' && now !== 'closed') return null;
     const before = this.state;
     this.state = now;
-    if (before === null || before === now || seen.manometer.kPa === null) return null;
+    if (before === null || before === now) return null;
     this.turned[now] = { tick: seen.tick, kPa: seen.manometer.kPa };
     return now;
   }
@@ -38,5 +39,11 @@ export class Sight {
   turnedAt(to: 'open' | 'closed', since: Tick): number | null {
     const change = this.turned[to];
     return change === undefined || change.tick < since ? null : change.kPa;
+  }
+
+  /** Seconds from a tick until the sense circuit turned this way; null where it has not since. */
+  secondsTo(to: 'open' | 'closed', since: Tick): number | null {
+    const change = this.turned[to];
+    return change === undefined || change.tick < since ? null : ticksToSeconds(change.tick - since);
   }
 }

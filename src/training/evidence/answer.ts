@@ -14,6 +14,8 @@ const HOLD_HALF_KPA = 0.5;
 const MANOMETER_HALF_KPA = 0.06;
 /** Digits of the reader: 0.01 V, and its own converter. Common practice, no source. */
 const READER_HALF_VOLTS = 0.05;
+/** The sense state is looked at twice a second. */
+const TURNING_HALF_S = 0.5;
 /** Brightness of a test lamp as words. */
 const DIM = 0.05;
 const BRIGHT = 0.6;
@@ -58,6 +60,8 @@ export function answer(question: Question, seen: Observation, sight: Sight): Sho
       return number('gauge', sight.lostSince(question.since, seen), HOLD_HALF_KPA);
     case 'manometer':
       return number('manometer', sight.turnedAt(question.to, question.since), MANOMETER_HALF_KPA);
+    case 'turning':
+      return number('reader-state', sight.secondsTo(question.to, question.since), TURNING_HALF_S);
     case 'click':
       return yesNo('click', heard(seen, ['click-on', 'click-off'], question.since));
     case 'hiss':

@@ -30,7 +30,7 @@ const ASKED_AT: Readonly<Record<Reading['of'], Question['about'] | null>> = {
   drive: 'drive',
   fuse: 'fuse',
   'jumper-fuse': null,
-  'seconds-taken': null,
+  'seconds-taken': 'turning',
   'strokes-taken': null,
 };
 

@@ -32,7 +32,11 @@ const AFTER_STROKE_TICKS: Tick = secondsToTicks(1);
 /** What a log entry takes in of the time before it. */
 const ENTRY_TICKS: Tick = secondsToTicks(10);
 const HOLD_TICKS: Tick = secondsToTicks(20);
+/** The sense state is looked at so often beside the water, and so often with no water to read at the same time. */
 const WATCH_SWITCH_TICKS: Tick = secondsToTicks(0.2);
+const WATCH_TIME_TICKS: Tick = secondsToTicks(0.5);
+/** Whoever waits for the switch to turn gives up after so long. */
+const WATCHED_TICKS: Tick = secondsToTicks(60);
 /** Least vacuum that anyone calls a hold, kPa. */
 const HELD_KPA = 3;
 
@@ -59,6 +63,8 @@ export class ShownWatch {
   private holding: Tick | null = null;
   private readonly smoke = new SmokeLook();
   private runSince: Tick;
+  /** Whether the reader is being watched for the switch to turn. */
+  private timed = false;
 
   constructor(seen: Observation) {
     this.setUp = setUpOf(seen, 0);
@@ -93,7 +99,7 @@ export class ShownWatch {
     if (this.verdictGiven) return;
     const moving = seen.handPump.moving || seen.wiggling !== null;
     this.takeDownHeard(this.listening.due(seen.tick), seen);
-    this.watchWater(seen);
+    this.watchSense(seen);
     if (moving) {
       this.settledSince = null;
       this.stillSince = null;
@@ -128,7 +134,10 @@ export class ShownWatch {
 
   private listenAfter(action: SittingAction, seen: Observation): void {
     this.takeDownHeard(this.listening.after(action, seen.tick, this.setUp), seen);
-    if (energises(action)) this.runSince = seen.tick;
+    if (energises(action)) {
+      this.runSince = seen.tick;
+      this.timed = action.kind === 'command-solenoid';
+    }
     if (action.kind === 'stroke' || action.kind === 'set-bleed' || action.kind === 'release') {
       this.noteRun(action, seen.tick);
     }
@@ -140,18 +149,37 @@ export class ShownWatch {
 
   /** A run down the water column begins with the first stroke, one up with the bleed or the release. */
   private noteRun(action: SittingAction, tick: Tick): void {
-    if (action.kind !== 'stroke' || this.hands.strokes <= action.depth) this.runSince = tick;
+    if (action.kind === 'stroke' && this.hands.strokes > action.depth) return;
+    this.runSince = tick;
+    this.timed = true;
   }
 
-  private watchWater(seen: Observation): void {
-    const fitted = Object.values(seen.sites).includes('manometer-hose');
-    if (!fitted || !seen.reader.awake || seen.tick % WATCH_SWITCH_TICKS !== 0) return;
-    this.script.push({ kind: 'watch-switch', tick: seen.tick });
+  /** The reader's sense state is watched for the switch to turn: at what water, or after how long. */
+  private watchSense(seen: Observation): void {
+    const { tick, reader, sites } = seen;
+    if (this.timed && tick - this.runSince > WATCHED_TICKS) this.giveUpWaiting(seen);
+    const water = Object.values(sites).includes('manometer-hose');
+    if (!reader.awake || (!water && !this.timed)) return;
+    if (tick % (water ? WATCH_SWITCH_TICKS : WATCH_TIME_TICKS) !== 0) return;
+    this.script.push({ kind: 'watch-switch', tick });
     const to = this.sight.watchSwitch(seen);
     if (to === null) return;
+    if (seen.manometer.kPa !== null) this.askTurned('manometer', to, seen);
+    if (this.timed) this.askTurned('turning', to, seen);
+  }
+
+  /** That the switch has not turned for so long is something shown, too. */
+  private giveUpWaiting(seen: Observation): void {
+    this.timed = false;
+    const { senseState } = seen.reader;
+    if (senseState === 'open') this.askTurned('turning', 'closed', seen);
+    if (senseState === 'closed') this.askTurned('turning', 'open', seen);
+  }
+
+  private askTurned(about: 'manometer' | 'turning', to: 'open' | 'closed', seen: Observation): void {
     const { circuit, air } = this.setUp;
     const hoses = air.replace(/ strokes [\d.]+/, '');
-    this.ask({ about: 'manometer', since: this.runSince, to }, `manometer ${to} ${circuit} ${hoses}`, seen);
+    this.ask({ about, since: this.runSince, to }, `${about} ${to} ${circuit} ${hoses}`, seen);
   }
 
   private lookAtMeter(seen: Observation): void {
