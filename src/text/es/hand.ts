@@ -22,7 +22,7 @@ export const hand = {
     site: '{{site}}, sin nada',
     siteWith: '{{site}}, con {{fitting}}',
     fitting: '{{fitting}}, en el tapete',
-    fittingOn: '{{fitting}}, en {{site}}',
+    fittingOn: '{{fitting}}, en el {{site}}',
     clamp: 'Abrazadera del {{port}}, {{setting}}',
     clampTitles: {
       loose: 'Abrazadera floja: oprima para apretarla a mano',

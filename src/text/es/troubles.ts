@@ -25,7 +25,7 @@ export const troubles = {
     'same-id': '{{file}}:1:1: el id "{{id}}" ya lo usa {{other}}. Dé a cada escenario el suyo.',
     'scenario-broken': 'Este trabajo no se puede abrir: {{detail}}.',
     'no-spanish':
-      'No se pudo cargar el español, así que el programa sigue en inglés. Elíjalo otra vez en Ajustes cuando vuelva la red.',
+      'No se pudo cargar el español, así que el programa sigue en inglés; elíjalo otra vez en Ajustes cuando vuelva la red.',
     exportRecord: 'Exportar el registro',
     startAnew: 'Empezar de nuevo',
     reload: 'Recargar',
