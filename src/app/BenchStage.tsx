@@ -6,6 +6,7 @@ import { shortcutOf, takesLetters } from '../ui/interaction/shortcuts.ts';
 import { Mirror } from '../ui/mirror/Mirror.tsx';
 import type { Scene } from '../ui/scene/SceneView.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
+import { useLanguageTurn } from './useLanguageTurn.ts';
 import type { Workbench } from './Workbench.ts';
 
 interface BenchStageProps {
@@ -55,6 +56,10 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
     // Read before the question whether there is a scene yet, or the first run would follow nothing.
     const name = theme.value;
     scene.current?.setTheme(name);
+  });
+  useLanguageTurn(() => {
+    scene.current?.reword();
+    bench.spoken.value = '';
   });
   const stage = useRef<HTMLDivElement>(null);
   // The work begins here: keys and shortcuts belong to the bench without a walk through the header first.

@@ -16,6 +16,7 @@ import { BenchStage } from './BenchStage.tsx';
 import { ClosedJob } from './ClosedJob.tsx';
 import type { AppShop } from './createShop.ts';
 import { type RunningJob, runJob } from './runJob.ts';
+import { useLanguageTurn } from './useLanguageTurn.ts';
 
 interface JobScreenProps {
   readonly sealed: SealedScenario;
@@ -97,6 +98,7 @@ interface JobPhaseProps extends JobScreenProps {
 function JobPhase(props: JobPhaseProps) {
   const { job, shop, tab, onSettings, onShortcuts } = props;
   const { desk, bench } = job;
+  useLanguageTurn(() => desk.retell());
   const phase = desk.phase.value;
   const held = bench.held.value;
   switch (phase) {

@@ -172,6 +172,12 @@ export class SittingDesk implements Desk {
     this.say(sentence, 'news');
   }
 
+  /** Says what to do first in the present language; what was said last stands in another. */
+  retell(): void {
+    this.caption.value = { ...this.caption.peek(), sentence: say('hand.begin'), tone: 'news' };
+    this.event.value = null;
+  }
+
   priceOf(item: ItemId): number {
     return priceOf(item);
   }

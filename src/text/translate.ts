@@ -23,12 +23,21 @@ void engine.init({
   resources: { en: { translation: english } },
 });
 
+/** Told at every look into the catalogue, so that whoever draws sentences can draw them anew in another language. */
+let heed = (): void => {};
+
+/** Gives the page its chance to notice what it drew from the catalogue. */
+export function heedLanguage(noticed: () => void): void {
+  heed = noticed;
+}
+
 /** Sentences with their gaps, as looked up before: the bench asks for some hundred of them ten times a second. */
 const templates = new Map<string, string>();
 const GAP = /\{\{(\w+)\}\}/g;
 
 /** The sentence for a key in the present language, its `{{gaps}}` filled from `values`; `count` chooses the plural form. */
 export function say(key: TextKey, values: TextValues = {}): string {
+  heed();
   if (values['count'] !== undefined) return engine.t(key, values);
   let template = templates.get(key);
   if (template === undefined) {
@@ -40,6 +49,7 @@ export function say(key: TextKey, values: TextValues = {}): string {
 
 /** True when the present catalogue, or English behind it, holds this key. For ids that come from files. */
 export function has(key: string): key is TextKey {
+  heed();
   return engine.exists(key);
 }
 
@@ -57,5 +67,6 @@ export async function setLanguage(code: string): Promise<void> {
 
 /** Present language as a BCP 47 tag, for `<html lang>` and number formatting. */
 export function language(): string {
+  heed();
   return engine.language;
 }

@@ -1,7 +1,8 @@
 interface ChoiceProps<T extends string> {
   readonly label: string;
   readonly value: T;
-  readonly options: readonly { readonly value: T; readonly label: string }[];
+  /** `lang` where a label is in a language of its own. */
+  readonly options: readonly { readonly value: T; readonly label: string; readonly lang?: string }[];
   readonly disabled?: boolean;
   readonly onChoose: (value: T) => void;
 }
@@ -13,7 +14,7 @@ export function Choice<T extends string>({ label, value, options, disabled, onCh
       <legend>{label}</legend>
       <div class="choice-row">
         {options.map((option) => (
-          <label key={option.value} class={option.value === value ? 'chosen' : ''}>
+          <label key={option.value} lang={option.lang} class={option.value === value ? 'chosen' : ''}>
             <input
               type="radio"
               name={label}

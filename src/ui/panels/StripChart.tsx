@@ -38,7 +38,7 @@ export function StripChart({ desk }: { readonly desk: Desk }) {
     );
     sized.observe(element);
     const themed = new MutationObserver(make);
-    themed.observe(document.documentElement, { attributeFilter: ['data-theme'] });
+    themed.observe(document.documentElement, { attributeFilter: ['data-theme', 'lang'] });
     return () => {
       sized.disconnect();
       themed.disconnect();

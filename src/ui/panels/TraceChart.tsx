@@ -71,7 +71,7 @@ export function TraceChart({ facts, moment }: TraceChartProps) {
     );
     sized.observe(element);
     const themed = new MutationObserver(make);
-    themed.observe(document.documentElement, { attributeFilter: ['data-theme'] });
+    themed.observe(document.documentElement, { attributeFilter: ['data-theme', 'lang'] });
     return () => {
       follow();
       element.removeEventListener('click', press);

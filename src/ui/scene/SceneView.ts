@@ -40,6 +40,8 @@ export interface Scene {
   /** Takes the host's present size. */
   resize(): void;
   setTheme(name: ThemeName): void;
+  /** Draws every word again at the next frame: the language is another. */
+  reword(): void;
   /** From the window's client coordinates to bench units. */
   toBench(clientX: number, clientY: number): Vec;
   /** CSS pixels a bench unit, and the sheet's corner within the host in CSS pixels. */

@@ -147,6 +147,10 @@ export async function createScene(
       layers.dress(tokens);
       dirty = true;
     },
+    reword() {
+      layers.stale();
+      dirty = true;
+    },
     toBench(clientX: number, clientY: number) {
       const box = canvas.getBoundingClientRect();
       return {
