@@ -87,7 +87,7 @@ export const debrief = {
     'set-meter': 'multímetro en {{function}}',
     'meter-jack': 'conexión roja en el {{jack}}',
     'meter-range': 'rango del multímetro fijo',
-    'meter-hold': 'congelado del multímetro {{state}}',
+    'meter-hold': 'modo fijar del multímetro {{state}}',
     'meter-extremes': 'multímetro registrando, en pantalla: {{show}}',
     'meter-relative': 'modo relativo del multímetro {{state}}',
     'place-lead': '{{end}}, en {{point}}',

@@ -23,7 +23,7 @@ export const serviceTests = {
         title: 'Bomba de vacío manual y vacuómetro, manguera cerrada',
         good: 'aguja en cero antes; 15 inHg pierden menos del ancho de la aguja en 60 s',
         proves: 'bomba, manguera, cono, vacuómetro',
-        how: 'Ponga un tapón en el cono de la manguera de la bomba, haga 15 inHg y vigílelos un minuto. Lo que se pierda ahora es de la bomba, no de la unidad.',
+        how: 'Ponga un tapón en el cono de la manguera de la bomba, haga 15 inHg y vigílelas un minuto. Lo que se pierda ahora es de la bomba, no de la unidad.',
       },
       click: {
         title: '12 V con fusible en alimentación, tierra en tierra, conector desconectado',
@@ -90,7 +90,7 @@ export const serviceTests = {
         title: 'Puerto de vacío del motor a 15 inHg, solenoide apagado y luego encendido',
         good: 'retiene de las dos maneras',
         proves: 'asiento de la válvula, lado de mando del diafragma',
-        how: 'Manguera de la bomba en el puerto de vacío del motor. Haga 15 inHg con el solenoide apagado y vigílelos. Después ponga 12 V con fusible en el solenoide: la aguja cae una vez, al llenarse la cámara. Haga vacío otra vez y vigílelo.',
+        how: 'Manguera de la bomba en el puerto de vacío del motor. Haga 15 inHg con el solenoide apagado y vigílelas. Después ponga 12 V con fusible en el solenoide: la aguja cae una vez, al llenarse la cámara. Haga vacío otra vez y vigílelo.',
       },
       vent: {
         title:

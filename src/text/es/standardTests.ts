@@ -214,7 +214,7 @@ export const standardTests = {
       'slow-strokes-jar': {
         name: 'Tres carreras lentas con frasco y manómetro',
         proves:
-          'Lo que regresa entre carreras es la retención de entrada; una carrera corta es la de salida, el diafragma o el resorte.',
+          'Lo que regresa entre carreras es de la válvula de retención de entrada; una carrera corta es de la de salida, del diafragma o del resorte.',
       },
       'engine-vacuum-at-hose': {
         name: 'Vacío del motor en su manguera, cerrada y con flujo',
