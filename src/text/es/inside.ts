@@ -1,0 +1,77 @@
+import type { Catalogue } from '../translate.ts';
+
+/** Inside view: the cut-away of the unit, its parts and what they do now. */
+export const inside = {
+  inside: {
+    title: 'Dentro de la unidad',
+    knownGood: 'Dentro de la unidad de bondad comprobada',
+    lead: 'Cortada a lo largo de sus partes que trabajan. No está a escala.',
+    drawing: 'Corte de la unidad. {{states}}',
+    airTitle: 'Aire',
+    partsTitle: 'Partes',
+    legend: 'Vacío, inHg por debajo del aire del taller',
+    chambers: {
+      canister: 'paso del cánister',
+      air: 'paso de aire',
+      drive: 'cámara de mando',
+      pump: 'cámara de la bomba',
+      delay: 'cámara de retardo de ventilación',
+      engine: 'puerto de vacío del motor',
+    },
+    /** On the drawing: short. */
+    labels: {
+      plunger: 'émbolo',
+      coil: 'bobina',
+      diaphragm: 'diafragma de la bomba',
+      ventSeat: 'asiento de ventilación',
+      inletCheck: 'válvula de entrada',
+      outletCheck: 'válvula de salida',
+      delayCheck: 'retención',
+      bleed: 'sangrado',
+      capsule: 'cápsula',
+      contact: 'contacto',
+      room: 'taller',
+    },
+    ports: { 'canister-port': 'cánister', 'air-port': 'aire', 'engine-port': 'vacío del motor' },
+    portBare: 'abierto al taller',
+    vacuumBoth: '{{inHg}} inHg ({{kPa}} kPa)',
+    pressureBoth: '{{kPa}} kPa por encima del aire del taller',
+    pressure: '+{{kPa}} kPa',
+    atRoom: 'como el aire del taller',
+    coil: 'bobina {{amps}} A',
+    sense: 'señal {{volts}} V',
+    parts: {
+      plunger: 'Émbolo del solenoide',
+      diaphragm: 'Diafragma de la bomba',
+      inletCheck: 'Válvula de retención de entrada',
+      outletCheck: 'Válvula de retención de salida',
+      ventSeat: 'Asiento de ventilación',
+      delayCheck: 'Válvula de retención del retardo',
+      vacuumSwitch: 'Interruptor de vacío',
+      coil: 'Corriente de la bobina',
+      sense: 'Voltaje de señal',
+    },
+    plunger: {
+      rest: 'en reposo: la cámara de mando está unida al paso de aire',
+      'moving-in': 'entrando',
+      seated: 'asentado: la cámara de mando está unida al vacío del motor',
+      'moving-out': 'regresando',
+    },
+    ventSeat: {
+      open: 'abierto: el paso del cánister está unido al paso de aire',
+      shut: 'cerrado: el lado del cánister está solo',
+    },
+    vacuumSwitch: { open: 'abierto', closed: 'cerrado: la señal está unida a tierra' },
+    inletCheck: { open: 'abierta: la bomba extrae del paso del cánister', shut: 'cerrada' },
+    outletCheck: { open: 'abierta: la bomba sopla al paso de aire', shut: 'cerrada' },
+    delayCheck: {
+      open: 'abierta: la cámara de retardo se vacía rápido',
+      shut: 'cerrada: solo el sangrado la une',
+    },
+    diaphragm: {
+      down: 'abajo, sobre su resorte',
+      up: 'levantado por completo',
+      between: 'levantado {{percent}} %',
+    },
+  },
+} satisfies Pick<Catalogue, 'inside'>;
