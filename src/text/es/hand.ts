@@ -1,8 +1,7 @@
 /** Names and sentences of the controls laid over the drawn bench. */
 export const hand = {
   hand: {
-    begin:
-      'Arrastre un cable, una manguera o una tapa a su lugar, o haga clic en la pieza y luego en el lugar.',
+    begin: 'Arrastre la pieza a su lugar, o haga clic en ella y luego en el lugar.',
     loose: 'en el tapete',
     on: '{{end}}, en {{point}}',
     onBare: '{{end}}, {{where}}',
