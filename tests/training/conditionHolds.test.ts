@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { secondsToTicks } from '../../src/base/ticks.ts';
 import { type DoneCondition, doneConditionSchema } from '../../src/training/scenario/DoneCondition.ts';
 import { conditionHolds } from '../../src/training/sitting/conditionHolds.ts';
 import { bench } from '../support/bench.ts';
 import { WorldBench } from '../support/worldBench.ts';
+
+const NO_PAPER = { verdict: null, marks: [], coachAsked: { question: 0, test: 0, procedure: 0 } };
 
 function holds(
   bench: WorldBench,
@@ -11,6 +14,7 @@ function holds(
   return conditionHolds(
     { 'leads-on': asked },
     {
+      ...NO_PAPER,
       observation: bench.world.observe(),
       phase: 'bench',
       log: [],
@@ -54,12 +58,9 @@ describe('a walkthrough step that asks for the other tools', () => {
   function doneAfter(condition: DoneCondition, script: string, fault?: string): boolean {
     const worked = fault === undefined ? bench() : bench().fault(fault, 1);
     const { sitting } = worked.does(`accept\n${script}`);
-    const { phase, log, observation } = sitting.view();
     const parsed = doneConditionSchema.parse(condition);
     return conditionHolds(parsed, {
-      observation,
-      phase,
-      log,
+      ...sitting.view(),
       since: 0,
       clicksOn: 0,
       vacuumCycles: 0,
@@ -86,6 +87,78 @@ describe('a walkthrough step that asks for the other tools', () => {
   ])('%o', (condition, enough, tooLittle) => {
     expect(doneAfter(condition, enough)).toBe(true);
     expect(doneAfter(condition, tooLittle)).toBe(false);
+  });
+
+  const HOSE_OFF = 'take canister-hose off\n';
+  it.each<[string, DoneCondition, string, string]>([
+    [
+      'a look into an open hose',
+      { 'looked-into': 'canister-hose' },
+      `${HOSE_OFF}look canister-hose`,
+      'look canister-hose',
+    ],
+    [
+      'and not at a plugged one',
+      { 'looked-into': 'canister-hose' },
+      `${HOSE_OFF}look canister-hose\nfit plug-a on canister-hose-end`,
+      `${HOSE_OFF}fit plug-a on canister-hose-end\nlook canister-hose`,
+    ],
+    [
+      'the leads tip to tip, in ohms',
+      { logged: { function: 'ohms', 'meter-ohms': { below: 1 } } },
+      'meter ohms\nlead meter-red to meter-black-tip\nwait steady\nlog',
+      'meter ohms\nwait steady\nlog',
+    ],
+    ['a question to the coach', { 'coach-asked': 'question' }, 'coach question', 'log'],
+    ['no less of the coach', { 'coach-asked': 'test' }, 'coach procedure', 'coach question'],
+    [
+      'a mark that cites',
+      { marked: [{ item: 'fuse', mark: 'cleared' }] },
+      'look fuse\nmark fuse cleared cites 1',
+      'look fuse\nmark fuse cleared',
+    ],
+    [
+      'that mark and no other',
+      { marked: [{ item: 'fuse', mark: 'cleared' }] },
+      'log\nmark fuse cleared cites 1',
+      'log\nmark fuse convicted cites 1',
+    ],
+    ['the verdict, whatever it was', { verdict: 'given' }, 'verdict fuse', 'log'],
+    ['the item that was named', { named: { item: 'unit' } }, 'verdict unit', 'verdict fuse'],
+    [
+      'what was said to be wrong with it',
+      { named: { item: 'unit', mode: 'capsule' } },
+      'verdict unit capsule',
+      'verdict unit',
+    ],
+  ])('%s', (_, condition, enough, tooLittle) => {
+    expect(doneAfter(condition, enough)).toBe(true);
+    expect(doneAfter(condition, tooLittle)).toBe(false);
+  });
+
+  it('asks for a hand at the plug, while it moves it', () => {
+    const { sitting } = bench().does('accept');
+    const moving = (at: 'plug' | 'feed'): boolean =>
+      conditionHolds(
+        { moved: at },
+        { ...sitting.view(), since: 0, clicksOn: 0, vacuumCycles: 0, heldSeconds: 0 },
+      );
+    expect(moving('plug')).toBe(false);
+    sitting.apply({ kind: 'wiggle', at: 'plug' });
+    expect([moving('plug'), moving('feed')]).toEqual([true, false]);
+    sitting.advanceTo(sitting.tick + secondsToTicks(2));
+    expect(moving('plug')).toBe(false);
+  });
+
+  it('asks for the monitor run to a pass, and for codes that are gone', () => {
+    const FOUR = 'drive 4\nkey on\nread codes';
+    expect(doneAfter({ monitor: 'passed' }, FOUR)).toBe(true);
+    expect(doneAfter({ monitor: 'passed' }, 'drive 1\nlog', 'canister-hose-off')).toBe(false);
+    expect(doneAfter({ monitor: 'passed' }, FOUR, 'canister-hose-off')).toBe(false);
+    expect(doneAfter({ codes: 'none' }, FOUR)).toBe(true);
+    expect(doneAfter({ codes: 'none' }, `${FOUR}\nkey off`)).toBe(false);
+    expect(doneAfter({ codes: 'none' }, FOUR, 'canister-hose-off')).toBe(false);
+    expect(doneAfter({ codes: 'none' }, `${FOUR}\nclear codes`, 'canister-hose-off')).toBe(true);
   });
 
   it('asks for what was found, not only for the look', () => {

@@ -118,6 +118,19 @@ describe('a scenario file', () => {
     expect(brief(walkthrough('{}'))).toEqual(['39 empty-condition walkthrough[0].done']);
     expect(brief(walkthrough('{ mood: good }'))).toEqual(['39 unknown-key walkthrough[0].done.mood']);
     expect(brief(walkthrough('{ key: ajar }'))).toEqual(['39 not-one-of walkthrough[0].done.key']);
+    expect(brief(walkthrough('{ named: { item: unit, mode: vacuum-switch } }'))).toEqual([]);
+    expect(brief(walkthrough('{ named: { item: unit, mode: seal } }'))).toEqual([
+      '39 not-one-of walkthrough[0].done.named.mode',
+    ]);
+    expect(brief(walkthrough('{ named: { item: nothing-wrong, mode: seal } }'))).toEqual([
+      '39 unknown-key walkthrough[0].done.named.mode',
+    ]);
+    expect(brief(walkthrough('{ marked: [{ item: unit, mark: open }] }'))).toEqual([
+      '39 not-one-of walkthrough[0].done.marked[0].mark',
+    ]);
+    expect(brief(walkthrough('{ coach-asked: all }'))).toEqual([
+      '39 not-one-of walkthrough[0].done.coach-asked',
+    ]);
   });
 });
 

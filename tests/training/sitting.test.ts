@@ -231,19 +231,35 @@ describe('the walkthrough', () => {
   };
 
   it('goes on behind a milestone that is met, and calls what it went past passed over', () => {
-    const sitting = sat('accept\nmeter volts-dc\nverdict unit');
+    const sitting = sat('accept\nkey on\nread codes\nverdict unit vacuum-switch');
     expect(at(sitting)).toBe('key-off');
-    expect(sitting.view().passedOver[0]).toBe(index('meter-on-battery'));
-    expect(sitting.view().passedOver.at(-1)).toBe(index('log-third'));
+    expect(sitting.view().passedOver[0]).toBe(index('ask-coach'));
+    expect(sitting.view().passedOver.at(-1)).toBe(index('clear-feed'));
+    sitting.apply({ kind: 'set-key', position: 'off' });
     sitting.apply({ kind: 'part-plug' });
     sitting.apply({ kind: 'renew', item: 'unit' });
     expect(at(sitting)).toBe('mate-new');
     expect(sitting.view().passedOver).not.toContain(index('key-off'));
   });
 
+  it('goes past the verdict when another one was given, and says that it was not done', () => {
+    for (const other of ['verdict unit', 'verdict fuse', 'verdict unit capsule']) {
+      const sitting = sat(`accept\n${other}`);
+      expect(at(sitting)).toBe('key-off');
+      expect(sitting.view().passedOver.at(-1)).toBe(index('verdict'));
+    }
+  });
+
+  it('counts a question to the coach from the step that asks for it', () => {
+    const early = sat('accept\ncoach question\nkey on\nread codes\nkey off');
+    expect(at(early)).toBe('ask-coach');
+    expect(early.apply({ kind: 'ask-coach', depth: 'test' }).ok).toBe(true);
+    expect(at(early)).toBe('meter-on-battery');
+  });
+
   it('goes past a step that is skipped, and a replay does the same', () => {
     const sitting = sat('accept\nskip\nskip');
-    expect(at(sitting)).toBe('log-battery');
+    expect(at(sitting)).toBe('meter-on-battery');
     expect(sitting.view().passedOver).toEqual([1, 2]);
     const again = Sitting.resume(scenario, sitting.record());
     if (!again.ok) throw new Error(again.error.code);
@@ -273,7 +289,7 @@ describe('the walkthrough', () => {
 
   it('waits at a step that is not done: no cap, no vacuum, no further', () => {
     const withoutCap =
-      script.replace('fit cap-a on air-port\nclamp air-port hand-tight\n', '').split('verdict')[0] ?? '';
+      script.replace('fit cap-a on air-port\nclamp air-port hand-tight\n', '').split('\nmark sense-wire')[0] ?? '';
     const lines = parseActions(withoutCap);
     if (!lines.ok) throw new Error('reads');
     const sitting = Sitting.begin(scenario);

@@ -14,13 +14,15 @@ import {
   SOLENOID_COMMANDS,
   UNIT_PORTS,
   UNITS,
+  WIGGLE_PLACES,
 } from '../../sim/devices/places.ts';
 import { SIGNS } from '../../sim/world/Observation.ts';
 
 /**
  * When a walkthrough step is done: a closed vocabulary of things an eye, an ear or an instrument could tell.
  * Every key that is given must hold at one and the same moment. Counts (`clicks`, `vacuum-cycles`, `logged`, `held`)
- * start when the step becomes the current one; so do `found`, `codes-read` and `driven`. The keys are those of the file.
+ * start when the step becomes the current one; so do `found`, `looked-into`, `codes-read`, `driven` and `coach-asked`.
+ * The keys are those of the file.
  */
 const inHg = z.number().min(0).max(30);
 const inH2O = z.number().min(0).max(30);
@@ -29,6 +31,9 @@ const band = z
   .refine((value) => value.above !== undefined || value.below !== undefined, {
     params: { code: 'empty-condition' },
   });
+
+/** What a mark and a verdict may name. */
+const verdictItem = z.enum([...ITEMS, 'nothing-wrong']);
 
 export const doneConditionSchema = z
   .strictObject({
@@ -84,6 +89,8 @@ export const doneConditionSchema = z
         black: z.enum(LEAD_POINTS).optional(),
         /** What the entry says, settled, volts. */
         'meter-volts': band.optional(),
+        /** The same in ohms; over range counts as above everything. */
+        'meter-ohms': band.optional(),
         'gauge-above-inhg': inHg.optional(),
         'gauge-below-inhg': inHg.optional(),
         'clicks-heard': z.number().int().min(1).max(20).optional(),
@@ -92,6 +99,8 @@ export const doneConditionSchema = z
       .optional(),
     /** Which unit stands on the bench. */
     unit: z.enum(UNITS).optional(),
+    /** A hand is moving this stretch of the harness. */
+    moved: z.enum(WIGGLE_PLACES).optional(),
     jack: z.enum(METER_JACKS).optional(),
     supply: z.enum(['on', 'off']).optional(),
     lamp: z.enum(['lit', 'dark']).optional(),
@@ -101,11 +110,27 @@ export const doneConditionSchema = z
     'smoke-at': z.array(z.enum(SMOKE_PLACES)).min(1).max(6).optional(),
     /** An eye, an ear or a hand went there, and found this (left out: found anything). */
     found: z.strictObject({ at: z.enum(EXAMINED_PLACES), sign: z.enum(SIGNS).optional() }).optional(),
+    /** An eye went into the open end of this hose: off the unit, nothing in it. */
+    'looked-into': z.enum(['canister-hose', 'air-hose', 'engine-hose']).optional(),
     /** The codes were read through the reader. */
     'codes-read': z.literal(true).optional(),
+    /** The reader is awake and has no stored and no pending code to show. */
+    codes: z.literal('none').optional(),
     /** Drive cycles on the road. */
     driven: z.number().int().min(1).max(20).optional(),
+    /** On the last drive the monitor ran, and the last time it passed. */
+    monitor: z.literal('passed').optional(),
+    /** The coach was asked, so far at least. */
+    'coach-asked': z.enum(['question', 'test', 'procedure']).optional(),
+    /** The suspect board stands so, each mark with an entry that it cites. */
+    marked: z
+      .array(z.strictObject({ item: verdictItem, mark: z.enum(['cleared', 'convicted']) }))
+      .min(1)
+      .max(6)
+      .optional(),
     verdict: z.literal('given').optional(),
+    /** The verdict was given on this item, and with this said to be wrong with it. */
+    named: z.strictObject({ item: verdictItem, mode: z.string().max(60).optional() }).optional(),
     renewed: z.enum(ITEMS).optional(),
   })
   .refine((value) => Object.keys(value).length > 0, { params: { code: 'empty-condition' } });

@@ -71,9 +71,7 @@ function rootProblems(
 }
 
 function nameOf(entry: unknown): unknown {
-  return typeof entry === 'object' && entry !== null
-    ? (entry as Readonly<Record<string, unknown>>).fault
-    : null;
+  return fieldOf(entry, 'fault');
 }
 
 function stepProblems(mode: unknown, steps: unknown, places: YamlPlaces): ScenarioProblem[] {
@@ -87,10 +85,35 @@ function stepProblems(mode: unknown, steps: unknown, places: YamlPlaces): Scenar
   const seen = new Set<string>();
   steps.forEach((step: unknown, index) => {
     if (typeof step !== 'object' || step === null) return;
-    const { id } = step as Readonly<Record<string, unknown>>;
+    const { id, done } = step as Readonly<Record<string, unknown>>;
+    problems.push(...modeProblems(done, ['walkthrough', index, 'done'], places));
     if (typeof id !== 'string') return;
     if (seen.has(id)) problems.push(places.problem('duplicate-step', ['walkthrough', index, 'id'], { id }));
     seen.add(id);
   });
   return problems;
+}
+
+/** A step that asks for a verdict: what is to be said wrong with the item must be a way in which it fails. */
+function modeProblems(
+  done: unknown,
+  path: readonly (string | number)[],
+  places: YamlPlaces,
+): ScenarioProblem[] {
+  const named = fieldOf(done, 'named');
+  const [item, mode] = [fieldOf(named, 'item'), fieldOf(named, 'mode')];
+  if (typeof item !== 'string' || typeof mode !== 'string') return [];
+  const modes = FAULTS.filter((fault) => fault.item === item && fault.weight > 0).map((fault) => fault.mode);
+  if (modes.includes(mode)) return [];
+  if (modes.length === 0) {
+    return [places.problem('unknown-key', [...path, 'named'], { key: 'mode' }, 'mode')];
+  }
+  const allowed = [...new Set(modes)].join(', ');
+  return [places.problem('not-one-of', [...path, 'named', 'mode'], { allowed, found: mode.slice(0, 60) })];
+}
+
+function fieldOf(value: unknown, key: string): unknown {
+  return typeof value === 'object' && value !== null
+    ? (value as Readonly<Record<string, unknown>>)[key]
+    : undefined;
 }

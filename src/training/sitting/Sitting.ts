@@ -242,7 +242,8 @@ export class Sitting {
   private take(seen: Observation, onGrid: boolean): void {
     const clicksOn = this.recorder.hear(seen.happenings, seen);
     if (onGrid) this.recorder.sample(seen);
-    this.steps.notice(seen, this.phase, this.log, clicksOn);
+    const { phase, log, verdict, marks, coachAsked } = this;
+    this.steps.notice(seen, { phase, log, verdict, marks, coachAsked }, clicksOn);
     this.cachedView = null;
   }
 }

@@ -2,20 +2,29 @@ import { type Tick, ticksToSeconds } from '../../base/ticks.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { DoneCondition } from '../scenario/DoneCondition.ts';
 import type { ScenarioStep } from '../scenario/Scenario.ts';
-import { conditionHolds, gaugeInHg, type StepFacts } from './conditionHolds.ts';
-import type { LogEntry } from './LogEntry.ts';
-import type { SittingPhase } from './SittingView.ts';
+import { conditionHolds, gaugeInHg, isDecidedOtherwise, type StepFacts } from './conditionHolds.ts';
+import type { SittingView } from './SittingView.ts';
+
+/** What the paperwork of the sitting says at a moment. */
+export type Paperwork = Pick<SittingView, 'phase' | 'log' | 'verdict' | 'marks' | 'coachAsked'>;
+
+const NEVER_ASKED: SittingView['coachAsked'] = { question: 0, test: 0, procedure: 0 };
 
 /** A gauge reading at or below this, inHg, counts as let off. */
 const LET_OFF_INHG = 0.5;
 
 /** What cannot be undone: a step asking for nothing else is a milestone. */
-const MILESTONE_KEYS: ReadonlySet<string> = new Set<keyof DoneCondition>(['phase', 'verdict', 'renewed']);
+const MILESTONE_KEYS: ReadonlySet<string> = new Set<keyof DoneCondition>([
+  'phase',
+  'verdict',
+  'named',
+  'renewed',
+]);
 
 /**
  * Finds the walkthrough's current step. Only ever goes forward, mostly by one step done after the other. When a milestone
  * further on is met (the verdict given, the part renewed, the job closed), the guide goes on behind it; so it does past a
- * step the learner skips. Steps it went past in this way are passed over, not done. Fed at grid ticks and at actions.
+ * step the learner skips, and past one that asks for another verdict than was given. Steps it went past in this way are passed over, not done. Fed at grid ticks and at actions.
  */
 export class StepTracker {
   private current = 0;
@@ -26,6 +35,9 @@ export class StepTracker {
   private drawn = false;
   private stillSince: Tick | null = null;
   private handle = 0;
+  /** How often the coach had been asked by now, and when the step became the one to do. */
+  private asked = NEVER_ASKED;
+  private askedBefore = NEVER_ASKED;
 
   constructor(private readonly steps: readonly ScenarioStep[]) {}
 
@@ -46,17 +58,18 @@ export class StepTracker {
     return true;
   }
 
-  notice(seen: Observation, phase: SittingPhase, log: readonly LogEntry[], newClicksOn: number): void {
+  notice(seen: Observation, paper: Paperwork, newClicksOn: number): void {
     this.clicksOn += newClicksOn;
+    this.asked = paper.coachAsked;
     this.watchPump(seen);
     for (;;) {
       const step = this.steps[this.current];
       if (step === undefined) return;
       const heldSeconds = this.stillSince === null ? 0 : ticksToSeconds(seen.tick - this.stillSince);
-      const facts = {
+      const facts: StepFacts = {
+        ...paper,
         observation: seen,
-        phase,
-        log,
+        coachAsked: this.askedSince(),
         since: this.since,
         clicksOn: this.clicksOn,
         vacuumCycles: this.cycles,
@@ -64,6 +77,10 @@ export class StepTracker {
       };
       if (conditionHolds(step.done, facts)) {
         this.goTo(this.current + 1, false, seen.tick);
+        continue;
+      }
+      if (isDecidedOtherwise(step.done, facts)) {
+        this.goTo(this.current + 1, true, seen.tick);
         continue;
       }
       const milestone = this.milestoneMet(facts);
@@ -76,9 +93,19 @@ export class StepTracker {
   private milestoneMet(facts: StepFacts): number | null {
     for (let index = this.steps.length - 1; index > this.current; index--) {
       const done = this.steps[index]?.done;
-      if (done !== undefined && isMilestone(done) && conditionHolds(done, facts)) return index;
+      if (done === undefined || !isMilestone(done)) continue;
+      if (conditionHolds(done, facts) || isDecidedOtherwise(done, facts)) return index;
     }
     return null;
+  }
+
+  private askedSince(): SittingView['coachAsked'] {
+    const { asked, askedBefore: before } = this;
+    return {
+      question: asked.question - before.question,
+      test: asked.test - before.test,
+      procedure: asked.procedure - before.procedure,
+    };
   }
 
   private goTo(index: number, over: boolean, tick: Tick): void {
@@ -89,6 +116,7 @@ export class StepTracker {
     this.current = index;
     this.since = tick;
     this.clicksOn = 0;
+    this.askedBefore = this.asked;
     this.cycles = 0;
     this.drawn = false;
     if (this.stillSince !== null) this.stillSince = tick;

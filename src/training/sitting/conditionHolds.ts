@@ -5,13 +5,11 @@ import type { LeadEnd } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { DoneCondition } from '../scenario/DoneCondition.ts';
 import type { EntrySubject, LogEntry } from './LogEntry.ts';
-import type { SittingPhase } from './SittingView.ts';
+import type { SittingPhase, SittingView } from './SittingView.ts';
 
 /** What a condition is judged on. Counts run from the moment the step became the current one. */
-export interface StepFacts {
+export interface StepFacts extends Pick<SittingView, 'phase' | 'log' | 'verdict' | 'marks' | 'coachAsked'> {
   readonly observation: Observation;
-  readonly phase: SittingPhase;
-  readonly log: readonly LogEntry[];
   readonly since: Tick;
   readonly clicksOn: number;
   readonly vacuumCycles: number;
@@ -29,7 +27,6 @@ export function conditionHolds(done: DoneCondition, facts: StepFacts): boolean {
 
 function partHolds(key: keyof DoneCondition, done: DoneCondition, facts: StepFacts): boolean {
   const seen = facts.observation;
-  const { display } = seen.meter;
   switch (key) {
     case 'phase':
       return done.phase === undefined || PHASES.indexOf(facts.phase) >= PHASES.indexOf(done.phase);
@@ -42,8 +39,7 @@ function partHolds(key: keyof DoneCondition, done: DoneCondition, facts: StepFac
     case 'meter-volts':
       return readsVolts(seen, done['meter-volts']);
     case 'meter-ohms':
-      if (seen.meter.function !== 'ohms' && seen.meter.function !== 'continuity') return false;
-      return display.settled && within(display.value ?? Number.POSITIVE_INFINITY, done['meter-ohms']);
+      return readsOhms(seen, done['meter-ohms']);
     case 'leads-on':
       return leadsOn(done['leads-on'] ?? [], seen);
     case 'leads-off':
@@ -92,12 +88,30 @@ function partHolds(key: keyof DoneCondition, done: DoneCondition, facts: StepFac
       return (done['smoke-at'] ?? []).every((place) => seen.smoke.seenAt.includes(place));
     case 'found':
       return foundHolds(done.found, facts);
+    case 'looked-into':
+      return done['looked-into'] !== undefined && lookedInto(done['looked-into'], facts);
+    case 'moved':
+      return seen.wiggling === done.moved;
+    case 'codes':
+      return seen.reader.awake && seen.reader.codes.every(({ status }) => status === 'permanent');
+    case 'monitor':
+      return monitorPassed(facts);
+    case 'coach-asked':
+      return coachAsked(done['coach-asked'] ?? 'question', facts);
+    case 'marked':
+      return (done.marked ?? []).every((wanted) =>
+        facts.marks.some(
+          ({ item, mark, cites }) => item === wanted.item && mark === wanted.mark && cites.length > 0,
+        ),
+      );
     case 'codes-read':
       return entriesOf('codes', facts).length > 0;
     case 'driven':
       return cyclesDriven(facts) >= (done.driven ?? 0);
     case 'verdict':
-      return facts.phase === 'repair' || facts.phase === 'closed';
+      return facts.verdict !== null;
+    case 'named':
+      return namedHolds(done.named, facts);
     case 'renewed':
       return done.renewed !== undefined && seen.renewed.includes(done.renewed);
     default:
@@ -107,6 +121,11 @@ function partHolds(key: keyof DoneCondition, done: DoneCondition, facts: StepFac
 
 function readsVolts({ meter }: Observation, band: DoneCondition['meter-volts']): boolean {
   return meter.function === 'volts-dc' && meter.display.settled && within(meter.display.value, band);
+}
+
+function readsOhms({ meter }: Observation, band: DoneCondition['meter-ohms']): boolean {
+  if (meter.function !== 'ohms' && meter.function !== 'continuity') return false;
+  return meter.display.settled && within(meter.display.value ?? Number.POSITIVE_INFINITY, band);
 }
 
 function within(value: number | null, band: DoneCondition['meter-volts']): boolean {
@@ -137,6 +156,42 @@ function foundHolds(wanted: DoneCondition['found'], facts: StepFacts): boolean {
   });
 }
 
+const END_OF_HOSE = {
+  'canister-hose': 'canister-hose-end',
+  'air-hose': 'air-hose-end',
+  'engine-hose': 'engine-hose-end',
+} as const;
+
+function lookedInto(hose: keyof typeof END_OF_HOSE, facts: StepFacts): boolean {
+  return entriesOf('finding', facts).some(({ seen }) => {
+    const finding = seen.findings.at(-1);
+    if (finding?.how !== 'look' || finding.at !== hose) return false;
+    return !Object.values(seen.sites).includes(hose) && seen.sites[END_OF_HOSE[hose]] === null;
+  });
+}
+
+function monitorPassed(facts: StepFacts): boolean {
+  const cycles = entriesOf('drive', facts).at(-1)?.seen.lastDrive?.cycles ?? [];
+  return cycles.filter(({ outcome }) => outcome !== 'not-run').at(-1)?.outcome === 'passed';
+}
+
+/** How far the coach may be asked, the least first. */
+const DEPTHS = ['question', 'test', 'procedure'] as const;
+
+function coachAsked(depth: (typeof DEPTHS)[number], { coachAsked: asked }: StepFacts): boolean {
+  return DEPTHS.slice(DEPTHS.indexOf(depth)).some((deep) => asked[deep] > 0);
+}
+
+function namedHolds(wanted: DoneCondition['named'], { verdict }: StepFacts): boolean {
+  if (wanted === undefined || verdict === null) return false;
+  return verdict.item === wanted.item && (wanted.mode === undefined || verdict.mode === wanted.mode);
+}
+
+/** A verdict is given once: a step that asks for another one can never be done. */
+export function isDecidedOtherwise({ named }: DoneCondition, facts: StepFacts): boolean {
+  return named !== undefined && facts.verdict !== null && !namedHolds(named, facts);
+}
+
 function cyclesDriven(facts: StepFacts): number {
   return entriesOf('drive', facts).reduce((sum, { seen }) => sum + (seen.lastDrive?.cycles.length ?? 0), 0);
 }
@@ -149,6 +204,7 @@ function loggedHolds(wanted: DoneCondition['logged'], facts: StepFacts): boolean
     if (wanted.red !== undefined && seen.leads['meter-red'] !== wanted.red) return false;
     if (wanted.black !== undefined && seen.leads['meter-black'] !== wanted.black) return false;
     if (wanted['meter-volts'] !== undefined && !readsVolts(seen, wanted['meter-volts'])) return false;
+    if (wanted['meter-ohms'] !== undefined && !readsOhms(seen, wanted['meter-ohms'])) return false;
     if (wanted['gauge-above-inhg'] !== undefined && gaugeInHg(seen) < wanted['gauge-above-inhg'])
       return false;
     if (wanted['gauge-below-inhg'] !== undefined && gaugeInHg(seen) > wanted['gauge-below-inhg'])
