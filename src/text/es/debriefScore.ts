@@ -103,7 +103,7 @@ export const debriefScore = {
   },
   boardReview: {
     title: 'Su tablero de sospechosos',
-    lead: 'Cada marca frente a lo que sus anotaciones sostenían cuando usted la puso.',
+    lead: 'Cada marca frente a lo que sus anotaciones sostenían cuando usted la puso. Un sospechoso queda descartado cuando le queda 2 % como máximo, y como máximo la cuarta parte de lo que le dejó la queja; queda señalado desde 90 %.',
     none: 'Usted no marcó ningún sospechoso. Las marcas que sus anotaciones sostienen valen hasta diez puntos.',
     item: 'Sospechoso',
     mark: 'Su marca',
@@ -130,6 +130,8 @@ export const debriefScore = {
     noEntryWhy: 'Lo que usted había visto sostenía la marca, pero no citó nada de ello.',
     agrees: 'Y así era.',
     differs: 'Pero no era así.',
+    agreesAllTheSame: 'Aun así, así era.',
+    differsToo: 'Y no era así.',
   },
   economy: {
     title: 'Minutos y dinero frente a la referencia',
