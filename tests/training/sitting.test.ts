@@ -289,7 +289,9 @@ describe('the walkthrough', () => {
 
   it('waits at a step that is not done: no cap, no vacuum, no further', () => {
     const withoutCap =
-      script.replace('fit cap-a on air-port\nclamp air-port hand-tight\n', '').split('\nmark sense-wire')[0] ?? '';
+      script
+        .replace('fit cap-a on air-port\nclamp air-port hand-tight\n', '')
+        .split('\nmark sense-wire')[0] ?? '';
     const lines = parseActions(withoutCap);
     if (!lines.ok) throw new Error('reads');
     const sitting = Sitting.begin(scenario);
