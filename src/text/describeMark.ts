@@ -23,6 +23,9 @@ const WITHOUT_ENTRY: Readonly<Record<Mark['mark'], readonly [TextKey, TextKey]>>
   convicted: ['boardReview.noEntryConvicted', 'boardReview.noEntryWhy'],
 };
 
+const IF_CARRIED = { agrees: 'boardReview.agrees', differs: 'boardReview.differs' } as const;
+const IF_NOT = { agrees: 'boardReview.agreesAllTheSame', differs: 'boardReview.differsToo' } as const;
+
 /** What a mark's evidence was worth, why, and whether it was so. */
 export function describeMark({
   mark,
@@ -34,11 +37,12 @@ export function describeMark({
   readonly why: string;
   readonly truth: string;
 } {
-  const bare = judgement === 'wrong-test' && cites.length === 0;
+  const bare = judgement !== 'too-early' && cites.length === 0;
+  const truth = judgement === 'carried' && !bare ? IF_CARRIED : IF_NOT;
   const [name, why] = bare ? WITHOUT_ENTRY[mark] : JUDGEMENTS[mark][judgement];
   return {
     judgement: say(name),
     why: say(why),
-    truth: say(agrees ? 'boardReview.agrees' : 'boardReview.differs'),
+    truth: say(agrees ? truth.agrees : truth.differs),
   };
 }

@@ -100,7 +100,7 @@ export const debriefScore = {
   },
   boardReview: {
     title: 'Your suspect board',
-    lead: 'Each mark against what its entries carried when you set it.',
+    lead: 'Each mark against what its entries carried when you set it. A suspect is cleared when at most 2 % is left of it, and at most a quarter of what the complaint left; it is convicted from 90 %.',
     none: 'You marked no suspect. Marks that their entries carry are worth up to ten points.',
     item: 'Suspect',
     mark: 'Your mark',
@@ -127,6 +127,8 @@ export const debriefScore = {
     noEntryWhy: 'What you had seen carried the mark, but you cited none of it.',
     agrees: 'And it was so.',
     differs: 'But it was not so.',
+    agreesAllTheSame: 'It was so all the same.',
+    differsToo: 'And it was not so.',
   },
   economy: {
     title: 'Minutes and money against par',

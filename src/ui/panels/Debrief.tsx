@@ -20,6 +20,7 @@ import { SafetySheet } from './debrief/SafetySheet.tsx';
 import { ScoreSheet } from './debrief/ScoreSheet.tsx';
 import { SLIDER_ID } from './debrief/Scrubber.tsx';
 import { LogTable } from './LogTable.tsx';
+import { OpeningHeading } from './OpeningHeading.tsx';
 import type { ReplayDesk } from './ReplayDesk.ts';
 import type { Shop } from './Shop.ts';
 import './debriefCharts.css';
@@ -40,7 +41,7 @@ export function Debrief({ desk, shop, facts, replay }: DebriefProps) {
   const { lastDrive, miles } = desk.observation.value;
   return (
     <main class="debrief">
-      <h1>{say('debrief.title')}</h1>
+      <OpeningHeading>{say('debrief.title')}</OpeningHeading>
       <div class="debrief-actions">
         <button type="button" class="act" onClick={() => shop.toBoard()}>
           {say('app.back')}

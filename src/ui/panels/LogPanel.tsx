@@ -5,6 +5,7 @@ import { clock } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { LogEntry } from '../../training/sitting/LogEntry.ts';
 import type { Desk } from './Desk.ts';
+import { keepUnits } from './keepUnits.ts';
 import { MarkDialog } from './MarkDialog.tsx';
 import { StripChart } from './StripChart.tsx';
 
@@ -72,7 +73,7 @@ function EntryRow({ entry, desk, newest, onCite }: EntryRowProps) {
               <span class="entry-what">{words.what}</span>
             </td>
             <td class="entry-value">
-              {words.value}
+              {keepUnits(words.value)}
               <Beside readings={beside} />
             </td>
           </>

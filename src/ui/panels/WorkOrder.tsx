@@ -2,13 +2,14 @@ import { describeCode } from '../../text/describeCode.ts';
 import { say } from '../../text/translate.ts';
 import type { ScenarioCard } from '../../training/sitting/SittingView.ts';
 import type { Desk } from './Desk.ts';
+import { OpeningHeading } from './OpeningHeading.tsx';
 
 /** The work order as a page of its own, before the job is taken. */
 export function WorkOrderScreen({ desk }: { readonly desk: Desk }) {
   return (
     <main class="order-page">
       <div class="sheet">
-        <h1>{desk.card.title}</h1>
+        <OpeningHeading>{desk.card.title}</OpeningHeading>
         <WorkOrder card={desk.card} level="h2" />
         <p class="quiet">{say('order.defer')}</p>
         <button type="button" class="act big" onClick={() => desk.act({ kind: 'accept-job' })}>

@@ -173,6 +173,12 @@ describe('marks of the board', () => {
     expect(describeMark({ mark: 'cleared', judgement: 'carried', agrees: false, cites: [2] }).truth).toBe(
       'But it was not so.',
     );
+    const early = { mark: 'convicted', judgement: 'too-early', cites: [1] } as const;
+    expect(describeMark({ ...early, agrees: true }).truth).toBe('It was so all the same.');
+    expect(describeMark({ ...early, agrees: false }).truth).toBe('And it was not so.');
+    expect(describeMark({ ...early, judgement: 'carried', cites: [], agrees: true }).judgement).toBe(
+      'Convicted without an entry',
+    );
   });
 });
 

@@ -76,7 +76,7 @@ function MarkRow({ mark }: { readonly mark: DebriefFacts['boardMarks'][number] }
         </span>
       </td>
       <td class="number" data-label={say('boardReview.points')}>
-        {tenths(mark.points)}
+        {tenths(mark.points).replace('-', '−')}
       </td>
     </tr>
   );
