@@ -63,8 +63,9 @@ export class ShownWatch {
   private holding: Tick | null = null;
   private readonly smoke = new SmokeLook();
   private runSince: Tick;
-  /** Whether the reader is being watched for the switch to turn. */
+  /** Whether the reader is being watched for the switch to turn, and whether it has in this run. */
   private timed = false;
+  private turned = false;
 
   constructor(seen: Observation) {
     this.setUp = setUpOf(seen, 0);
@@ -137,6 +138,7 @@ export class ShownWatch {
     if (energises(action)) {
       this.runSince = seen.tick;
       this.timed = action.kind === 'command-solenoid';
+      this.turned = false;
     }
     if (action.kind === 'stroke' || action.kind === 'set-bleed' || action.kind === 'release') {
       this.noteRun(action, seen.tick);
@@ -152,6 +154,7 @@ export class ShownWatch {
     if (action.kind === 'stroke' && this.hands.strokes > action.depth) return;
     this.runSince = tick;
     this.timed = true;
+    this.turned = false;
   }
 
   /** The reader's sense state is watched for the switch to turn: at what water, or after how long. */
@@ -164,6 +167,7 @@ export class ShownWatch {
     this.script.push({ kind: 'watch-switch', tick });
     const to = this.sight.watchSwitch(seen);
     if (to === null) return;
+    this.turned = true;
     if (seen.manometer.kPa !== null) this.askTurned('manometer', to, seen);
     if (this.timed) this.askTurned('turning', to, seen);
   }
@@ -171,6 +175,7 @@ export class ShownWatch {
   /** That the switch has not turned for so long is something shown, too. */
   private giveUpWaiting(seen: Observation): void {
     this.timed = false;
+    if (this.turned) return;
     const { senseState } = seen.reader;
     if (senseState === 'open') this.askTurned('turning', 'closed', seen);
     if (senseState === 'closed') this.askTurned('turning', 'open', seen);
