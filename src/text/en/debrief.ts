@@ -75,7 +75,7 @@ export const debrief = {
     'monitor-pass': 'a road test after the repair on which the monitor ran and passed.',
     'part-bought': 'restraint. Nothing was wrong, and a part was paid for.',
     'not-restored':
-      'the bench put back: own unit, hoses, clamps, plug and fuse as they were, leads, pins, caps and plugs off, key off.',
+      'something of this: own unit, hoses, clamps, plug and fuse as they were; leads, pins, caps and plugs off; key off.',
   },
   /** Short names of actions, for marks on the chart and lists. */
   actions: {
