@@ -18,6 +18,7 @@ import type { Trouble } from '../ui/panels/Shop.ts';
 import { createVoices } from '../ui/sound/createVoices.ts';
 import { App } from './App.tsx';
 import { createShop } from './createShop.ts';
+import { followLanguage } from './followLanguage.ts';
 import { followTheme, media } from './theme.ts';
 import { watchErrors } from './watchErrors.ts';
 
@@ -36,11 +37,13 @@ for (const event of ['pointerdown', 'keydown'] as const) {
 }
 
 const trouble = signal<Trouble | null>(null);
+const spoken = followLanguage(settings, trouble);
 const store = await openSafeStore(openIdbStore, (found) => {
   if (found !== null) trouble.value = { key: `troubles.${found}`, offers: [] };
 });
 const shop = createShop(scenarios, store, settings, trouble);
 await shop.refresh();
+await spoken;
 watchErrors(shop);
 
 const root = document.getElementById('app');

@@ -6,6 +6,7 @@ export interface Settings {
   readonly volume: number;
   readonly announce: 'off' | 'settled' | 'continuous';
   readonly letterShortcuts: boolean;
+  readonly language: 'en' | 'es';
 }
 
 const KEY = 'known-good.settings';
@@ -15,19 +16,25 @@ const DEFAULTS: Settings = {
   volume: 0.7,
   announce: 'settled',
   letterShortcuts: true,
+  language: 'en',
 };
 const THEMES: readonly Settings['theme'][] = ['auto', 'light', 'dark', 'contrast'];
+const LANGUAGES: readonly Settings['language'][] = ['en', 'es'];
 const ANNOUNCE: readonly Settings['announce'][] = ['off', 'settled', 'continuous'];
 
-/** Reads a stored text; anything that is not a valid setting falls back to its default. */
-export function parseSettings(text: string | null): Settings {
+/**
+ * Reads a stored text; anything that is not a valid setting falls back to its default. `deviceLanguage` is the device's
+ * BCP 47 tag: its language is the default where the program speaks it, else English.
+ */
+export function parseSettings(text: string | null, deviceLanguage = 'en'): Settings {
   let raw: Record<string, unknown> = {};
   try {
     const parsed: unknown = JSON.parse(text ?? '{}');
     if (typeof parsed === 'object' && parsed !== null) raw = parsed as Record<string, unknown>;
   } catch {
-    return DEFAULTS;
+    // A text that cannot be read is as none.
   }
+  const ofDevice = deviceLanguage.toLowerCase().split('-')[0];
   const volume =
     typeof raw['volume'] === 'number' && raw['volume'] >= 0 && raw['volume'] <= 1 ? raw['volume'] : null;
   return {
@@ -37,14 +44,18 @@ export function parseSettings(text: string | null): Settings {
     announce: ANNOUNCE.find((mode) => mode === raw['announce']) ?? DEFAULTS.announce,
     letterShortcuts:
       typeof raw['letterShortcuts'] === 'boolean' ? raw['letterShortcuts'] : DEFAULTS.letterShortcuts,
+    language:
+      LANGUAGES.find((each) => each === raw['language']) ??
+      LANGUAGES.find((each) => each === ofDevice) ??
+      DEFAULTS.language,
   };
 }
 
 export function loadSettings(): Settings {
   try {
-    return parseSettings(localStorage.getItem(KEY));
+    return parseSettings(localStorage.getItem(KEY), navigator.language);
   } catch {
-    return DEFAULTS;
+    return parseSettings(null, navigator.language);
   }
 }
 

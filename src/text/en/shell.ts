@@ -13,6 +13,9 @@ export const shell = {
   modes: { walkthrough: 'Walkthrough', practice: 'Practice', assessment: 'Assessment' },
   settings: {
     title: 'Settings',
+    /** Alike in every catalogue, so that each finds his own. */
+    language: 'Language / Idioma',
+    languages: { en: 'English', es: 'Español' },
     theme: 'Colours',
     themes: { auto: 'as the device', light: 'light', dark: 'dark', contrast: 'high contrast' },
     sound: 'Sound',

@@ -24,6 +24,8 @@ export const troubles = {
       'Something in the program broke ({{detail}}). Your actions are safe: export the record, then reload.',
     'same-id': '{{file}}:1:1: the id "{{id}}" is used by {{other}} already. Give each scenario its own.',
     'scenario-broken': 'This job cannot be opened: {{detail}}.',
+    'no-spanish':
+      'Spanish could not be fetched, so the program stays in English (no se pudo cargar el español); choose it again in Settings when the network is back.',
     exportRecord: 'Export the record',
     startAnew: 'Start anew',
     reload: 'Reload',

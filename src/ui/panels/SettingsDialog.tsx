@@ -4,9 +4,10 @@ import { Dialog } from './Dialog.tsx';
 import type { Shop, UserSettings } from './Shop.ts';
 
 const THEMES = ['auto', 'light', 'dark', 'contrast'] as const;
+const LANGUAGES = ['en', 'es'] as const;
 const ANNOUNCE = ['off', 'settled', 'continuous'] as const;
 
-/** Colours, sound, speech and shortcuts of this device. */
+/** Language, colours, sound, speech and shortcuts of this device. */
 export function SettingsDialog({ shop, onClose }: { readonly shop: Shop; readonly onClose: () => void }) {
   const settings = shop.settings.value;
   const set = (change: Partial<UserSettings>): void => {
@@ -14,6 +15,16 @@ export function SettingsDialog({ shop, onClose }: { readonly shop: Shop; readonl
   };
   return (
     <Dialog title={say('settings.title')} onClose={onClose}>
+      <Choice
+        label={say('settings.language')}
+        value={settings.language}
+        options={LANGUAGES.map((value) => ({
+          value,
+          label: say(`settings.languages.${value}`),
+          lang: value,
+        }))}
+        onChoose={(language) => set({ language })}
+      />
       <Choice
         label={say('settings.theme')}
         value={settings.theme}

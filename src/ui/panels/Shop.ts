@@ -19,6 +19,7 @@ export interface UserSettings {
   readonly volume: number;
   readonly announce: 'off' | 'settled' | 'continuous';
   readonly letterShortcuts: boolean;
+  readonly language: 'en' | 'es';
 }
 
 /** Something the user must be told, with what can be done about it. */

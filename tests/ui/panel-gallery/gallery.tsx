@@ -42,7 +42,14 @@ const desk = galleryDesk(seen, state === 'road' ? 'repair' : 'bench', state !== 
 const tab = signal((query.get('tab') ?? 'log') as SideTab);
 const shop = {
   trouble: signal(null),
-  settings: signal({ theme: 'auto', muted: false, volume: 1, announce: 'settled', letterShortcuts: true }),
+  settings: signal({
+    theme: 'auto',
+    muted: false,
+    volume: 1,
+    announce: 'settled',
+    letterShortcuts: true,
+    language: 'en',
+  }),
 } as unknown as Shop;
 
 const readerPage = signal<ReaderPage>('codes');

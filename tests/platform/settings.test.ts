@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest';
+import { parseSettings } from '../../src/platform/browser/settings.ts';
+
+describe('settings', () => {
+  it('take the language of the device where the program speaks it, else English', () => {
+    const spoken = (device: string) => parseSettings(null, device).language;
+    expect(['es', 'es-MX', 'es-419', 'ES-us'].map(spoken)).toEqual(['es', 'es', 'es', 'es']);
+    expect(['en', 'en-US', 'fr-CA', 'est', ''].map(spoken)).toEqual(['en', 'en', 'en', 'en', 'en']);
+  });
+
+  it('keep the language that was chosen, whatever the device speaks', () => {
+    const kept = (language: string, device: string) =>
+      parseSettings(JSON.stringify({ language }), device).language;
+    expect(kept('en', 'es-MX')).toBe('en');
+    expect(kept('es', 'en-US')).toBe('es');
+    expect(kept('de', 'es-MX')).toBe('es');
+  });
+
+  it('fall back one by one where a stored text is not valid', () => {
+    const read = parseSettings(JSON.stringify({ volume: 7, theme: 'dark', announce: 3 }));
+    expect(read).toMatchObject({ volume: 0.7, theme: 'dark', announce: 'settled', language: 'en' });
+    expect(parseSettings('{broken', 'es')).toEqual(parseSettings(null, 'es'));
+  });
+});
