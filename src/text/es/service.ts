@@ -100,7 +100,7 @@ export const service = {
       coil: 'bobina',
       switch: 'interr.',
       unit: 'unidad',
-      splice: 'empalme',
+      splice: 'empal.',
       stud: 'perno chasis',
       sense: 'señal',
       feed: 'alim.',
