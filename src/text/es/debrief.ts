@@ -13,7 +13,7 @@ export const debrief = {
     modeRight: 'Así es.',
     modeWrong: 'No es así.',
     yours: 'Su veredicto',
-    citedBy: 'Por {{entries}}.',
+    citedBy: 'Citó: {{entries}}.',
     citedNone: 'Sin citar ninguna anotación.',
     truth: 'Lo que estaba mal',
     truthItem: '{{fault}} Se corrige renovando: {{item}}.',
@@ -84,7 +84,7 @@ export const debrief = {
   /** Short names of actions, for marks on the chart and lists; steps of a procedure are said in them, too. */
   actions: {
     'set-key': 'llave en {{position}}',
-    'set-meter': 'multímetro en {{function}}',
+    'set-meter': 'multímetro: {{function}}',
     'meter-jack': 'conexión roja en el {{jack}}',
     'meter-range': 'rango del multímetro fijo',
     'meter-hold': 'modo fijar del multímetro {{state}}',
