@@ -79,7 +79,7 @@ export const debrief = {
     'monitor-pass': 'una prueba de carretera después de la reparación en la que el monitor corrió y aprobó.',
     'part-bought': 'mesura. No había nada mal, y se pagó una refacción.',
     'not-restored':
-      'el banco como estaba: unidad propia, mangueras, abrazaderas, conector y fusible en su lugar; cables, agujas, tapas y tapones fuera; llave en OFF.',
+      'algo de esto: unidad propia, mangueras, abrazaderas, conector y fusible en su lugar; cables, agujas, tapas y tapones fuera; llave en OFF.',
   },
   /** Short names of actions, for marks on the chart and lists; steps of a procedure are said in them, too. */
   actions: {
