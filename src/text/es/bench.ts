@@ -92,7 +92,7 @@ export const bench = {
     recorded: '{{which}} de la grabación',
     relative: 'relativo',
     batterySign: 'el multímetro muestra su señal de batería',
-    onKnownGood: 'en la unidad de bondad comprobada',
+    onKnownGood: 'en la unidad buena comprobada',
     fuseOut: 'fusible del camión fuera',
     supplyOn: 'fuente de banco encendida',
     wiggling: 'se mueve {{place}}',

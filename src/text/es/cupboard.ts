@@ -10,11 +10,11 @@ export const cupboard = {
     fitted: 'Se instaló: {{item}}.',
     fittedBefore: 'ya instalado',
     keyOffHint: 'Primero la llave en OFF y el conector desconectado, como en un camión real.',
-    known: 'Unidad de bondad comprobada',
+    known: 'Unidad buena comprobada',
     knownText:
       'Una unidad que se probó y se halló buena. Póngala en el banco en lugar de la otra y haga en ella la misma prueba.',
     here: 'Ahora en el banco: {{unit}}',
-    swapIn: 'Poner en el banco la unidad de bondad comprobada',
+    swapIn: 'Poner en el banco la unidad buena comprobada',
     swapBack: 'Regresar la unidad del camión',
     swapNeeds: 'Primero desconecte el conector y quite todo de las espigas.',
     swapped: 'Ahora en el banco: {{unit}}.',

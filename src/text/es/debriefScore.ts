@@ -160,9 +160,9 @@ export const debriefScore = {
     drive: '{{time}}: manejo, {{cycles}} ciclos.',
     spent: 'Después del veredicto se fueron {{minutes}} minutos de libro y {{money}} en refacciones.',
     trialFits_one:
-      'La unidad de bondad comprobada se instaló en el camión una vez antes del veredicto; eso cuenta como instalar una refacción.',
+      'La unidad buena comprobada se instaló en el camión una vez antes del veredicto; eso cuenta como instalar una refacción.',
     trialFits_other:
-      'La unidad de bondad comprobada se instaló en el camión {{count}} veces antes del veredicto; cada una cuenta como instalar una refacción.',
+      'La unidad buena comprobada se instaló en el camión {{count}} veces antes del veredicto; cada una cuenta como instalar una refacción.',
     coachTitle: 'El instructor',
     coachNever: 'Nunca se le preguntó al instructor.',
     coachAsked: 'Al instructor se le pidió {{list}}.',

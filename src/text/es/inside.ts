@@ -4,7 +4,7 @@ import type { Catalogue } from '../translate.ts';
 export const inside = {
   inside: {
     title: 'Dentro de la unidad',
-    knownGood: 'Dentro de la unidad de bondad comprobada',
+    knownGood: 'Dentro de la unidad buena comprobada',
     lead: 'Cortada a lo largo de sus partes que trabajan. No está a escala.',
     drawing: 'Corte de la unidad. {{states}}',
     airTitle: 'Aire',

@@ -102,7 +102,7 @@ export const places = {
     amps: 'borne de 10 A',
   },
   extremes: { off: 'apagado', live: 'lectura actual', low: 'la más baja', high: 'la más alta' },
-  units: { truck: 'la unidad del propio camión', 'known-good': 'la unidad de bondad comprobada' },
+  units: { truck: 'la unidad del propio camión', 'known-good': 'la unidad buena comprobada' },
   smokeGases: { off: 'apagada', inert: 'gas inerte', 'shop-air': 'aire del taller' },
   examined: {
     plug: 'el conector',

@@ -13,7 +13,7 @@ export const roadTest = {
     asItStands: 'Sale como está:',
     plugParted: 'El conector está desconectado',
     fuseOut: 'El fusible está fuera',
-    knownGood: 'La unidad de bondad comprobada está en lugar de la suya',
+    knownGood: 'La unidad buena comprobada está en lugar de la suya',
     hoseOff: 'Fuera de su espiga: {{hose}}',
     clampLoose: 'la abrazadera del {{port}} está floja',
     met: 'hecho',

@@ -19,7 +19,7 @@ export const serviceMonitor = {
     limits: 'Límites según el nivel de combustible',
     limitsText:
       'Dados para 40 L de espacio de vapor. Cambian en proporción con el espacio sobre el combustible y en el cánister; el lector muestra los ya ajustados.',
-    fuel: 'Combustible',
+    fuel: 'Nivel',
     space: 'Espacio',
     trip: 'Dispara antes de',
     small: 'Fuga pequeña abajo de',

@@ -24,8 +24,8 @@ export const shell = {
     announce: 'Decir las lecturas',
     announceModes: { off: 'no', settled: 'al estabilizarse', continuous: 'todo el tiempo' },
     letters: 'Atajos de una sola letra',
-    on: 'encendidos',
-    off: 'apagados',
+    on: 'sí',
+    off: 'no',
   },
   shortcuts: {
     title: 'Teclas',

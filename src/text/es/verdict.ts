@@ -7,7 +7,7 @@ export const verdict = {
     lead: 'Señale la única parte que se debe renovar, y cite las anotaciones que lo demuestran. El veredicto se da una sola vez.',
     item: '¿Qué está mal?',
     cites: 'Anotaciones citadas ({{count}} de {{max}})',
-    noEntries: 'El registro está vacío. Un veredicto sin anotaciones es una adivinanza.',
+    noEntries: 'El registro está vacío. Un veredicto sin anotaciones es una suposición.',
     ask: '¿Cerrar este veredicto?',
     mode: '¿Qué tiene mal?',
     modeLater: 'Se pregunta cuando haya elegido una parte.',
