@@ -31,6 +31,6 @@ export const debriefReplay = {
     plugMated: 'mated',
     plugParted: 'parted',
     seeEntry: 'See it again',
-    seeEntryName: 'See entry {{id}} again, from inside',
+    seeEntryName: 'See it again, from inside: entry {{id}}',
   },
 } as const;

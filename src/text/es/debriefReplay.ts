@@ -34,6 +34,6 @@ export const debriefReplay = {
     plugMated: 'conectado',
     plugParted: 'desconectado',
     seeEntry: 'Verla otra vez',
-    seeEntryName: 'Ver otra vez la anotación {{id}}, por dentro',
+    seeEntryName: 'Verla otra vez, por dentro: anotación {{id}}',
   },
 } satisfies Pick<Catalogue, 'replay'>;

@@ -5,7 +5,6 @@ import { clock } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { LogEntry } from '../../training/sitting/LogEntry.ts';
 import type { Desk } from './Desk.ts';
-import { keepUnits } from './keepUnits.ts';
 import { MarkDialog } from './MarkDialog.tsx';
 import { StripChart } from './StripChart.tsx';
 
@@ -73,7 +72,7 @@ function EntryRow({ entry, desk, newest, onCite }: EntryRowProps) {
               <span class="entry-what">{words.what}</span>
             </td>
             <td class="entry-value">
-              {keepUnits(words.value)}
+              {words.value}
               <Beside readings={beside} />
             </td>
           </>
