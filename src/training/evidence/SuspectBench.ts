@@ -119,12 +119,16 @@ export class SuspectBench implements AnswerSource {
 
   answersOf(faults: readonly FaultChoice[]): DrawAnswers {
     const set = this.setOf.get(faults);
-    return set === undefined ? [] : set.draws.slice(0, set.wanted).map(({ answers }) => answers);
+    if (set === undefined) return [];
+    // What a bench answered before it was let go stays true: odds that hang on it must not swing as benches come and go.
+    return set.draws
+      .map(({ answers }) => answers)
+      .filter((answers, draw) => draw < set.wanted || answers.length > 0);
   }
 
   answersWithBadTool(faults: readonly FaultChoice[], tool: FaultChoice): WorldAnswers | null {
     const set = this.setOf.get(faults);
-    return set === undefined || set.likely === 'no' ? null : this.withBadTool(set, tool);
+    return set === undefined ? null : this.withBadTool(set, tool);
   }
 
   soundWithBadTool(tool: FaultChoice): WorldAnswers | null {

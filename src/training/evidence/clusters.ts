@@ -48,14 +48,25 @@ export function clustersOf(asked: readonly Asked[], numbers: readonly number[]):
   });
 }
 
-/** Alike throughout, a set-up counts once; where it showed this and that, every trial counts. */
+/**
+ * Alike throughout, a set-up counts once; where it showed this and that, every trial counts. Readings that changed from one
+ * time to the next may have one cause that stayed, such as vacuum left behind: n of them weigh as √n.
+ */
 function counted(ofSetUp: readonly { asks: number[]; shown: Asked['shown'] }[]): Cluster[] {
   return ofSetUp.map((cluster) => ({
     ...cluster,
-    weight: ofSetUp.length === 1 ? 1 : cluster.asks.length,
+    weight: ofSetUp.length === 1 ? 1 : trialsWorth(cluster),
     subject: subjectOf(cluster.shown),
   }));
 }
+
+const trialsWorth = ({
+  asks,
+  shown,
+}: {
+  readonly asks: readonly number[];
+  readonly shown: Asked['shown'];
+}): number => (shown.kind === 'yes-no' ? asks.length : Math.sqrt(asks.length));
 
 function subjectOf({ channel, setUp }: Asked['shown']): string {
   const words = setUp.split(' ');

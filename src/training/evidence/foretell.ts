@@ -25,7 +25,7 @@ export function foretell(
   const { sound } = source;
   const answers = ofEach(own, asks);
   const [first] = answers;
-  if (own.length >= sound.length || first === undefined) return answers;
+  if (answers.length >= sound.length || first === undefined) return answers;
   const sounds = ofEach(sound, asks);
   const beside = sounds[0];
   if (typeof first === 'number' && typeof beside === 'number') {
@@ -49,7 +49,9 @@ export function foretellWithBadTool(
 ): readonly Answer[] | null {
   const own = source.answersOf(faults)[0];
   if (own === undefined) return null;
-  const bad = source.answersWithBadTool(faults, tool) ?? soundInstead(source, own, tool, asks);
+  const theirs = source.answersWithBadTool(faults, tool);
+  const answered = theirs !== null && asks.some((ask) => theirs[ask] !== undefined);
+  const bad = answered ? theirs : soundInstead(source, own, tool, asks);
   if (bad === null || isSame(bad, own, asks)) return null;
   const one = joined(bad, asks);
   return one === undefined ? null : [one];
