@@ -5,7 +5,7 @@ export const bench = {
     evidence: 'Evidencia y datos',
     verdict: 'Dar un veredicto',
     closeJob: 'Cerrar el trabajo',
-    cupboard: 'Gabinete de refacciones',
+    cupboard: 'Refacciones',
     elapsed: 'Tiempo en el trabajo',
     log: 'Anotar esta lectura (L)',
     sideways: '← → El banco es más ancho que esta pantalla: muévalo de lado.',
