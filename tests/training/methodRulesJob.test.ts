@@ -37,6 +37,12 @@ describe("codes of one's own making", () => {
     expect(worked(`${MADE}read codes`).rule('own-codes-cleared')).toBe('missed');
     expect(worked(`${MADE}clear codes`).rule('own-codes-cleared')).toBe('missed');
   });
+  it('are no occasion where they have gone by themselves on a later key-on', () => {
+    const work = worked(`${MADE}key off\nkey running\nwait 20 s\nkey off\nkey on\nwait 5 s\nread codes`);
+    const stands = work.sees().reader.codes.some(({ code }) => code === 'P2400');
+    expect(work.rule('own-codes-cleared')).toBe(stands ? 'missed' : 'no-occasion');
+    expect(stands).toBe(false);
+  });
   it('have no occasion with the key off, nor by what a drive finds', () => {
     expect(worked('part plug\nwait 10 s\nmate plug\nkey on\nwait 5 s').rule('own-codes-cleared')).toBe(
       'no-occasion',

@@ -12,11 +12,11 @@ interface OwnCode {
 /**
  * Codes that came on the bench, not on a drive, were read while they stood and then cleared: the customer's codes are on
  * the work order, and these are of one's own making. The occasion is such a code. A code that the order names already
- * cannot be told apart and is left out.
+ * cannot be told apart and is left out, and so is one that was never stored and had gone by itself.
  */
 export const ownCodesCleared: MethodRule = (job) => {
   const { log, moments } = job;
-  const own = ownCodes(job);
+  const own = ownCodes(job).filter(({ code, tick }) => !wentByItself(job, code, tick));
   if (own.length === 0) return NO_OCCASION;
   const cleared = moments.filter(
     ({ action }) =>
@@ -40,6 +40,13 @@ export const ownCodesCleared: MethodRule = (job) => {
     [...new Set(told.flatMap(({ read }) => (read === undefined ? [] : [read.id])))],
   );
 };
+
+/** Whether a code had gone, with nobody clearing it, when the reader was last awake. */
+function wentByItself({ moments }: Timeline, code: TroubleCode, since: Tick): boolean {
+  if (moments.some(({ tick, action }) => tick > since && action?.kind === 'clear-codes')) return false;
+  const last = moments.filter(({ seen }) => seen.reader.awake).at(-1);
+  return last !== undefined && !last.seen.reader.codes.some((shown) => shown.code === code);
+}
 
 function ownCodes({ scenario, moments }: Timeline): readonly OwnCode[] {
   const known = new Set<string>(scenario.workOrder.codes.map(({ code }) => code));
