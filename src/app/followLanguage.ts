@@ -1,5 +1,6 @@
 import { effect, type Signal, signal } from '@preact/signals';
 import type { Settings } from '../platform/browser/settings.ts';
+import { addJobSentences } from '../text/jobWords.ts';
 import { addLanguage, type Catalogue, heedLanguage, setLanguage } from '../text/translate.ts';
 import type { Trouble } from '../ui/panels/Shop.ts';
 
@@ -10,7 +11,14 @@ const TAGS: Readonly<Record<Language, string>> = { en: 'en', es: 'es-US' };
 
 /** Catalogues that are fetched when their language is asked for; English is part of the program. */
 const FETCH: Readonly<Record<Exclude<Language, 'en'>, () => Promise<Catalogue>>> = {
-  es: () => import('../text/es/catalogue.ts').then(({ catalogue }) => catalogue),
+  es: async () => {
+    const [{ catalogue }, { jobSentences }] = await Promise.all([
+      import('../text/es/catalogue.ts'),
+      import('../text/es/jobs.ts'),
+    ]);
+    addJobSentences(TAGS.es, jobSentences);
+    return catalogue;
+  },
 };
 
 /**

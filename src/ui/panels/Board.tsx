@@ -1,6 +1,8 @@
 import { clock, date } from '../../text/format.ts';
+import { jobSentence } from '../../text/jobWords.ts';
 import { say } from '../../text/translate.ts';
 import type { ScenarioCard } from '../../training/sitting/SittingView.ts';
+import { JobWords } from './JobWords.tsx';
 import type { KeptSitting, Shop } from './Shop.ts';
 
 /** The list of jobs. */
@@ -37,18 +39,24 @@ function JobCard({ card, kept, shop }: JobCardProps) {
         <span>{say('board.level', { level: card.level })}</span>
         <span>{say('board.minutes', { minutes: card.minutes })}</span>
       </div>
-      <h2>{card.title}</h2>
-      <p>{card.summary}</p>
+      <h2>
+        <JobWords of={card.title} />
+      </h2>
+      <p>
+        <JobWords of={card.summary} />
+      </p>
       <h3>{say('board.aims')}</h3>
       <ul class="aims">
         {card.aims.map((aim) => (
-          <li key={aim}>{aim}</li>
+          <li key={aim}>
+            <JobWords of={aim} />
+          </li>
         ))}
       </ul>
       <div class="card-foot">
         <button type="button" class="act" onClick={() => shop.toJob(card.id)}>
           {say(open ? 'board.resume' : 'board.take')}
-          <span class="visually-hidden">: {card.title}</span>
+          <span class="visually-hidden">: {jobSentence(card.title).words}</span>
         </button>
         {open && (
           <>
@@ -73,7 +81,7 @@ function JobCard({ card, kept, shop }: JobCardProps) {
 function Finished({ shop }: { readonly shop: Shop }) {
   const finished = shop.kept.value.filter((sitting) => sitting.state !== 'open');
   if (finished.length === 0) return null;
-  const titles = new Map(shop.cards.map((card) => [card.id, card.title]));
+  const titles = new Map(shop.cards.map((card) => [card.id, jobSentence(card.title).words]));
   return (
     <section class="records" aria-labelledby="records-title">
       <h2 id="records-title">{say('board.records')}</h2>

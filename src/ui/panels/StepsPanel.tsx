@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import type { Desk } from './Desk.ts';
+import { JobWords } from './JobWords.tsx';
 
 /** The steps of a walkthrough: what is done, what is to do now and how, and the way past a step. */
 export function StepsPanel({ desk }: { readonly desk: Desk }) {
@@ -25,12 +26,14 @@ export function StepsPanel({ desk }: { readonly desk: Desk }) {
             {...(index === now ? { 'aria-current': 'step' as const } : {})}
           >
             <span class="step-say">
-              {step.say}
+              <JobWords of={step.say} />
               {index < now && <StepTag over={passedOver.includes(index)} />}
             </span>
             {index === now && (
               <>
-                <p class="step-how">{step.how}</p>
+                <p class="step-how">
+                  <JobWords of={step.how} />
+                </p>
                 <button type="button" class="plain step-skip" onClick={() => skip(desk)}>
                   {say('steps.skip')}
                 </button>

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { say } from '../../text/translate.ts';
+import { JobWords } from './JobWords.tsx';
 import type { Shop } from './Shop.ts';
 
 interface TopBarProps {
@@ -13,6 +14,7 @@ interface TopBarProps {
 
 /** The same head on every screen: name and way home at the left, settings at the right. */
 export function TopBar({ shop, title, heading, onSettings, children }: TopBarProps) {
+  const words = title === undefined ? say('app.tagline') : <JobWords of={title} />;
   return (
     <header class="top-bar">
       <button
@@ -23,11 +25,7 @@ export function TopBar({ shop, title, heading, onSettings, children }: TopBarPro
       >
         {say('app.name')}
       </button>
-      {heading ? (
-        <h1 class="top-title">{title}</h1>
-      ) : (
-        <span class="top-title">{title ?? say('app.tagline')}</span>
-      )}
+      {heading ? <h1 class="top-title">{words}</h1> : <span class="top-title">{words}</span>}
       {children}
       <button type="button" class="plain" onClick={onSettings}>
         {say('bench.settings')}

@@ -2,6 +2,7 @@ import { describeCode } from '../../text/describeCode.ts';
 import { say } from '../../text/translate.ts';
 import type { ScenarioCard } from '../../training/sitting/SittingView.ts';
 import type { Desk } from './Desk.ts';
+import { JobWords } from './JobWords.tsx';
 import { OpeningHeading } from './OpeningHeading.tsx';
 
 /** The work order as a page of its own, before the job is taken. */
@@ -9,7 +10,9 @@ export function WorkOrderScreen({ desk }: { readonly desk: Desk }) {
   return (
     <main class="order-page">
       <div class="sheet">
-        <OpeningHeading>{desk.card.title}</OpeningHeading>
+        <OpeningHeading>
+          <JobWords of={desk.card.title} />
+        </OpeningHeading>
         <WorkOrder card={desk.card} level="h2" />
         <p class="quiet">{say('order.defer')}</p>
         <button type="button" class="act big" onClick={() => desk.act({ kind: 'accept-job' })}>
@@ -28,13 +31,19 @@ export function WorkOrder({ card, level }: { readonly card: ScenarioCard; readon
     <article class="order">
       <p class="order-number">{say('order.number', { number })}</p>
       <H>{say('order.vehicle')}</H>
-      <p>{vehicle}</p>
+      <p>
+        <JobWords of={vehicle} />
+      </p>
       <H>{say('order.complaint')}</H>
-      <p>{complaint}</p>
+      <p>
+        <JobWords of={complaint} />
+      </p>
       <H>{say('order.history')}</H>
       <ul>
         {history.map((line) => (
-          <li key={line}>{line}</li>
+          <li key={line}>
+            <JobWords of={line} />
+          </li>
         ))}
       </ul>
       <H>{say('order.codes')}</H>
@@ -54,7 +63,9 @@ export function WorkOrder({ card, level }: { readonly card: ScenarioCard; readon
       <H>{say('order.cautions')}</H>
       <ul class="cautions">
         {cautions.map((line) => (
-          <li key={line}>{line}</li>
+          <li key={line}>
+            <JobWords of={line} />
+          </li>
         ))}
       </ul>
     </article>

@@ -3,6 +3,7 @@ import { describeFault } from '../../../text/describeCode.ts';
 import { describeMode } from '../../../text/describeMode.ts';
 import { say } from '../../../text/translate.ts';
 import type { DebriefFacts } from '../../../training/score/DebriefFacts.ts';
+import { JobWords } from '../JobWords.tsx';
 
 /** Evidence that goes less than this share of the way to a proof leaves a right name a guess. */
 const HALF_WAY = 0.5;
@@ -45,7 +46,9 @@ export function OutcomeSheet({ facts }: { readonly facts: DebriefFacts }) {
       {facts.remark !== '' && (
         <>
           <h3>{say('debrief.remark')}</h3>
-          <p class="remark">{facts.remark}</p>
+          <p class="remark">
+            <JobWords of={facts.remark} />
+          </p>
         </>
       )}
     </section>

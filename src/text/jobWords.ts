@@ -1,0 +1,26 @@
+import { language } from './translate.ts';
+
+/** Scenario files are written in English. */
+const WRITTEN_IN = 'en';
+
+/** Sentences of scenario files in other languages, by the sentence as it is written. */
+const tables = new Map<string, Readonly<Record<string, string>>>();
+
+/** A sentence of a job, with the language it is in where that is not the page's. */
+export interface JobSentence {
+  readonly words: string;
+  readonly lang: string | undefined;
+}
+
+/** Adds what sentences of scenario files are in a language. A sentence that was changed since has no translation any more. */
+export function addJobSentences(code: string, sentences: Readonly<Record<string, string>>): void {
+  tables.set(code, sentences);
+}
+
+/** A sentence of a scenario file in the present language, or as it is written where nobody has translated it. */
+export function jobSentence(written: string): JobSentence {
+  const now = language();
+  if (now === WRITTEN_IN) return { words: written, lang: undefined };
+  const words = tables.get(now)?.[written];
+  return words === undefined ? { words: written, lang: WRITTEN_IN } : { words, lang: undefined };
+}
