@@ -1,5 +1,7 @@
 import { circuits } from './jobs/circuits.ts';
 import { circuitsMore } from './jobs/circuitsMore.ts';
+import { firstDay } from './jobs/firstDay.ts';
+import { firstDayLater } from './jobs/firstDayLater.ts';
 import { leaks } from './jobs/leaks.ts';
 import { leaksTwice } from './jobs/leaksTwice.ts';
 import { shared } from './jobs/shared.ts';
@@ -7,6 +9,8 @@ import { shared } from './jobs/shared.ts';
 /** Sentences of the shipped scenario files, each by the sentence as it is written there. */
 export const jobSentences: Readonly<Record<string, string>> = {
   ...shared,
+  ...firstDay,
+  ...firstDayLater,
   ...leaks,
   ...leaksTwice,
   ...circuits,

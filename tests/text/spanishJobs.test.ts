@@ -1,0 +1,77 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { afterAll, describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { jobSentences } from '../../src/text/es/jobs.ts';
+import { addJobSentences, jobSentence } from '../../src/text/jobWords.ts';
+import { setLanguage } from '../../src/text/translate.ts';
+
+interface ScenarioFile {
+  readonly title: string;
+  readonly summary: string;
+  readonly aims: readonly string[];
+  readonly 'work-order': {
+    readonly vehicle: string;
+    readonly complaint: string;
+    readonly history: readonly string[];
+    readonly cautions: readonly string[];
+  };
+  readonly walkthrough?: readonly { readonly say: string; readonly how: string }[];
+  readonly remark: string;
+}
+
+/** Every sentence that a shipped job shows. */
+const written = new Set(
+  readdirSync('scenarios')
+    .filter((name) => name.endsWith('.yaml'))
+    .map((name) => parse(readFileSync(`scenarios/${name}`, 'utf8')) as ScenarioFile)
+    .flatMap((job) => {
+      const { vehicle, complaint, history, cautions } = job['work-order'];
+      const steps = (job.walkthrough ?? []).flatMap(({ say, how }) => [say, how]);
+      return [
+        job.title,
+        job.summary,
+        ...job.aims,
+        vehicle,
+        complaint,
+        ...history,
+        ...cautions,
+        ...steps,
+        job.remark,
+      ];
+    }),
+);
+const translated = Object.entries(jobSentences);
+const numbers = (text: string): string[] => (text.match(/[PBCU]\d{4}|\d+(?:[.,]\d+)?/g) ?? []).sort();
+
+describe('the shipped jobs in Spanish', () => {
+  it('have every sentence', () => {
+    expect(written.size).toBeGreaterThan(200);
+    expect([...written].filter((sentence) => !(sentence in jobSentences))).toEqual([]);
+  });
+
+  it('and none that no job says any more', () => {
+    expect(translated.map(([sentence]) => sentence).filter((sentence) => !written.has(sentence))).toEqual([]);
+  });
+
+  it('name the same numbers and codes', () => {
+    const differing = translated.filter(([en, es]) => `${numbers(en)}` !== `${numbers(es)}`);
+    expect(differing).toEqual([]);
+  });
+
+  it('are nowhere left in English, and speak to the learner as usted', () => {
+    expect(translated.filter(([en, es]) => en === es)).toEqual([]);
+    expect(translated.filter(([, es]) => /\b(tú|tu|tus|te|ti|contigo)\b/i.test(es))).toEqual([]);
+  });
+});
+
+describe('a sentence of a job', () => {
+  afterAll(() => setLanguage('en'));
+
+  it('is as it is written in English, and marked as English where nobody has translated it', async () => {
+    addJobSentences('es-US', jobSentences);
+    expect(jobSentence('Ready by Friday')).toEqual({ words: 'Ready by Friday', lang: undefined });
+    await setLanguage('es-US');
+    expect(jobSentence('Ready by Friday')).toEqual({ words: 'Listo para el viernes', lang: undefined });
+    expect(jobSentence('A job of your own.')).toEqual({ words: 'A job of your own.', lang: 'en' });
+  });
+});
