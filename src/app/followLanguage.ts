@@ -9,6 +9,8 @@ type Language = Settings['language'];
 /** Regional tags: they choose the decimal sign and the dates. North American trade Spanish writes the point. */
 const TAGS: Readonly<Record<Language, string>> = { en: 'en', es: 'es-US' };
 
+const FETCH_FAILED = 'troubles.no-spanish';
+
 /** Catalogues that are fetched when their language is asked for; English is part of the program. */
 const FETCH: Readonly<Record<Exclude<Language, 'en'>, () => Promise<Catalogue>>> = {
   es: async () => {
@@ -44,7 +46,7 @@ export function followLanguage(
         if (settings.peek().language !== wanted) return;
         settings.value = { ...settings.peek(), language: spoken.peek() };
         trouble.value = {
-          key: 'troubles.no-spanish',
+          key: FETCH_FAILED,
           offers: [{ label: 'troubles.reload', run: () => location.reload() }],
         };
         return;
@@ -55,6 +57,7 @@ export function followLanguage(
     await setLanguage(TAGS[wanted]);
     document.documentElement.lang = TAGS[wanted];
     spoken.value = wanted;
+    if (trouble.peek()?.key === FETCH_FAILED) trouble.value = null;
   };
 
   let first: Promise<void> = Promise.resolve();

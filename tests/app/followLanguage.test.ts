@@ -78,6 +78,21 @@ describe('the page follows the language of the settings', () => {
     expect(say('bench.settings')).toBe('Settings');
   });
 
+  it('fetches again when it is chosen again, and takes the sentence back', async () => {
+    let online = false;
+    const { settings, trouble, first } = started('en', () =>
+      online ? Promise.resolve(spanish) : Promise.reject(new Error('offline')),
+    );
+    await first;
+    choose(settings, 'es');
+    await turns();
+    online = true;
+    choose(settings, 'es');
+    await turns();
+    expect(trouble.value).toBeNull();
+    expect(say('bench.settings')).toBe('Ajustes');
+  });
+
   it('does not turn when another was chosen while it was fetched', async () => {
     let come = (_: typeof spanish): void => {};
     const { settings, first } = started('en', () => new Promise((done) => (come = done)));

@@ -15,7 +15,7 @@ export const bench = {
     settings: 'Ajustes',
     tabs: {
       steps: 'Pasos',
-      order: 'Orden de trabajo',
+      order: 'Orden',
       log: 'Registro',
       suspects: 'Sospechosos',
       data: 'Datos de servicio',
