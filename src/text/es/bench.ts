@@ -18,7 +18,7 @@ export const bench = {
       order: 'Orden',
       log: 'Registro',
       suspects: 'Sospechosos',
-      data: 'Datos de servicio',
+      data: 'Datos',
       reader: 'Lector',
       coach: 'Instructor',
     },
