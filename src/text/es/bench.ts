@@ -23,7 +23,7 @@ export const bench = {
       coach: 'Instructor',
     },
     repairBanner:
-      'Veredicto cerrado: {{item}}. Instale la refacción, haga otra vez la misma prueba, regrese todo a su lugar, maneje hasta que el monitor apruebe, lea los códigos. Después cierre el trabajo.',
+      'Veredicto definitivo: {{item}}. Instale la refacción, haga otra vez la misma prueba, regrese todo a su lugar, maneje hasta que el monitor apruebe, lea los códigos. Después cierre el trabajo.',
   },
   log: {
     title: 'Registro',

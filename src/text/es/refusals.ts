@@ -40,7 +40,7 @@ export const refusals = {
     'job-not-accepted': 'Primero tome el trabajo.',
     'job-already-accepted': 'El trabajo ya está tomado.',
     'job-is-closed': 'Este trabajo está cerrado.',
-    'verdict-already-given': 'El veredicto ya está dado y cerrado.',
+    'verdict-already-given': 'El veredicto ya está dado y es definitivo.',
     'verdict-needed-first': 'Dé un veredicto antes de renovar una refacción.',
     'no-such-entry': 'No hay tal anotación en el registro.',
     'too-many-citations': 'Un veredicto puede citar ocho anotaciones como máximo.',

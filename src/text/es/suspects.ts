@@ -6,8 +6,8 @@ export const suspects = {
     empty:
       'Descarte sospechosos por lo que lee. Una marca cuenta solo en la medida en que sus anotaciones la sostienen.',
     neverUsed: 'No se marcó ningún sospechoso.',
-    counts: '{{cleared}} descartados · {{convicted}} señalados · {{open}} sin decidir',
-    locked: 'Cerrado.',
+    counts: 'descartados: {{cleared}} · señalados: {{convicted}} · sin decidir: {{open}}',
+    locked: 'Ya no cambia.',
     lockedText: 'El veredicto está dado. El tablero queda como estaba entonces.',
     /** Not 'abierto': that is what a broken wire is. */
     is: { open: 'sin decidir', cleared: 'descartado', convicted: 'señalado' },
