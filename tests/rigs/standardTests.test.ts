@@ -11,9 +11,9 @@ import { testMinutes } from '../../src/sim/rigs/standardTests/testMinutes.ts';
 import type { Action } from '../../src/sim/world/Action.ts';
 import type { Observation } from '../../src/sim/world/Observation.ts';
 import { createWorld, type World } from '../../src/sim/world/World.ts';
-import { bookMinutes } from '../../src/training/sitting/book.ts';
 import { safetyBreaches } from '../../src/training/score/safety.ts';
 import type { Moment, Timeline } from '../../src/training/score/Timeline.ts';
+import { bookMinutes } from '../../src/training/sitting/book.ts';
 
 const TRUCK = { seed: 'good truck', faults: [], ambientC: 20, altitudeM: 0, fuelLevel: 0.5 };
 /** 14 inH2O in kPa: NIST SP 811, 249.0889 Pa each. */
