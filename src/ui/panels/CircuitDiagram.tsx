@@ -91,7 +91,7 @@ function Words() {
       <Word x={229.5} y={336.5} text="2" strong />
       <Word x={212} y={254} text={say('service.labels.coil')} />
       <Word x={212} y={270} text="32 Ω" />
-      <Word x={172} y={310} text={say('service.labels.unit')} />
+      <Word x={172} y={313} text={say('service.labels.unit')} />
       <Word x={228} y={290} text={say('service.labels.switch')} />
       <Word x={250} y={344} text="BN" strong />
       <Word x={250} y={361} text={say('service.labels.ground')} />

@@ -11,7 +11,9 @@ const BOTTOM = 30;
 const LEFT = 40;
 /** Narrower than this, the names stand under the chart only. */
 const ROOM_FOR_NAMES = 820;
-const NAMES = 320;
+/** Room that a letter of a name takes, and what stands before the first. */
+const LETTER_PX = 7.3;
+const BEFORE_NAME = 26;
 /** Step labels closer than this are thinned out. */
 const LABEL_PX = 22;
 
@@ -30,7 +32,12 @@ interface StackedBandsProps {
 export function StackedBands(props: StackedBandsProps) {
   const { width, bands, steps, roles, picked, now } = props;
   const named = width >= ROOM_FOR_NAMES;
-  const right = named ? NAMES : 14;
+  const labels = bands.map((band, index) => {
+    const role = roles[index] ?? null;
+    return role === null ? bandName(band) : `${bandName(band)} (${role})`;
+  });
+  const longest = labels.reduce((most, { length }) => Math.max(most, length), 0);
+  const right = named ? BEFORE_NAME + longest * LETTER_PX : 14;
   const plot = { x: LEFT, y: TOP, w: Math.max(80, width - LEFT - right), h: HEIGHT - TOP - BOTTOM };
   const wide = plot.w / steps.length;
   const every = Math.max(1, Math.ceil(LABEL_PX / wide));
@@ -104,8 +111,7 @@ export function StackedBands(props: StackedBandsProps) {
               y2={at}
             />
             <text x={plot.x + plot.w + 18} y={at + 5} class={roles[index] === null ? '' : 'chances-role'}>
-              {bandName(bands[index] as Band)}
-              {roles[index] === null ? '' : ` (${roles[index]})`}
+              {labels[index]}
             </text>
           </g>
         ))}
