@@ -16,7 +16,8 @@ export const calibrationWords = {
 } as const;
 
 const PATHS = {
-  'by-table': 'Weighed by the kept tables, as simulated learners are, with tools good or bad.',
+  'by-table':
+    'Weighed by the kept tables, as simulated learners are, with tools good or bad; four sittings to a truck.',
   live: "Weighed by every suspect's own bench, as the score is, with tools good or bad.",
 } as const;
 

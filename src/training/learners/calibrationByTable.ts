@@ -17,16 +17,30 @@ const MOST_TESTS = 9;
 /** The shortest drive that shipped jobs begin with: driving is half of a sitting's cost. */
 const CYCLES = [4];
 
-/** One random sitting on a bare bench, weighed by the kept tables as simulated learners are. */
+/** A truck that has been driven, for as many random hands as want to work at it. */
+export interface DrivenTruck {
+  readonly seed: string;
+  readonly truth: CalibrationTruth;
+}
+
+export function drivenTruck({ suspects, environment }: EvidenceTables, seed: string): DrivenTruck {
+  return {
+    seed,
+    truth: calibrationTruth(suspects, CYCLES, environment, seed, Random.of(seed, 'calibration')),
+  };
+}
+
+/** One random sitting on a bare bench, weighed by the kept tables as simulated learners are. `seed` is that of the hands. */
 export function calibrationByTable(
   tables: EvidenceTables,
   factor: ToolFactor,
   seed: string,
+  truck: DrivenTruck = drivenTruck(tables, seed),
 ): CalibrationClaim {
-  const random = Random.of(seed, 'calibration');
-  const truth = calibrationTruth(tables.suspects, CYCLES, tables.environment, seed, random);
+  const { truth } = truck;
   const weigher = weigherFor(truth, tables, factor);
-  const notes = workAtRandom(bareBench(truth, tables, seed), weigher, tables, random, MOST_TESTS);
+  const bench = bareBench(truth, tables, truck.seed);
+  const notes = workAtRandom(bench, weigher, tables, Random.of(seed, 'hands'), MOST_TESTS);
   return claimByTable(seed, truth, weigher, notes, tables);
 }
 
