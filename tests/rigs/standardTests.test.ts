@@ -22,6 +22,7 @@ const CANISTER_LIMIT_KPA = 3.487;
 /** A world whose every moment is taken down: after each action, and every tenth of a second between. */
 class WatchedBench implements TestBench {
   readonly world: World = createWorld(TRUCK);
+  readonly start = this.world.observe();
   readonly moments: Moment[] = [];
   readonly happenings = new Map<number, Observation['happenings'][number]>();
   mostCanisterKPa = 0;
@@ -66,7 +67,11 @@ class WatchedBench implements TestBench {
   }
 
   breaches(): readonly string[] {
-    const seen: Partial<Timeline> = { moments: this.moments, happenings: [...this.happenings.values()] };
+    const seen: Partial<Timeline> = {
+      start: this.start,
+      moments: this.moments,
+      happenings: [...this.happenings.values()],
+    };
     return safetyBreaches(seen as Timeline).map(({ breach }) => breach);
   }
 }
