@@ -147,14 +147,14 @@ export class SuspectLikelihood {
     const shownGood: number[] = [];
     const shownBad: number[] = [];
     for (const { numbers, findings } of trials) {
-      const good = inAll(findings, (known) => this.ofFace(faces.good, tool, known));
-      const bad = inAll(findings, (known) => this.ofFace(faces.bad, tool, known));
+      const good = inAll(findings, (known) => this.ofFace(faces, faces.good, tool, known));
+      const bad = inAll(findings, (known) => this.ofFace(faces, faces.bad, tool, known));
       const better = Math.max(good, bad);
       sum += ln((1 - faces.chance) * exp(good - better) + faces.chance * exp(bad - better));
       (good >= bad ? shownGood : shownBad).push(...numbers);
     }
-    sum += inAll(this.findings(asked, shownGood), (known) => this.ofFace(faces.good, tool, known));
-    return sum + inAll(this.findings(asked, shownBad), (known) => this.ofFace(faces.bad, tool, known));
+    sum += inAll(this.findings(asked, shownGood), (known) => this.ofFace(faces, faces.good, tool, known));
+    return sum + inAll(this.findings(asked, shownBad), (known) => this.ofFace(faces, faces.bad, tool, known));
   }
 
   private trials(of: TrialOf, asked: readonly Asked[], numbers: readonly number[]): readonly Trial[] {
@@ -197,7 +197,12 @@ export class SuspectLikelihood {
     return known;
   }
 
-  private ofFace(faults: Faults, tool: ToolState | null, { cluster, faces }: KnownCluster): Said {
+  private ofFace(
+    { trialOf }: Faces,
+    faults: Faults,
+    tool: ToolState | null,
+    { cluster, faces }: KnownCluster,
+  ): Said {
     let ofTool = faces.get(tool);
     if (ofTool === undefined) {
       ofTool = new Map();
@@ -207,11 +212,22 @@ export class SuspectLikelihood {
     if (said === undefined) {
       const bad = this.withBadTool(faults, tool, cluster);
       said = saidOf(cluster, bad?.draws ?? this.withGoodTools(faults, cluster), bad?.beside ?? []);
+      if (trialOf === 'energised' && isTime(cluster.shown))
+        said = { ...said, log: Math.max(said.log, ANY_TIME - ln(sharpest(cluster.shown))) };
       ofTool.set(faults, said);
     }
     return said;
   }
 }
+
+/**
+ * A pulsed solenoid tries many times in one run. Where it comes and goes, the switch may take any time to turn between that of
+ * one face and that of the other, or not turn at all while anyone waits: this much for each second of a minute.
+ */
+const ANY_TIME = ln(1 / 60);
+
+/** How long the switch took is the one number that the sense state gives. */
+const isTime = ({ kind, channel }: Shown): boolean => kind === 'number' && channel === 'reader-state';
 
 /**
  * The likelihood is a share of the best there can be, so that a fact which is shown again, and was foretold alike again, can

@@ -168,7 +168,7 @@ export class ShownWatch {
     const to = this.sight.watchSwitch(seen);
     if (to === null) return;
     this.turned = true;
-    if (seen.manometer.kPa !== null) this.askTurned('manometer', to, seen);
+    if (water && seen.manometer.kPa !== null) this.askTurned('manometer', to, seen);
     if (this.timed) this.askTurned('turning', to, seen);
   }
 
