@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { adviceOf } from '../../src/training/coach/adviceOf.ts';
-import { trialsFor } from '../../src/training/coach/repeats.ts';
+import { trialsFor } from '../../src/training/evidence/trialsFor.ts';
 import type { SittingPhase } from '../../src/training/sitting/SittingView.ts';
 import { Hands, made, madeTables, viewOf } from './support.ts';
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { trialsFor } from '../../src/training/score/trials.ts';
+import { trialsAskedAt } from '../../src/training/score/trials.ts';
 import { bench } from '../support/bench.ts';
 
 const CLOSED_END =
@@ -170,9 +170,9 @@ describe('a switch that fails at times', () => {
   const READY = `${OPEN_UP}${CAP}${PUMP}${SENSE}`;
   it('asks for nine trials at three in ten, unless one of them shows it', () => {
     // 1 - 0.7^9 = 0.96, 1 - 0.7^8 = 0.94: binomial, by hand.
-    expect(trialsFor(0.3)).toBe(9);
-    expect(trialsFor(0.6)).toBe(4);
-    expect(trialsFor(1)).toBe(3);
+    expect(trialsAskedAt(0.3)).toBe(9);
+    expect(trialsAskedAt(0.6)).toBe(4);
+    expect(trialsAskedAt(1)).toBe(3);
     // 0.25 of the range 0.2 to 0.6: three in ten.
     const tried = (times: number) =>
       bench()

@@ -1,7 +1,8 @@
-import { ln, pow } from '../../base/maths.ts';
+import { pow } from '../../base/maths.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { entropy, grouped, normalised } from '../evidence/information.ts';
 import type { Suspect } from '../evidence/Suspect.ts';
+import { trialsFor } from '../evidence/trialsFor.ts';
 import { testSheet } from './testSheet.ts';
 import { TRIALS_ON_SHEET, TRIED_TESTS, type TriedTest } from './trials.ts';
 import type { WorkDone } from './WorkDone.ts';
@@ -15,8 +16,6 @@ export interface Repeat {
   readonly minutes: number;
 }
 
-/** What comes and goes is to show itself in so many of a hundred. */
-const SURE = 0.95;
 /** Less of a chance than this is not worth trying for. */
 const LEAST_SHARE = 0.02;
 const LEAST_BITS = 0.01;
@@ -67,14 +66,6 @@ function repeatOf(
   if (bits < LEAST_BITS) return null;
   const minutes = Math.max((testSheet(test).minutes * more) / TRIALS_ON_SHEET[test], 0.5);
   return { test, done, of, bits, minutes };
-}
-
-/** Trials in which something of this chance shows itself in 95 of 100 cases. */
-export function trialsFor(chance: number): number {
-  if (chance >= SURE) return 1;
-  const exact = ln(1 - SURE) / ln(1 - chance);
-  const whole = Math.floor(exact);
-  return whole < exact ? whole + 1 : whole;
 }
 
 /** Bits about item and mode group by a yes or no that each suspect says with its own chance. */

@@ -1,3 +1,4 @@
+import { byMark } from './byMark.ts';
 import type { Shown } from './Shown.ts';
 import { type ShownMark, shownMarks } from './testLikelihood.ts';
 
@@ -18,25 +19,14 @@ export function areTheSame(one: readonly Shown[], other: readonly Shown[]): bool
 
 /** How often the mark is read that is read most often. */
 export function trialsIn(shown: readonly Shown[]): number {
-  return Math.max(0, ...[...byMark(shown)].map((all) => all.length));
+  return Math.max(0, ...[...byMark(shown).values()].map((all) => all.length));
 }
 
 /** What belongs to each of so many trials, in order. What each mark showed is spread over them evenly. */
 export function trialsOf(shown: readonly Shown[], count: number): readonly (readonly Shown[])[] {
   const trials: Shown[][] = Array.from({ length: count }, () => []);
-  for (const all of byMark(shown)) {
+  for (const all of byMark(shown).values()) {
     for (const [i, one] of all.entries()) trials[Math.floor((i * count) / all.length)]?.push(one);
   }
   return trials;
-}
-
-function byMark(shown: readonly Shown[]): readonly (readonly Shown[])[] {
-  const marks = new Map<string, Shown[]>();
-  for (const one of shown) {
-    const key = `${one.channel} ${one.setUp}`;
-    const all = marks.get(key) ?? [];
-    marks.set(key, all);
-    all.push(one);
-  }
-  return [...marks.values()];
 }

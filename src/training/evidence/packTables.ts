@@ -1,5 +1,6 @@
 import { assert } from '../../base/assert.ts';
 import type { DrivesBefore } from '../../sim/world/WorldPort.ts';
+import { byMark } from './byMark.ts';
 import type { Complaint } from './complaint.ts';
 import {
   type KeptAnswer,
@@ -91,17 +92,6 @@ function packCell(byDraw: readonly (readonly number[])[]): KeptCell {
 
 function areAllSame(entries: readonly unknown[]): boolean {
   return entries.every((one) => one === entries[0]);
-}
-
-function byMark(shown: readonly Shown[]): ReadonlyMap<string, Shown[]> {
-  const marks = new Map<string, Shown[]>();
-  for (const one of shown) {
-    const key = `${one.channel} ${one.setUp}`;
-    const all = marks.get(key) ?? [];
-    marks.set(key, all);
-    all.push(one);
-  }
-  return marks;
 }
 
 /** What was shown and its half-width, rounded as it is kept. */

@@ -6,19 +6,11 @@ import { testMinutes } from '../../sim/rigs/standardTests/testMinutes.ts';
 import { bookMinutes, priceOf } from '../sitting/book.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
 import type { PlanStep } from './par.ts';
+import { SUPPLY_ITEMS } from './supplyItems.ts';
 
 /** What the rules of method and the repair add to a plan, by the book. */
 
-/** Naming one of these, or reading feed or ground, asks for both sides under load. */
-const SUPPLY_ITEMS: ReadonlySet<VerdictItem> = new Set([
-  'feed-wire',
-  'ground-wire',
-  'plug',
-  'fuse',
-  'key-switch',
-  'battery',
-  'controller',
-]);
+/** Naming an item of the supply, or reading feed or ground, asks for both sides under load. */
 const LOADED: readonly StandardTestId[] = ['feed-drop', 'ground-drop'];
 
 /** Tests that the rules ask for before the verdict, beyond those of the plan. */

@@ -3,6 +3,7 @@ import type { ExaminedPlace } from '../../sim/devices/places.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { Sign } from '../../sim/world/Observation.ts';
 import { type PlanBench, planOf } from '../evidence/par.ts';
+import { SUPPLY_ITEMS } from '../evidence/supplyItems.ts';
 import { priceOf } from '../sitting/book.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
 import { markBoard } from './board.ts';
@@ -72,15 +73,6 @@ function planned(hands: Technician): PlanBench {
   };
 }
 
-const CIRCUIT: readonly VerdictItem[] = [
-  'feed-wire',
-  'ground-wire',
-  'plug',
-  'fuse',
-  'key-switch',
-  'battery',
-  'controller',
-];
 const READS_CIRCUIT: readonly StandardTestId[] = [
   'feed-drop',
   'ground-drop',
@@ -101,7 +93,7 @@ function besides(hands: Technician): void {
   const { done, beliefs } = hands;
   const { item } = beliefs.posterior.leading();
   const has = (tests: readonly StandardTestId[]): boolean => tests.some((test) => done.has(test));
-  const circuit = CIRCUIT.some((one) => one === item) || has(READS_CIRCUIT);
+  const circuit = SUPPLY_ITEMS.has(item as VerdictItem) || has(READS_CIRCUIT);
   const asked: readonly StandardTestId[] = [
     ...(circuit ? (['feed-drop', 'ground-drop'] as const) : []),
     ...(has(['jumper-clicks']) ? [] : (['command-clicks'] as const)),
