@@ -4,18 +4,16 @@ import { grade } from './support/grade.ts';
 import { place } from './support/Hands.ts';
 import { LongTasks } from './support/LongTasks.ts';
 import { PointerHands } from './support/PointerHands.ts';
+import { takeTheJob } from './support/takeTheJob.ts';
 import { test } from './support/test.ts';
 
 const TABLES = '**/assets/shop*.json';
 const DEBRIEF_MS = 60_000;
 
-async function takeTheJob(page: Page): Promise<PointerHands> {
+async function openReadyByFriday(page: Page): Promise<PointerHands> {
   const hands = new PointerHands(page);
   await page.getByRole('button', { name: /Ready by Friday/ }).click();
-  await hands.press('Take the job');
-  await expect(page.getByRole('region', { name: 'Bench' }).locator('canvas')).toBeVisible({
-    timeout: 30_000,
-  });
+  await takeTheJob(page, hands);
   return hands;
 }
 
@@ -53,7 +51,7 @@ test('the coach answers beside the bench, and the debrief scores as the command 
   const told: string[] = [];
   await tasks.watch();
   await page.goto('./?render=canvas');
-  const hands = await takeTheJob(page);
+  const hands = await openReadyByFriday(page);
   await page.waitForTimeout(1000);
   told.push(await tasks.tell('opening the job'));
   expect(page.workers().length).toBe(1);
@@ -103,7 +101,7 @@ test('the coach answers beside the bench, and the debrief scores as the command 
 
 test('no worker is left behind by a job that is left', async ({ page }) => {
   await page.goto('./?render=canvas');
-  await takeTheJob(page);
+  await openReadyByFriday(page);
   expect(page.workers().length).toBe(1);
   await page.getByRole('button', { name: 'Back to the job board' }).first().click();
   await expect(page.getByRole('heading', { name: 'Job board' })).toBeVisible();
@@ -126,7 +124,7 @@ test('a job closed and left before its score is known is worked out when its deb
     await route.continue().catch(() => {});
   });
   await page.goto('./?render=canvas');
-  const hands = await takeTheJob(page);
+  const hands = await openReadyByFriday(page);
   await proveTheMeter(page, hands);
   await decideAndClose(hands);
   await expect(page.getByRole('main')).toContainText('Working out what your evidence was worth');
@@ -149,7 +147,7 @@ bare('without its tables the bench goes on, and the debrief can be tried again',
   page.on('pageerror', (error) => errors.push(error.message));
   await page.route(TABLES, (route) => route.abort());
   await page.goto('./?render=canvas');
-  const hands = await takeTheJob(page);
+  const hands = await openReadyByFriday(page);
   const trouble = page.getByRole('alert');
   await expect(trouble).toContainText('could not be fetched');
   await expect(trouble).toContainText('The bench goes on and nothing is lost.');

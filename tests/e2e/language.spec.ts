@@ -1,6 +1,7 @@
 import { test as bare } from '@playwright/test';
 import { place } from './support/Hands.ts';
 import { PointerHands } from './support/PointerHands.ts';
+import { takeTheJob } from './support/takeTheJob.ts';
 import { expect, test } from './support/test.ts';
 
 const BENCH = '/?render=canvas';
@@ -11,10 +12,7 @@ test('the language turns in mid-job: nothing is lost, every control has its new 
   await page.goto(BENCH);
   await page.getByRole('button', { name: /Ready by Friday/ }).click();
   const hands = new PointerHands(page);
-  await hands.press('Take the job');
-  await expect(page.getByRole('region', { name: 'Bench' }).locator('canvas')).toBeVisible({
-    timeout: 30_000,
-  });
+  await takeTheJob(page, hands);
   await hands.open('Log');
   await hands.choose('Meter selector', 'DC volts');
   await hands.carry('Red lead', place('Battery positive'));

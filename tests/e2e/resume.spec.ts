@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { place, site } from './support/Hands.ts';
 import { PointerHands } from './support/PointerHands.ts';
+import { takeTheJob } from './support/takeTheJob.ts';
 import { expect, test } from './support/test.ts';
 
 const BENCH = '/?render=canvas';
@@ -29,10 +30,7 @@ test('a reload in mid-job goes on where it was: bench, log and time', async ({ p
   await page.goto(BENCH);
   await page.getByRole('button', { name: /Every hose is new/ }).click();
   const hands = new PointerHands(page);
-  await hands.press('Take the job');
-  await expect(page.getByRole('region', { name: 'Bench' }).locator('canvas')).toBeVisible({
-    timeout: 30_000,
-  });
+  await takeTheJob(page, hands);
   await hands.open('Log');
   await hands.choose('Meter selector', 'DC volts');
   await hands.carry('Red lead', place('Battery positive'));

@@ -1,5 +1,6 @@
 import { expect, type Page } from '@playwright/test';
 import { type Hands, place, site } from './Hands.ts';
+import { takeTheJob } from './takeTheJob.ts';
 
 const BATTERY_POSITIVE = place('Battery positive');
 const BATTERY_NEGATIVE = place('Battery negative');
@@ -16,10 +17,7 @@ async function wait(page: Page, hands: Hands, tens: number): Promise<void> {
 
 /** From the work order to the debrief: the unit is good and the sense wire is open. */
 export async function workReadyByFriday(page: Page, hands: Hands): Promise<void> {
-  await hands.press('Take the job');
-  await expect(page.getByRole('region', { name: 'Bench' }).locator('canvas')).toBeVisible({
-    timeout: 30_000,
-  });
+  await takeTheJob(page, hands);
 
   // Prove the meter on the battery.
   await hands.choose('Meter selector', 'DC volts');

@@ -1,5 +1,6 @@
 import { expect, type Page } from '@playwright/test';
 import { type Hands, place, site } from './Hands.ts';
+import { takeTheJob } from './takeTheJob.ts';
 
 /** What the newest entry of the log says. */
 async function newestEntry(page: Page, hands: Hands): Promise<string> {
@@ -14,10 +15,7 @@ async function newestEntry(page: Page, hands: Hands): Promise<string> {
  * its tees, sense voltage on the meter, quarter strokes until it falls. Gives the column's reading, inH2O.
  */
 export async function tripOnTheColumn(page: Page, hands: Hands): Promise<number> {
-  await hands.press('Take the job');
-  await expect(page.getByRole('region', { name: 'Bench' }).locator('canvas')).toBeVisible({
-    timeout: 30_000,
-  });
+  await takeTheJob(page, hands);
   await hands.choose('Key', 'On');
   await hands.open('Reader');
   await hands.press('Read codes');
