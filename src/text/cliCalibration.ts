@@ -60,6 +60,11 @@ export function tableLines(table: CalibrationTable): readonly string[] {
   return [
     `${judged ? 'FAILS: ' : ''}${HEADINGS[table.basis]}`,
     columns('claimed', 'sittings', 'mean claim', 'true', 'interval'),
+    ...(table.without === 0
+      ? []
+      : [
+          `  ${table.without} sittings claim nothing: what they cite makes another item likelier, as the score sees it`,
+        ]),
     ...table.bins.flatMap((bin, i) => (bin.claims === 0 ? [] : [binLine(bin, i)])),
     `  expected calibration error ${fixed(expectedError, 3)} over ${claims} sittings (honest claims would show ${fixed(errorByChance, 3)} by chance)`,
     `  claims of 95 % or more: ${certain.claims}, true in ${right}`,

@@ -15,7 +15,7 @@ import { ToolFactor } from '../../src/training/learners/ToolFactor.ts';
 
 vi.setConfig({ testTimeout: 240_000 });
 
-const claim = (shown: number, confirming: number, right: boolean): CalibrationClaim => ({
+const claim = (shown: number, confirming: number, right: boolean, leads = true): CalibrationClaim => ({
   seed: '',
   truth: '',
   tools: [],
@@ -23,6 +23,7 @@ const claim = (shown: number, confirming: number, right: boolean): CalibrationCl
   right,
   shown,
   confirming,
+  leads,
 });
 
 describe('the table, worked by hand', () => {
@@ -51,6 +52,15 @@ describe('the table, worked by hand', () => {
     expect(confirming.certain.right?.share).toBeCloseTo(2 / 3, 12);
     expect(confirming.wrong).toEqual([claims[1]]);
     expect(calibrationTable(claims, 'lower').certain).toMatchObject({ claims: 1, right: { share: 1 } });
+  });
+
+  it('where the cited entries make another item likelier, nothing is claimed by them', () => {
+    const beaten = claim(0.6, 0.1, true, false);
+    const table = calibrationTable([...claims, beaten], 'lower');
+    expect(table).toMatchObject({ claims: 5, without: 1 });
+    expect(table.bins[1]?.claims).toBe(0);
+    // On everything shown it leads, and counts.
+    expect(calibrationTable([...claims, beaten], 'shown')).toMatchObject({ claims: 6, without: 0 });
   });
 
   it('says that claims are not honest where more than chance puts them too far off', () => {
@@ -137,7 +147,8 @@ describe('random sittings under seeds that no suspect has', () => {
     'what the evidence claims is true about as often as it says: %s',
     (basis) => {
       const table = calibrationTable(claims, basis);
-      expect(table.claims).toBe(SITTINGS);
+      expect(table.claims + table.without).toBe(SITTINGS);
+      expect(table.without).toBeLessThan(SITTINGS / 20);
       expect(table.expectedError).toBeLessThan(0.03 + 2 * table.errorByChance);
       expect(table.bins.filter(({ strays }) => strays)).toEqual([]);
       expect(table.certain.claims).toBeGreaterThan(SITTINGS / 3);

@@ -23,6 +23,7 @@ const claims = [0.93, 0.97, 0.42].map((chance, i) => ({
   right: i !== 1,
   shown: chance,
   confirming: chance,
+  leads: true,
 }));
 
 it('prints a row for each bin that has claims, with its interval, and says which path it was', () => {

@@ -10,6 +10,8 @@ export interface CalibrationClaim {
   readonly shown: number;
   /** On that alone which spoke for it. */
   readonly confirming: number;
+  /** Whether the lower of the two still has it in the lead. Where another item is likelier, a verdict on it earns nothing. */
+  readonly leads: boolean;
 }
 
 /** Which chance of a claim is held against the truth: `lower` is the lower of the two, as a verdict is judged. */
@@ -19,6 +21,11 @@ export type ClaimBasis = (typeof CLAIM_BASES)[number];
 export function chanceOfClaim({ shown, confirming }: CalibrationClaim, basis: ClaimBasis): number {
   if (basis === 'lower') return Math.min(shown, confirming);
   return basis === 'shown' ? shown : confirming;
+}
+
+/** What a table holds against the truth: on cited entries only what leads there, since else nothing is claimed. */
+function claimedOn(claims: readonly CalibrationClaim[], basis: ClaimBasis): readonly CalibrationClaim[] {
+  return basis === 'shown' ? claims : claims.filter(({ leads }) => leads);
 }
 
 /** A share with the interval that holds the true one in 95 of 100 cases. */
@@ -40,6 +47,8 @@ export interface CalibrationBin {
 export interface CalibrationTable {
   readonly basis: ClaimBasis;
   readonly claims: number;
+  /** Sittings whose entries make another item likelier: they claim nothing, and are in no bin. */
+  readonly without: number;
   /** Ten bins of the claimed chance, the lowest first. */
   readonly bins: readonly CalibrationBin[];
   /** Mean distance of claimed and true, weighed by the claims. */
@@ -61,7 +70,8 @@ const MOST_APART = 0.05;
 const MOST_ERROR = 0.03;
 
 /** Claims against the truth, in ten bins. */
-export function calibrationTable(claims: readonly CalibrationClaim[], basis: ClaimBasis): CalibrationTable {
+export function calibrationTable(all: readonly CalibrationClaim[], basis: ClaimBasis): CalibrationTable {
+  const claims = claimedOn(all, basis);
   const chanceOf = (claim: CalibrationClaim): number => chanceOfClaim(claim, basis);
   const inBins = Array.from({ length: BINS }, (_, bin) =>
     claims.filter((claim) => Math.min(Math.floor(chanceOf(claim) * BINS), BINS - 1) === bin),
@@ -78,6 +88,7 @@ export function calibrationTable(claims: readonly CalibrationClaim[], basis: Cla
   return {
     basis,
     claims: claims.length,
+    without: all.length - claims.length,
     bins,
     expectedError,
     errorByChance,

@@ -6,6 +6,8 @@ import { priorOf } from '../evidence/complaint.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import type { Posterior } from '../evidence/Posterior.ts';
 import { TrueBench } from '../evidence/TrueBench.ts';
+import { verdictEvidence } from '../evidence/verdictEvidence.ts';
+import type { VerdictItem } from '../sitting/SittingAction.ts';
 import { type CalibrationTruth, calibrationTruth, isRight } from './calibrationTruth.ts';
 import { standardTest } from './LearnersBench.ts';
 import type { Note } from './Note.ts';
@@ -62,20 +64,24 @@ export function claimByTable(
   const { item } = shown.leading();
   const group = groupOf(item);
   const chanceOn = (posterior: Posterior): number => posterior.ofAny(group);
-  const before = chanceOn(weigher.posterior([]));
+  const prior = weigher.posterior([]);
+  const before = chanceOn(prior);
   const speaking = new Set(
     [...new Set(notes.map(({ test }) => test))].filter(
       (id) => chanceOn(weigher.posterior(notes.filter(({ test }) => test === id))) > before,
     ),
   );
+  const cited = weigher.posterior(notes.filter(({ test }) => speaking.has(test)));
+  const weighed = verdictEvidence(item as VerdictItem, null, { prior, cited, shown }, groupOf);
   return {
     seed,
     truth: truth.suspect.id,
     tools: truth.badTools.map(({ fault }) => fault),
     claimed: item,
     right: isRight(truth, group),
-    shown: chanceOn(shown),
-    confirming: chanceOn(weigher.posterior(notes.filter(({ test }) => speaking.has(test)))),
+    shown: weighed.shown,
+    confirming: weighed.cited,
+    leads: weighed.leads,
   };
 }
 

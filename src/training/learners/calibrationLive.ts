@@ -58,7 +58,7 @@ export function calibrationLive(
   const cites = confirming(notes, (some) => weigher.posterior(some).ofItem(item));
   evidence.acted({ tick: sitting.tick, action: { kind: 'give-verdict', item, mode: null, cites } });
   work(evidence);
-  const { group, shown, cited } = evidence.facts().verdict;
+  const { group, shown, cited, leads } = evidence.facts().verdict;
   return {
     live: {
       seed,
@@ -68,6 +68,7 @@ export function calibrationLive(
       right: isRight(truth, group),
       shown,
       confirming: cited,
+      leads,
     },
     byTable: claimByTable(seed, truth, weigher, notes, tables),
   };
