@@ -27,7 +27,7 @@ export function TopBar({ shop, title, heading, onSettings, children }: TopBarPro
       </button>
       {heading ? <h1 class="top-title">{words}</h1> : <span class="top-title">{words}</span>}
       {children}
-      <button type="button" class="plain" onClick={onSettings}>
+      <button type="button" class="plain settings-button" onClick={onSettings}>
         {say('bench.settings')}
       </button>
     </header>
