@@ -3,6 +3,7 @@ import { readText, writeText } from '../platform/node/textFiles.ts';
 import { actionProblemLine, cliWords, fileProblemLine, refusedLine } from '../text/cli.ts';
 import { debriefLines, entryWords } from '../text/cliDebrief.ts';
 import { say } from '../text/translate.ts';
+import { isJob } from '../training/scenario/modes.ts';
 import type { Scenario } from '../training/scenario/Scenario.ts';
 import type { DebriefFacts } from '../training/score/DebriefFacts.ts';
 import { Sitting } from '../training/sitting/Sitting.ts';
@@ -47,8 +48,9 @@ export function play({ files, json, options }: CommandLine, output: Output): Exi
     output.err(refusedLine(actionsPath, line, asked, say(`refusals.${refusal}`)));
     return 2;
   }
+  const job = isJob(scenario.value.mode);
   const closed = sitting.view().phase === 'closed';
-  const facts = closed ? debriefed(scenario.value, sitting) : ok(null);
+  const facts = closed && job ? debriefed(scenario.value, sitting) : ok(null);
   if (!facts.ok) {
     output.err(cliWords.cannotGrade(actionsPath, facts.error));
     return 2;
@@ -71,7 +73,8 @@ export function play({ files, json, options }: CommandLine, output: Output): Exi
   output.out('');
   for (const entry of sitting.view().log) output.out(entryWords(entry));
   output.out('');
-  if (found === null) output.out(cliWords.notClosed);
+  if (!job) output.out(cliWords.introductionEnds);
+  else if (found === null) output.out(cliWords.notClosed);
   else for (const line of debriefLines(found, sitting.view().log)) output.out(line);
   return 0;
 }

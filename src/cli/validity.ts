@@ -5,8 +5,10 @@ import { filesOf } from '../platform/node/textFiles.ts';
 import { fileProblemLine } from '../text/cli.ts';
 import { validityLines, validityWords } from '../text/cliValidity.ts';
 import { type ScenarioValidity, validityTable } from '../training/learners/validity.ts';
+import { isJob } from '../training/scenario/modes.ts';
 import type { CommandLine } from './commandLine.ts';
 import { type ExitCode, type Output, writeJson } from './Output.ts';
+import { openScenario } from './openScenario.ts';
 import type { ValidityMessage, ValidityTask } from './validityShare.ts';
 
 const USUAL_SEEDS = '5';
@@ -31,7 +33,7 @@ export async function validity(
     output.err(fileProblemLine(shipped, all.error));
     return 2;
   }
-  const asked = files.length > 0 ? files : all.value;
+  const asked = files.length > 0 ? files : all.value.filter(asksForAVerdict);
   const found = await allSat(
     asked.map((file) => ({ file, seeds })),
     output,
@@ -42,6 +44,12 @@ export async function validity(
   if (json) writeJson(output, table);
   else for (const line of validityLines(table)) output.out(line);
   return table.holds ? 0 : 1;
+}
+
+/** An introduction is not scored, so there is nothing to compare. A file that does not open says so where it is sat. */
+function asksForAVerdict(file: string): boolean {
+  const scenario = openScenario(file);
+  return !scenario.ok || isJob(scenario.value.mode);
 }
 
 /** Every task worked, side by side as far as the machine allows; null for those that came to nothing. */

@@ -1,6 +1,8 @@
+import { validityWords } from '../text/cliValidity.ts';
 import type { LearnerName } from '../training/learners/Learner.ts';
 import { sitScenario } from '../training/learners/sitScenario.ts';
 import type { ScenarioValidity } from '../training/learners/validity.ts';
+import { isJob } from '../training/scenario/modes.ts';
 import { keptTables } from './keptTables.ts';
 import { openScenario } from './openScenario.ts';
 
@@ -25,6 +27,8 @@ export type ValidityMessage =
 function work({ file, seeds }: ValidityTask, tell: (message: ValidityMessage) => void): void {
   const scenario = openScenario(file);
   if (!scenario.ok) return tell({ kind: 'not-opened', lines: scenario.error.lines });
+  if (!isJob(scenario.value.mode))
+    return tell({ kind: 'not-opened', lines: [validityWords.notScored(file)] });
   const tables = keptTables();
   if (!tables.ok) return tell({ kind: 'not-opened', lines: [tables.error] });
   const { id } = scenario.value;

@@ -105,10 +105,12 @@ function scenarioProblemText({ code, values }: ScenarioProblem): string {
       return `the root "${values.root}" is not in the list of faults. Add "- fault: ${values.root}" to it.`;
     case 'not-a-root':
       return `"${values.root}" is no root cause. Use one of: ${values.allowed}, or remove "root:".`;
+    case 'faults-in-introduction':
+      return `an introduction asks for no verdict, so its truck must be sound. Write "${values.list}: []", or change the mode.`;
     case 'steps-missing':
-      return 'a walkthrough needs its steps. Add "walkthrough:" with a list of steps, or change the mode.';
+      return `a job of mode "${values.mode}" needs its steps. Add "walkthrough:" with a list of steps, or change the mode.`;
     case 'steps-not-allowed':
-      return `a job of mode "${values.mode}" has no steps. Remove "walkthrough:", or make the mode walkthrough.`;
+      return `a job of mode "${values.mode}" has no steps. Remove "walkthrough:", or make the mode walkthrough or introduction.`;
     case 'duplicate-step':
       return `two steps have the id "${values.id}". Give one of them another.`;
     default:
@@ -184,6 +186,8 @@ export function replayProblemText(problem: TimelineProblem): string {
       return 'it ends in another state than it says. It was changed, or made by another version.';
     case 'job-not-closed':
       return 'its job is not closed, so there is nothing to grade yet.';
+    case 'introduction-has-no-score':
+      return 'an introduction asks for no verdict, so it has no score.';
     default:
       return unreachable(problem);
   }
@@ -208,6 +212,7 @@ export const cliWords = {
   missingFiles: 'A file is missing on the command line.',
   inOrder: (file: string, title: string) => `${file}: in order. "${title}"`,
   notClosed: 'The file of actions does not close the job, so there is no debrief and no score.',
+  introductionEnds: 'An introduction asks for no verdict, so there is no debrief and no score.',
   noSuchScenario: (id: string) =>
     `no scenario "${id}" in the folder. Give the right folder with --scenarios.`,
   holds: (file: string, score: number) => `${file}: the claimed score of ${score} holds.`,

@@ -11,6 +11,8 @@ export const validityWords = {
   badSeeds: (given: string): string => `--seeds ${given}: give a whole number from 1 to 1000.`,
   sat: (scenario: string, learner: string, done: number, all: number): string =>
     `${scenario}: ${learner} sat ${done} of ${all}`,
+  notScored: (file: string): string =>
+    `${file}: an introduction asks for no verdict, so it has no score to compare.`,
   childFailed: (scenario: string): string => `${scenario}: its sittings came to no table.`,
 } as const;
 

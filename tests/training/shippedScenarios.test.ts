@@ -7,6 +7,7 @@ import { HOSE_AND_VESSEL_FAULTS } from '../../src/sim/faults/hosesAndVessel.ts';
 import { SUPPLY_FAULTS } from '../../src/sim/faults/supply.ts';
 import { UNIT_FAULTS } from '../../src/sim/faults/unit.ts';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
+import { isJob } from '../../src/training/scenario/modes.ts';
 import type { Scenario } from '../../src/training/scenario/Scenario.ts';
 import type { DebriefFacts } from '../../src/training/score/DebriefFacts.ts';
 import { debrief } from '../../src/training/score/debrief.ts';
@@ -14,15 +15,16 @@ import { rightVerdicts, truthOf } from '../../src/training/score/truth.ts';
 import { EASY_PAR, madeUpEvidence } from '../support/evidenceFacts.ts';
 import { goldenScore, LEAST_OF_FULL, sitGolden } from '../support/goldenJobs.ts';
 
-/** What a job on the board has to be, whoever wrote it. */
+/** What a job on the board has to be, whoever wrote it. The introduction is no job: `firstMinutes.test.ts` says what it has to be. */
 const folder = new URL('../../scenarios/', import.meta.url);
-const scenarios: readonly Scenario[] = readdirSync(folder)
+const shipped: readonly Scenario[] = readdirSync(folder)
   .filter((name) => name.endsWith('.yaml'))
   .map((name) => {
     const loaded = loadScenario(readFileSync(new URL(name, folder), 'utf8'), name);
     if (!loaded.ok) throw new Error(JSON.stringify(loaded.error));
     return loaded.value;
   });
+const scenarios = shipped.filter(({ mode }) => isJob(mode));
 
 describe('the job board', () => {
   test('has twelve jobs, three of each level, and begins with one that leads by the hand', () => {
@@ -34,9 +36,13 @@ describe('the job board', () => {
     expect(first?.mode).toBe('walkthrough');
   });
 
+  test('has one introduction beside the jobs', () => {
+    expect(shipped.filter(({ mode }) => !isJob(mode)).map(({ id }) => id)).toEqual(['first-minutes']);
+  });
+
   test('has no order twice, and no title twice', () => {
-    expect(new Set(scenarios.map(({ workOrder }) => workOrder.number)).size).toBe(scenarios.length);
-    expect(new Set(scenarios.map(({ title }) => title)).size).toBe(scenarios.length);
+    expect(new Set(shipped.map(({ workOrder }) => workOrder.number)).size).toBe(shipped.length);
+    expect(new Set(shipped.map(({ title }) => title)).size).toBe(shipped.length);
   });
 
   test('has work in every corner of the bench', () => {

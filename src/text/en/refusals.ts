@@ -45,5 +45,6 @@ export const refusals = {
     'text-too-long': 'That note is too long. Shorten it.',
     'no-step-to-skip': 'There is no step to skip. The steps of this job are all done, or it has none.',
     'coach-is-off': 'There is no coach in an assessment.',
+    'not-in-introduction': 'That belongs to a job. Here you only learn the tools.',
   },
 } as const;

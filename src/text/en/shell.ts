@@ -10,12 +10,19 @@ export const shell = {
     close: 'Close',
     unknownJob: 'There is no job by that name on this board.',
   },
-  modes: { walkthrough: 'Walkthrough', practice: 'Practice', assessment: 'Assessment' },
+  modes: {
+    introduction: 'First minutes',
+    walkthrough: 'Walkthrough',
+    practice: 'Practice',
+    assessment: 'Assessment',
+  },
   settings: {
     title: 'Settings',
     /** Alike in every catalogue, so that each finds his own. */
     language: 'Language / Idioma',
     languages: { en: 'English', es: 'Español' },
+    units: 'Units',
+    unitSystems: { us: 'US: inHg, °F, miles', metric: 'metric: kPa, °C, km' },
     theme: 'Colours',
     themes: { auto: 'as the device', light: 'light', dark: 'dark', contrast: 'high contrast' },
     sound: 'Sound',
@@ -44,6 +51,7 @@ export const shell = {
     help: 'this list',
     clamp:
       'on a clamp, the needle bleed or the smoke regulator: one step more or less. A clamp that is hand tight asks for a second press',
+    undo: 'undo the last thing that a hand could put back',
     escape: 'put back what you hold',
   },
 } as const;

@@ -10,12 +10,19 @@ export const shell = {
     close: 'Cerrar',
     unknownJob: 'No hay ningún trabajo con ese nombre en este tablero.',
   },
-  modes: { walkthrough: 'Paso a paso', practice: 'Práctica', assessment: 'Evaluación' },
+  modes: {
+    introduction: 'Primeros minutos',
+    walkthrough: 'Paso a paso',
+    practice: 'Práctica',
+    assessment: 'Evaluación',
+  },
   settings: {
     title: 'Ajustes',
     /** Alike in every catalogue, so that each finds his own. */
     language: 'Language / Idioma',
     languages: { en: 'English', es: 'Español' },
+    units: 'Unidades',
+    unitSystems: { us: 'EE. UU.: inHg, °F, millas', metric: 'métricas: kPa, °C, km' },
     theme: 'Colores',
     themes: { auto: 'como el dispositivo', light: 'claro', dark: 'oscuro', contrast: 'alto contraste' },
     sound: 'Sonido',
@@ -44,6 +51,7 @@ export const shell = {
     help: 'esta lista',
     clamp:
       'en una abrazadera, el sangrado de aguja o el regulador de humo: un paso más o menos. Una abrazadera ya apretada a mano pide oprimir otra vez',
+    undo: 'deshacer lo último que una mano podría regresar a como estaba',
     escape: 'dejar lo que tiene en la mano',
   },
 } as const;

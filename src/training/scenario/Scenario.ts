@@ -3,7 +3,7 @@ import type { DoneCondition } from './DoneCondition.ts';
 import type { RuleId } from './ruleIds.ts';
 import type { ScenarioCard, SittingMode, WalkthroughStep } from './ScenarioCard.ts';
 
-/** One step of a walkthrough, with the test of its being done. */
+/** One step of a walkthrough or an introduction, with the test of its being done. */
 export interface ScenarioStep extends WalkthroughStep {
   readonly done: DoneCondition;
 }

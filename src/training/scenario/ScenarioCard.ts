@@ -1,4 +1,6 @@
-export type SittingMode = 'walkthrough' | 'practice' | 'assessment';
+import type { SittingMode } from './modes.ts';
+
+export type { SittingMode } from './modes.ts';
 
 /** What a learner may see of a scenario; the faults are not in it. */
 export interface ScenarioCard {
@@ -18,7 +20,7 @@ export interface ScenarioCard {
     readonly codes: readonly { readonly code: string; readonly status: 'stored' | 'pending' }[];
     readonly cautions: readonly string[];
   };
-  /** Walkthrough only: the steps in order, without the tests of their being done. */
+  /** Walkthrough and introduction: the steps in order, without the tests of their being done. */
   readonly steps: readonly WalkthroughStep[];
 }
 

@@ -30,6 +30,7 @@ export const SCENARIO_PROBLEMS = [
   'when-moved-not-allowed',
   'root-not-listed',
   'not-a-root',
+  'faults-in-introduction',
   'steps-missing',
   'steps-not-allowed',
   'duplicate-step',

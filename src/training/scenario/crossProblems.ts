@@ -8,7 +8,30 @@ import type { ScenarioProblem } from './ScenarioProblem.ts';
  */
 export function crossProblems(content: object, places: YamlPlaces): ScenarioProblem[] {
   const raw = content as Readonly<Record<string, unknown>>;
-  return [...faultProblems(raw.faults, places), ...stepProblems(raw.mode, raw.walkthrough, places)];
+  return [
+    ...introductionProblems(raw, places),
+    ...faultProblems(raw.faults, places),
+    ...stepProblems(raw.mode, raw.walkthrough, places),
+  ];
+}
+
+/** An introduction asks for no verdict, so there must be nothing to find: no fault, and no code that one left. */
+function introductionProblems(
+  { mode, faults, 'work-order': order }: Readonly<Record<string, unknown>>,
+  places: YamlPlaces,
+): ScenarioProblem[] {
+  if (mode !== 'introduction') return [];
+  const problems: ScenarioProblem[] = [];
+  if (isFilled(faults))
+    problems.push(places.problem('faults-in-introduction', ['faults'], { list: 'faults' }));
+  if (isFilled(fieldOf(order, 'codes'))) {
+    problems.push(places.problem('faults-in-introduction', ['work-order', 'codes'], { list: 'codes' }));
+  }
+  return problems;
+}
+
+function isFilled(list: unknown): boolean {
+  return Array.isArray(list) && list.length > 0;
 }
 
 function faultProblems(faults: unknown, places: YamlPlaces): ScenarioProblem[] {
@@ -76,8 +99,8 @@ function nameOf(entry: unknown): unknown {
 
 function stepProblems(mode: unknown, steps: unknown, places: YamlPlaces): ScenarioProblem[] {
   const problems: ScenarioProblem[] = [];
-  if (mode === 'walkthrough' && steps === undefined)
-    problems.push(places.problem('steps-missing', [], {}, 'mode'));
+  if ((mode === 'walkthrough' || mode === 'introduction') && steps === undefined)
+    problems.push(places.problem('steps-missing', [], { mode }, 'mode'));
   if ((mode === 'practice' || mode === 'assessment') && steps !== undefined) {
     problems.push(places.problem('steps-not-allowed', [], { mode }, 'walkthrough'));
   }

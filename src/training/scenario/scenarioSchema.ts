@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { doneConditionSchema } from './DoneCondition.ts';
+import { SITTING_MODES } from './modes.ts';
 import { RULE_IDS } from './ruleIds.ts';
 
 /** Text without control characters (a line break and a tab are let through). */
@@ -21,7 +22,7 @@ export const scenarioSchema = z.strictObject({
   id: slug,
   title: text(80),
   summary: text(400),
-  mode: z.enum(['walkthrough', 'practice', 'assessment']),
+  mode: z.enum(SITTING_MODES),
   level: z.literal([1, 2, 3, 4]),
   minutes: z.number().int().min(5).max(240),
   aims: z.array(text(200)).min(1).max(8),

@@ -1,6 +1,7 @@
 import { ok, type Result } from '../../base/Result.ts';
 import { TICKS_PER_SECOND, type Tick } from '../../base/ticks.ts';
 import type { Happening, Observation } from '../../sim/world/Observation.ts';
+import { isJob } from '../scenario/modes.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import type { LogEntry } from '../sitting/LogEntry.ts';
 import { GRID_TICKS } from '../sitting/Recorder.ts';
@@ -33,14 +34,17 @@ export interface Timeline {
   readonly trace: readonly TraceSample[];
 }
 
-export type TimelineProblem = ReplayProblem | { readonly code: 'job-not-closed' };
+export type TimelineProblem =
+  | ReplayProblem
+  | { readonly code: 'job-not-closed' | 'introduction-has-no-score' };
 
 /** The inside is sampled five times a second for the chart. */
 const TRACE_TICKS = TICKS_PER_SECOND / 5;
 const MAX_TRACE = 2000;
 
-/** Sits the record again and takes it down moment by moment. Errors: as `replay`, or the job is not closed. */
+/** Sits the record again and takes it down moment by moment. Errors: as `replay`, or the job is not closed, or it is no job. */
 export function timelineOf(scenario: Scenario, record: SittingRecord): Result<Timeline, TimelineProblem> {
+  if (!isJob(scenario.mode)) return { ok: false, error: { code: 'introduction-has-no-score' } };
   const moments: Moment[] = [];
   const happenings: Happening[] = [];
   const trace: TraceSample[] = [];
@@ -65,7 +69,7 @@ export function timelineOf(scenario: Scenario, record: SittingRecord): Result<Ti
         const seen = sitting.observe();
         note(seen);
         if (seen.tick % TRACE_TICKS === 0) {
-          const { senseVolts, canisterKPa } = sitting.inside();
+          const { senseVolts, canisterKPa } = sitting.insideForJudging();
           trace.push({ tick: seen.tick, senseVolts, canisterKPa });
         }
         look(seen);

@@ -7,6 +7,8 @@ import type { Refusal } from '../../sim/world/Action.ts';
 import type { InsideObservation, Observation } from '../../sim/world/Observation.ts';
 import type { WorldPort } from '../../sim/world/WorldPort.ts';
 import { cardOf } from '../scenario/cardOf.ts';
+import type { DoneCondition } from '../scenario/DoneCondition.ts';
+import { isJob, isLed } from '../scenario/modes.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import type { EntrySubject, LogEntry } from './LogEntry.ts';
 import { marked } from './marked.ts';
@@ -96,8 +98,10 @@ export class Sitting {
     if (refusal !== null) return { ok: false, error: refusal };
     switch (action.kind) {
       case 'accept-job':
-      case 'close-job':
         this.enter(action.kind);
+        break;
+      case 'close-job':
+        this.enter(isJob(this.scenario.mode) ? action.kind : 'leave-bench');
         break;
       case 'give-verdict':
         this.enter(action.kind);
@@ -190,9 +194,20 @@ export class Sitting {
     return this.world.observe();
   }
 
-  /** The inside of the unit: for walkthroughs and the debrief only. */
-  inside(): InsideObservation {
+  /** The inside of the unit, for a learner who is led, or whose job is closed; null for one who is still to find out. */
+  inside(): InsideObservation | null {
+    return isLed(this.scenario.mode) || this.phase === 'closed' ? this.world.inside() : null;
+  }
+
+  /** The inside of the unit as a record is judged. Whoever judges has the scenario and its faults; no screen may ask this. */
+  insideForJudging(): InsideObservation {
     return this.world.inside();
+  }
+
+  /** What the present step asks for and does not see yet; null where there is no step to do. */
+  stillToDo(): DoneCondition | null {
+    const { phase, log, verdict, marks, coachAsked } = this;
+    return this.steps.stillToDo(this.world.observe(), { phase, log, verdict, marks, coachAsked });
   }
 
   /** The sitting so far, for keeping. `claimedScore` is the total that the program showed, or null. */

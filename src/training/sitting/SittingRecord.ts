@@ -1,5 +1,6 @@
-import { z } from 'zod';
+import { z } from 'zod/mini';
 import { TICKS_PER_SECOND } from '../../base/ticks.ts';
+import { SITTING_MODES } from '../scenario/modes.ts';
 import type { TimedAction } from './SittingAction.ts';
 import type { SittingMode } from './SittingView.ts';
 
@@ -28,20 +29,19 @@ export interface SittingRecord {
   readonly claimedScore: number | null;
 }
 
+const text = (longest: number) => z.string().check(z.minLength(1), z.maxLength(longest));
+const hash = z.string().check(z.regex(/^[0-9a-f]{64}$/));
+const tick = z.int().check(z.gte(0), z.lte(MAX_TICK));
+
 export const recordEnvelopeSchema = z.strictObject({
   program: z.literal('known-good'),
   format: z.literal(1),
-  version: z.string().min(1).max(40),
-  scenario: z.strictObject({
-    id: z.string().min(1).max(60),
-    contentHash: z.string().regex(/^[0-9a-f]{64}$/),
-  }),
-  seed: z.string().min(1).max(60),
-  mode: z.enum(['walkthrough', 'practice', 'assessment']),
-  actions: z
-    .array(z.strictObject({ tick: z.number().int().min(0).max(MAX_TICK), action: z.unknown() }))
-    .max(MAX_ACTIONS),
-  endTick: z.number().int().min(0).max(MAX_TICK),
-  endHash: z.string().regex(/^[0-9a-f]{64}$/),
-  claimedScore: z.number().min(0).max(100).nullable(),
+  version: text(40),
+  scenario: z.strictObject({ id: text(60), contentHash: hash }),
+  seed: text(60),
+  mode: z.enum(SITTING_MODES),
+  actions: z.array(z.strictObject({ tick, action: z.unknown() })).check(z.maxLength(MAX_ACTIONS)),
+  endTick: tick,
+  endHash: hash,
+  claimedScore: z.nullable(z.number().check(z.gte(0), z.lte(100))),
 });

@@ -42,9 +42,9 @@ export interface SittingView {
   /** How often the coach was asked, by depth. */
   readonly coachAsked: Readonly<Record<CoachDepth, number>>;
   readonly renewed: readonly { readonly item: ItemId; readonly tick: Tick }[];
-  /** Walkthrough: index of the step to do now; equals `card.steps.length` when all are done. */
+  /** Walkthrough and introduction: index of the step to do now; equals `card.steps.length` when all are done. */
   readonly step: number;
-  /** Walkthrough: indices of the steps before it that were passed over, not done. */
+  /** Walkthrough and introduction: indices of the steps before it that were passed over, not done. */
   readonly passedOver: readonly number[];
   /** What the instruments showed so far (for the strip chart under the log). */
   readonly strip: readonly StripSample[];

@@ -65,16 +65,7 @@ export class StepTracker {
     for (;;) {
       const step = this.steps[this.current];
       if (step === undefined) return;
-      const heldSeconds = this.stillSince === null ? 0 : ticksToSeconds(seen.tick - this.stillSince);
-      const facts: StepFacts = {
-        ...paper,
-        observation: seen,
-        coachAsked: this.askedSince(),
-        since: this.since,
-        clicksOn: this.clicksOn,
-        vacuumCycles: this.cycles,
-        heldSeconds,
-      };
+      const facts = this.factsOf(seen, paper);
       if (conditionHolds(step.done, facts)) {
         this.goTo(this.current + 1, false, seen.tick);
         continue;
@@ -87,6 +78,28 @@ export class StepTracker {
       if (milestone === null) return;
       this.goTo(milestone, true, seen.tick);
     }
+  }
+
+  /** The parts of the current step's condition that do not hold at this moment; null where there is no step to do. */
+  stillToDo(seen: Observation, paper: Paperwork): DoneCondition | null {
+    const step = this.steps[this.current];
+    if (step === undefined) return null;
+    const facts = this.factsOf(seen, paper);
+    return Object.fromEntries(
+      Object.entries(step.done).filter(([key, asked]) => !conditionHolds({ [key]: asked }, facts)),
+    );
+  }
+
+  private factsOf(seen: Observation, paper: Paperwork): StepFacts {
+    return {
+      ...paper,
+      observation: seen,
+      coachAsked: this.askedSince(),
+      since: this.since,
+      clicksOn: this.clicksOn,
+      vacuumCycles: this.cycles,
+      heldSeconds: this.stillSince === null ? 0 : ticksToSeconds(seen.tick - this.stillSince),
+    };
   }
 
   /** The farthest milestone beyond the current step that is met, or null. */

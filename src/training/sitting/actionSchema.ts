@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import { z } from 'zod/mini';
 import { ITEMS } from '../../sim/devices/items.ts';
 import {
   AIR_SITES,
@@ -30,7 +30,8 @@ export const LEAST_WAIT_SECONDS = 0.1;
 export const MAX_WAIT_SECONDS = 3600;
 
 const cavity = z.literal([1, 2, 3]);
-const share = z.number().min(0).max(1);
+const share = z.number().check(z.gte(0), z.lte(1));
+const cites = z.array(z.int().check(z.gte(1))).check(z.maxLength(64));
 const bare = <K extends string>(kind: K) => z.strictObject({ kind: z.literal(kind) });
 
 /** Every action of a sitting, as it stands in a record. Unknown kinds and unknown keys are refused. */
@@ -40,7 +41,7 @@ export const actionSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('meter-jack'), jack: z.enum(METER_JACKS) }),
   z.strictObject({
     kind: z.literal('meter-range'),
-    range: z.number().int().min(0).max(MAX_RANGE).nullable(),
+    range: z.nullable(z.int().check(z.gte(0), z.lte(MAX_RANGE))),
   }),
   z.strictObject({ kind: z.literal('meter-hold'), on: z.boolean() }),
   z.strictObject({ kind: z.literal('meter-extremes'), show: z.enum(EXTREMES) }),
@@ -67,7 +68,7 @@ export const actionSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('set-smoke'),
     gas: z.enum(SMOKE_GASES),
-    pa: z.number().min(0).max(MAX_SMOKE_PA),
+    pa: z.number().check(z.gte(0), z.lte(MAX_SMOKE_PA)),
   }),
   z.strictObject({ kind: z.literal('swap-unit'), to: z.enum(UNITS) }),
   z.strictObject({ kind: z.literal('drag-test'), cavity }),
@@ -77,7 +78,7 @@ export const actionSchema = z.discriminatedUnion('kind', [
   bare('clear-codes'),
   z.strictObject({
     kind: z.literal('road-test'),
-    cycles: z.number().int().min(1).max(MAX_DRIVE_CYCLES),
+    cycles: z.int().check(z.gte(1), z.lte(MAX_DRIVE_CYCLES)),
   }),
   z.strictObject({ kind: z.literal('command-solenoid'), command: z.enum(SOLENOID_COMMANDS) }),
   z.strictObject({ kind: z.literal('renew'), item: z.enum(ITEMS) }),
@@ -86,31 +87,27 @@ export const actionSchema = z.discriminatedUnion('kind', [
   bare('read-codes'),
   z.strictObject({
     kind: z.literal('wait'),
-    seconds: z.number().min(LEAST_WAIT_SECONDS).max(MAX_WAIT_SECONDS),
+    seconds: z.number().check(z.gte(LEAST_WAIT_SECONDS), z.lte(MAX_WAIT_SECONDS)),
   }),
   bare('wait-steady'),
   bare('skip-step'),
   z.strictObject({
     kind: z.literal('annotate'),
-    entry: z.number().int().min(1),
-    text: z.string().max(MAX_RECORDED_NOTE),
+    entry: z.int().check(z.gte(1)),
+    text: z.string().check(z.maxLength(MAX_RECORDED_NOTE)),
   }),
   z.strictObject({
     kind: z.literal('give-verdict'),
     item: z.enum([...ITEMS, 'nothing-wrong']),
-    mode: z
-      .string()
-      .regex(/^[a-z0-9-]{1,40}$/)
-      .nullable()
-      .default(null),
-    cites: z.array(z.number().int().min(1)).max(64),
+    mode: z._default(z.nullable(z.string().check(z.regex(/^[a-z0-9-]{1,40}$/))), null),
+    cites,
   }),
   z.strictObject({
     kind: z.literal('mark-item'),
     item: z.enum([...ITEMS, 'nothing-wrong']),
     mark: z.enum(BOARD_MARKS),
-    cites: z.array(z.number().int().min(1)).max(64),
+    cites,
   }),
   z.strictObject({ kind: z.literal('ask-coach'), depth: z.enum(COACH_DEPTHS) }),
   bare('close-job'),
-]) satisfies z.ZodType<SittingAction>;
+]) satisfies z.ZodMiniType<SittingAction>;

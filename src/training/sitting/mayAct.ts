@@ -1,10 +1,20 @@
 import { TOOL_ITEMS } from '../../sim/devices/items.ts';
+import { isJob } from '../scenario/modes.ts';
 import type { LogEntry } from './LogEntry.ts';
 import type { SittingAction, SittingRefusal } from './SittingAction.ts';
 import type { SittingMode, SittingPhase } from './SittingView.ts';
 
 export const MAX_CITATIONS = 8;
 export const MAX_NOTE_CHARS = 280;
+
+/** What belongs to finding out what is wrong, and to mending it. */
+const OF_A_JOB: ReadonlySet<SittingAction['kind']> = new Set<SittingAction['kind']>([
+  'give-verdict',
+  'mark-item',
+  'ask-coach',
+  'renew',
+  'road-test',
+]);
 
 /** Why the paperwork does not allow an action now, or null when it does. What the bench allows is the world's affair. */
 export function paperworkRefusal(
@@ -16,6 +26,7 @@ export function paperworkRefusal(
   if (phase === 'closed') return 'job-is-closed';
   if (action.kind === 'accept-job') return phase === 'work-order' ? null : 'job-already-accepted';
   if (phase === 'work-order') return 'job-not-accepted';
+  if (!isJob(mode) && OF_A_JOB.has(action.kind)) return 'not-in-introduction';
   switch (action.kind) {
     case 'give-verdict':
       if (phase !== 'bench') return 'verdict-already-given';
@@ -31,7 +42,7 @@ export function paperworkRefusal(
       if (action.text.length > MAX_NOTE_CHARS) return 'text-too-long';
       return log.some((entry) => entry.id === action.entry) ? null : 'no-such-entry';
     case 'close-job':
-      return phase === 'repair' ? null : 'verdict-needed-first';
+      return phase === 'repair' || !isJob(mode) ? null : 'verdict-needed-first';
     case 'renew':
       // A tool that is in doubt may be replaced at any time; a part of the truck only on a stated verdict.
       return phase === 'repair' || TOOL_ITEMS.includes(action.item) ? null : 'verdict-needed-first';

@@ -2,7 +2,7 @@ import { createMachine, transition } from 'xstate';
 import type { SittingPhase } from './SittingView.ts';
 
 /** What moves a job on. */
-export type PhaseEvent = 'accept-job' | 'give-verdict' | 'close-job';
+export type PhaseEvent = 'accept-job' | 'give-verdict' | 'close-job' | 'leave-bench';
 
 /** How a job goes on. Pure data: no timers, no actions, no context; only its value is ever kept. */
 export const phaseMachine = createMachine({
@@ -11,7 +11,8 @@ export const phaseMachine = createMachine({
   initial: 'work-order',
   states: {
     'work-order': { on: { 'accept-job': 'bench' } },
-    bench: { on: { 'give-verdict': 'repair' } },
+    // Only an introduction is left without a verdict.
+    bench: { on: { 'give-verdict': 'repair', 'leave-bench': 'closed' } },
     repair: { on: { 'close-job': 'closed' } },
     closed: { type: 'final' },
   },

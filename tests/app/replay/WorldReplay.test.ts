@@ -20,12 +20,12 @@ function live(job: ReturnType<typeof sitGolden>, every: number): readonly Lived[
     sample: {
       every: secondsToTicks(every),
       at: (sitting) =>
-        lived.push({ tick: sitting.tick, observation: sitting.observe(), inside: sitting.inside() }),
+        lived.push({ tick: sitting.tick, observation: sitting.observe(), inside: sitting.insideForJudging() }),
     },
   });
   if (!sat.ok) throw new Error(sat.error.code);
   const end = sat.value;
-  return [...lived, { tick: end.tick, observation: end.observe(), inside: end.inside() }];
+  return [...lived, { tick: end.tick, observation: end.observe(), inside: end.insideForJudging() }];
 }
 
 function shuffled<T>(list: readonly T[], seed: string): readonly T[] {
