@@ -1,9 +1,8 @@
 import type { Observation } from '../sim/world/Observation.ts';
-import { needleByEye } from '../text/format.ts';
+import { gaugeByEye, waterDigits } from '../text/format.ts';
 import { say } from '../text/translate.ts';
 import { type AnnounceMode, ReadingVoice } from '../ui/interaction/ReadingVoice.ts';
 import { spokenReading } from '../ui/mirror/meterNames.ts';
-import { inches } from '../ui/mirror/toolNames.ts';
 import { changesTold, placesWords, type Told, toldOf } from './benchChanges.ts';
 
 /** What a screen reader is told of the bench without asking: settled readings, what is heard, and what lights or smokes. */
@@ -26,9 +25,9 @@ export class BenchAnnouncer {
     return [
       say('hand.readNow', {
         reading: display.digits === '' ? say('meterFunctions.off') : spokenReading(display),
-        inHg: needleByEye(seen.gauge.needleKPa),
+        vacuum: gaugeByEye(seen.gauge.needleKPa),
       }),
-      ...(used ? [say('controls.manometerNow', { inches: inches(seen.manometer.kPa ?? 0) })] : []),
+      ...(used ? [say('controls.manometerNow', { digits: waterDigits(seen.manometer.kPa ?? 0) })] : []),
       ...(seen.smoke.seenAt.length > 0
         ? [say('controls.smokeNow', { places: placesWords(seen.smoke.seenAt) })]
         : []),

@@ -5,7 +5,7 @@ import type { Refusal } from '../sim/world/Action.ts';
 import { describeAction } from '../text/describeAction.ts';
 import { describeEntry } from '../text/describeEntry.ts';
 import { besideReading } from '../text/entryBeside.ts';
-import { capital, fixed } from '../text/format.ts';
+import { capital, distance, fixed } from '../text/format.ts';
 import { say } from '../text/translate.ts';
 import { priceOf } from '../training/sitting/book.ts';
 import type { Sitting } from '../training/sitting/Sitting.ts';
@@ -18,8 +18,10 @@ import type {
 import type { SittingRecord } from '../training/sitting/SittingRecord.ts';
 import type { SittingView } from '../training/sitting/SittingView.ts';
 import { MOST_STEADY_TICKS } from '../training/sitting/waitSteady.ts';
+import { UndoHistory } from '../ui/interaction/UndoHistory.ts';
 import type { BenchEvent, Caption, Desk } from '../ui/panels/Desk.ts';
 import type { EvidenceClient } from './evidence/EvidenceClient.ts';
+import { noteDone, undoneSentence } from './noteDone.ts';
 import { FOUND, SAID } from './saidActions.ts';
 
 /** How often the panels and the mirror are renewed while only time passes, ticks. */
@@ -62,6 +64,9 @@ export class SittingDesk implements Desk {
   readonly functionsKnown: Signal<boolean>;
   readonly caption = signal<Caption>({ id: 0, sentence: say('hand.begin'), tone: 'news' });
   readonly event = signal<BenchEvent | null>(null);
+  readonly undoNext: Signal<UndoHistory['next']>;
+  readonly undoWhy: Signal<UndoHistory['why']>;
+  private readonly history: UndoHistory;
   private eventUntil = 0;
   private panelsAt = 0;
   private stripAt = 0;
@@ -85,6 +90,9 @@ export class SittingDesk implements Desk {
     this.verdict = signal(view.verdict);
     this.marks = signal(view.marks);
     this.renewed = signal(view.renewed);
+    this.history = new UndoHistory(view.phase === 'work-order' ? 'nothing-done' : 'loaded-again');
+    this.undoNext = signal(this.history.next);
+    this.undoWhy = signal(this.history.why);
     this.coach = evidence.coach;
     this.facts = evidence.facts;
     this.functionsKnown = signal(functionsKnown || view.card.mode === 'walkthrough');
@@ -92,11 +100,14 @@ export class SittingDesk implements Desk {
 
   act(action: SittingAction): Refusal | SittingRefusal | null {
     const timed = { tick: this.sitting.tick, action };
+    const before = this.now();
     const done = this.sitting.apply(action);
     if (!done.ok) {
       this.say(say(`refusals.${done.error}`), 'refusal');
       return done.error;
     }
+    noteDone(this.history, action, before, this.now());
+    this.offerUndo();
     this.renew(true);
     if (SAID.has(action.kind)) this.say(`${capital(describeAction(action))}.`, 'news');
     if (FOUND.has(action.kind)) this.sayNewest();
@@ -105,6 +116,12 @@ export class SittingDesk implements Desk {
     this.events.acted(timed);
     if (action.kind === 'close-job') this.evidence.workOut();
     return null;
+  }
+
+  undo(): void {
+    const undone = this.history.undo(this.now(), (action) => this.act(action));
+    this.offerUndo();
+    this.say(undoneSentence(undone), undone.kind === 'undone' ? 'news' : 'refusal');
   }
 
   async roadTest(cycles: number): Promise<Refusal | SittingRefusal | null> {
@@ -118,7 +135,8 @@ export class SittingDesk implements Desk {
     this.driving = false;
     const refusal = this.act(action);
     const miles = this.observation.peek().lastDrive?.miles ?? 0;
-    if (refusal === null) this.say(say('roadTest.back', { count: cycles, miles: fixed(miles, 0) }), 'news');
+    if (refusal === null)
+      this.say(say('roadTest.back', { count: cycles, distance: distance(miles) }), 'news');
     return refusal;
   }
 
@@ -189,6 +207,11 @@ export class SittingDesk implements Desk {
 
   exportRecord(): void {
     this.events.exportRecord(this.record());
+  }
+
+  private offerUndo(): void {
+    this.undoNext.value = this.history.next;
+    this.undoWhy.value = this.history.why;
   }
 
   private say(sentence: string, tone: Caption['tone']): void {

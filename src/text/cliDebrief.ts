@@ -4,6 +4,7 @@ import { boardLines, partLines, ruleLine } from './cliScore.ts';
 import { describeEntry } from './describeEntry.ts';
 import { clock, fixed, money } from './format.ts';
 import { has, say } from './translate.ts';
+import { inShownUnits } from './units.ts';
 
 /** The debrief as lines of plain text. */
 export function debriefLines(facts: DebriefFacts, log: readonly LogEntry[]): readonly string[] {
@@ -44,7 +45,7 @@ export function debriefLines(facts: DebriefFacts, log: readonly LogEntry[]): rea
     ...(score.cappedAt === null ? [] : [`  ${say('debrief.capped', { points: score.cappedAt })}`]),
     '',
     say('debrief.remark'),
-    `  ${facts.remark.trim()}`,
+    `  ${inShownUnits(facts.remark.trim())}`,
   ];
 }
 

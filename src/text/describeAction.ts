@@ -1,7 +1,7 @@
 import { unreachable } from '../base/assert.ts';
 import type { SittingAction } from '../training/sitting/SittingAction.ts';
 import { describeSide } from './describePoint.ts';
-import { fixed } from './format.ts';
+import { fixed, inchesOfWater } from './format.ts';
 import { say, type TextValues } from './translate.ts';
 
 /** A short phrase for what was done: `red lead on cavity 3 wire side`. */
@@ -9,7 +9,8 @@ export function describeAction(action: SittingAction): string {
   return say(`actions.${action.kind}`, gaps(action));
 }
 
-function gaps(action: SittingAction): TextValues {
+/** What fills the gaps of a phrase about this action. */
+export function gaps(action: SittingAction): TextValues {
   switch (action.kind) {
     case 'mark-item':
       return { item: say(`items.${action.item}`), mark: say(`boardMarks.${action.mark}`) };
@@ -30,7 +31,11 @@ function gaps(action: SittingAction): TextValues {
     case 'set-bleed':
       return { percent: fixed(action.openness * 100, 0) };
     case 'set-smoke':
-      return { gas: say(`smokeGases.${action.gas}`), kPa: fixed(action.pa / 1000, 1) };
+      return {
+        gas: say(`smokeGases.${action.gas}`),
+        kPa: fixed(action.pa / 1000, 1),
+        inches: inchesOfWater(action.pa / 1000),
+      };
     case 'swap-unit':
       return { unit: say(`units.${action.to}`) };
     case 'look':

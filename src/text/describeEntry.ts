@@ -3,7 +3,7 @@ import type { LogEntry } from '../training/sitting/LogEntry.ts';
 import { conditions } from './entryConditions.ts';
 import { writtenByItself } from './entryOfItself.ts';
 import { isOfReader, readerSays } from './entryOfReader.ts';
-import { capital, gaugeByEye, inH2O, needleAtRest } from './format.ts';
+import { capital, gaugeByEye, needleAtRest, waterColumn } from './format.ts';
 import { glowWords, ledWords, smokeWords, standsBetween } from './instrumentWords.ts';
 import { isOfMeter, meterStands } from './meterStands.ts';
 import { say } from './translate.ts';
@@ -62,7 +62,7 @@ function withoutMeter(seen: Observation, heard: string | null, functionsKnown: b
   if (smoke.gas !== 'off') return { what: say('log.smokeTest'), value: smokeWords(seen) };
   const onManometer = siteOfFitting(seen, 'manometer-hose');
   if (onManometer !== null) {
-    const value = manometer.kPa === null ? say('log.noWater') : inH2O(manometer.kPa);
+    const value = manometer.kPa === null ? say('log.noWater') : waterColumn(manometer.kPa);
     return { what: say('log.manometerOn', { site: say(`sites.${onManometer}`) }), value };
   }
   const lamp = standsBetween(seen, 'lamp-clip', 'lamp-tip', functionsKnown);

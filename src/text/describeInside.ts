@@ -1,6 +1,6 @@
 import type { UnitPort } from '../sim/devices/places.ts';
 import type { InsideObservation, Observation } from '../sim/world/Observation.ts';
-import { fixed, kPaToInHg } from './format.ts';
+import { fixed, inchesOfWater, kPaToInHg, shownVacuum } from './format.ts';
 import { say } from './translate.ts';
 
 /** One part of the inside with its present state, in words. */
@@ -46,18 +46,18 @@ export function circuitInside({ coilAmps, senseVolts }: InsideObservation): read
   ];
 }
 
-/** Air of one chamber, kPa below the room, with both units. */
+/** Air of one chamber, kPa below the room: US units with SI beside, or SI alone. */
 export function chamberAir(kPa: number): string {
   if (Math.abs(kPa) < AS_ROOM_KPA) return say('inside.atRoom');
-  if (kPa < 0) return say('inside.pressureBoth', { kPa: fixed(-kPa, 2) });
+  if (kPa < 0) return say('inside.pressureBoth', { kPa: fixed(-kPa, 2), inches: inchesOfWater(-kPa) });
   return say('inside.vacuumBoth', { inHg: fixed(kPaToInHg(kPa), 2), kPa: fixed(kPa, 1) });
 }
 
-/** The same, short enough to stand in the drawing: inHg below the room. */
+/** The same, short enough to stand in the drawing: a bare number is vacuum below the room in the unit of the legend. */
 export function chamberAirShort(kPa: number): string {
   if (Math.abs(kPa) < AS_ROOM_KPA) return '0';
-  if (kPa < 0) return say('inside.pressure', { kPa: fixed(-kPa, 1) });
-  return fixed(kPaToInHg(kPa), kPaToInHg(kPa) < 2 ? 2 : 1);
+  if (kPa < 0) return say('inside.pressure', { kPa: fixed(-kPa, 1), inches: inchesOfWater(-kPa) });
+  return fixed(shownVacuum(kPa), kPaToInHg(kPa) < 2 ? 2 : 1);
 }
 
 /** What is on a port of the unit: `canister hose`, `cap A`, `open to the room`. */

@@ -1,6 +1,6 @@
 import type { Observation } from '../sim/world/Observation.ts';
 import { displayWords } from './describeEntry.ts';
-import { gaugeByEye, inH2O } from './format.ts';
+import { gaugeByEye, waterColumn } from './format.ts';
 import { meterStands } from './meterStands.ts';
 import { say } from './translate.ts';
 
@@ -25,7 +25,7 @@ export function describeInstruments(seen: Observation): readonly InstrumentLine[
   ];
   if (onManometer) {
     const { kPa } = seen.manometer;
-    lines.push({ name: say('replay.manometer'), says: kPa === null ? say('log.noWater') : inH2O(kPa) });
+    lines.push({ name: say('replay.manometer'), says: kPa === null ? say('log.noWater') : waterColumn(kPa) });
   }
   lines.push(
     { name: say('replay.key'), says: say(`key.${seen.key}`) },

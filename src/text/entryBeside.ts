@@ -1,6 +1,6 @@
 import type { LogEntry } from '../training/sitting/LogEntry.ts';
 import { displayWords } from './describeEntry.ts';
-import { gaugeByEye, inH2O, needleAtRest } from './format.ts';
+import { gaugeByEye, needleAtRest, waterColumn } from './format.ts';
 import { isOfMeter, meterMeasures } from './meterStands.ts';
 
 /** Below this a column rests on its zero, kPa. */
@@ -20,7 +20,7 @@ export function besideReading(entry: LogEntry): readonly string[] {
   return [
     ...(onGauge && !needleAtRest(gauge.needleKPa) ? [gaugeByEye(gauge.needleKPa)] : []),
     ...(fitted.includes('manometer-hose') && (manometer.kPa ?? 0) >= COLUMN_AT_REST_KPA
-      ? [inH2O(manometer.kPa ?? 0)]
+      ? [waterColumn(manometer.kPa ?? 0)]
       : []),
   ];
 }

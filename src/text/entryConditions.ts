@@ -2,7 +2,7 @@ import type { UnitPort } from '../sim/devices/places.ts';
 import type { Observation } from '../sim/world/Observation.ts';
 import type { LogEntry } from '../training/sitting/LogEntry.ts';
 import { gaugeInUse, isOfReader, readerSays } from './entryOfReader.ts';
-import { gaugeByEye, inH2O, needleAtRest, needleByEye } from './format.ts';
+import { gaugeByEye, needleAtRest, needleByEye, waterColumn } from './format.ts';
 import { glowWords, ledWords, smokeWords, standsBetween } from './instrumentWords.ts';
 import { meterStands } from './meterStands.ts';
 import { say } from './translate.ts';
@@ -73,7 +73,7 @@ function vacuumWords({ seen, gaugeSwing }: LogEntry): string[] {
     still,
     say('log.vacuumSwing', {
       low: needleByEye(Math.max(gaugeSwing.lowKPa, 0)),
-      high: needleByEye(gaugeSwing.highKPa),
+      high: gaugeByEye(gaugeSwing.highKPa),
     }),
   ];
 }
@@ -86,7 +86,7 @@ function toolWords(seen: Observation, measuring: boolean): string[] {
     words.push(
       seen.manometer.kPa === null
         ? say('log.noWater')
-        : say('log.manometer', { reading: inH2O(seen.manometer.kPa) }),
+        : say('log.manometer', { reading: waterColumn(seen.manometer.kPa) }),
     );
   const lamp = standsBetween(seen, 'lamp-clip', 'lamp-tip', false);
   if (lamp !== null) words.push(`${say('log.lampOn', lamp)}, ${glowWords(seen.testLamp.glow)}`);

@@ -1,7 +1,7 @@
 import { unreachable } from '../base/assert.ts';
 import type { DriveCycle, Finding, Observation } from '../sim/world/Observation.ts';
 import type { LogEntry } from '../training/sitting/LogEntry.ts';
-import { fixed } from './format.ts';
+import { distance, fixed } from './format.ts';
 import { say } from './translate.ts';
 
 /** What and value of an entry that wrote itself down; null for the learner's own readings. */
@@ -52,7 +52,7 @@ function notSeen(at: Finding['at']): string {
 function driveWhat({ lastDrive }: Observation): string {
   return say('log.driven', {
     count: lastDrive?.cycles.length ?? 0,
-    miles: fixed(lastDrive?.miles ?? 0, 0),
+    distance: distance(lastDrive?.miles ?? 0),
   });
 }
 

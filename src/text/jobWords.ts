@@ -1,4 +1,5 @@
 import { language } from './translate.ts';
+import { inShownUnits } from './units.ts';
 
 /** Scenario files are written in English. */
 const WRITTEN_IN = 'en';
@@ -17,10 +18,15 @@ export function addJobSentences(code: string, sentences: Readonly<Record<string,
   tables.set(code, sentences);
 }
 
-/** A sentence of a scenario file in the present language, or as it is written where nobody has translated it. */
+/**
+ * A sentence of a scenario file in the present units and language, or in the language it is written in where nobody
+ * has translated it.
+ */
 export function jobSentence(written: string): JobSentence {
   const now = language();
-  if (now === WRITTEN_IN) return { words: written, lang: undefined };
+  if (now === WRITTEN_IN) return { words: inShownUnits(written), lang: undefined };
   const words = tables.get(now)?.[written];
-  return words === undefined ? { words: written, lang: WRITTEN_IN } : { words, lang: undefined };
+  return words === undefined
+    ? { words: inShownUnits(written), lang: WRITTEN_IN }
+    : { words: inShownUnits(words), lang: undefined };
 }

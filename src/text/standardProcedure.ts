@@ -1,7 +1,7 @@
 import { unreachable } from '../base/assert.ts';
 import type { Goal, Reading, StandardTest, TestStep } from '../sim/rigs/standardTests/StandardTest.ts';
 import { describeAction } from './describeAction.ts';
-import { capital, fixed, inH2O, inHg } from './format.ts';
+import { capital, fixed, smokePressure, vacuumAim } from './format.ts';
 import { say, type TextKey } from './translate.ts';
 
 /** A standard test as it is printed: its name, what it proves, its procedure in three parts, its cautions. */
@@ -98,7 +98,7 @@ function stepWords(step: Exclude<TestStep, { kind: 'repeat' }>): string {
       return say('standardTests.steps.command', { command: say(`solenoid.${step.command}`) });
     case 'set-smoke':
       if (step.gas === 'off') return say('standardTests.steps.smokeOff');
-      return say('standardTests.steps.smoke', { pressure: inH2O(step.pa / 1000) });
+      return say('standardTests.steps.smoke', { pressure: smokePressure(step.pa / 1000) });
     case 'set-bleed':
       return step.openness === 0 ? say('standardTests.steps.bleedShut') : describeAction(step);
     case 'release':
@@ -113,7 +113,7 @@ const seconds = (value: number): string => fixed(value, value % 1 === 0 ? 0 : 1)
 function goalWords(goal: Goal): string {
   switch (goal.kind) {
     case 'gauge-at-least':
-      return say('standardTests.goals.gauge-at-least', { vacuum: inHg(goal.kPa) });
+      return say('standardTests.goals.gauge-at-least', { vacuum: vacuumAim(goal.kPa) });
     case 'gauge-halved':
       return say('standardTests.goals.gauge-halved');
     case 'sense-is':

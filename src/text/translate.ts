@@ -1,5 +1,6 @@
 import i18next, { type i18n } from 'i18next';
 import { catalogue as english } from './en/catalogue.ts';
+import { displayUnits, inShownUnits, type UnitSystem } from './units.ts';
 
 /** A catalogue of another language: the same keys, other sentences. */
 export type Catalogue = Widened<typeof english>;
@@ -31,18 +32,25 @@ export function heedLanguage(noticed: () => void): void {
   heed = noticed;
 }
 
-/** Sentences with their gaps, as looked up before: the bench asks for some hundred of them ten times a second. */
-const templates = new Map<string, string>();
+/**
+ * Sentences with their gaps, as looked up before, in each system of units: the bench asks for some hundred of them ten
+ * times a second.
+ */
+const templates: Readonly<Record<UnitSystem, Map<string, string>>> = { us: new Map(), metric: new Map() };
 const GAP = /\{\{(\w+)\}\}/g;
 
-/** The sentence for a key in the present language, its `{{gaps}}` filled from `values`; `count` chooses the plural form. */
+/**
+ * The sentence for a key in the present language and units, its `{{gaps}}` filled from `values`; `count` chooses the
+ * plural form.
+ */
 export function say(key: TextKey, values: TextValues = {}): string {
   heed();
-  if (values['count'] !== undefined) return engine.t(key, values);
-  let template = templates.get(key);
+  const units = displayUnits();
+  if (values['count'] !== undefined) return inShownUnits(engine.t(key, values));
+  let template = templates[units].get(key);
   if (template === undefined) {
-    template = engine.t(key, { skipInterpolation: true });
-    templates.set(key, template);
+    template = inShownUnits(engine.t(key, { skipInterpolation: true }));
+    templates[units].set(key, template);
   }
   return template.replace(GAP, (gap, name: string) => String(values[name] ?? gap));
 }
@@ -56,13 +64,18 @@ export function has(key: string): key is TextKey {
 /** Adds a language at run time; `setLanguage` then switches to it. */
 export function addLanguage(code: string, catalogue: Catalogue): void {
   engine.addResourceBundle(code, 'translation', catalogue);
-  templates.clear();
+  forget();
 }
 
 /** Switches the language of every later `say`. */
 export async function setLanguage(code: string): Promise<void> {
   await engine.changeLanguage(code);
-  templates.clear();
+  forget();
+}
+
+function forget(): void {
+  templates.us.clear();
+  templates.metric.clear();
 }
 
 /** Present language as a BCP 47 tag, for `<html lang>` and number formatting. */

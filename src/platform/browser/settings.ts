@@ -1,3 +1,5 @@
+import { unitsOf } from './unitsOf.ts';
+
 /** What a user set on this device. Kept in localStorage when the browser allows it, else for the page's life. */
 export interface Settings {
   readonly theme: 'auto' | 'light' | 'dark' | 'contrast';
@@ -7,10 +9,11 @@ export interface Settings {
   readonly announce: 'off' | 'settled' | 'continuous';
   readonly letterShortcuts: boolean;
   readonly language: 'en' | 'es';
+  readonly units: 'us' | 'metric';
 }
 
 const KEY = 'known-good.settings';
-const DEFAULTS: Settings = {
+const DEFAULTS: Omit<Settings, 'units'> = {
   theme: 'auto',
   muted: false,
   volume: 0.7,
@@ -20,11 +23,12 @@ const DEFAULTS: Settings = {
 };
 const THEMES: readonly Settings['theme'][] = ['auto', 'light', 'dark', 'contrast'];
 const LANGUAGES: readonly Settings['language'][] = ['en', 'es'];
+const UNITS: readonly Settings['units'][] = ['us', 'metric'];
 const ANNOUNCE: readonly Settings['announce'][] = ['off', 'settled', 'continuous'];
 
 /**
  * Reads a stored text; anything that is not a valid setting falls back to its default. `deviceLanguage` is the device's
- * BCP 47 tag: its language is the default where the program speaks it, else English.
+ * BCP 47 tag: its language is the default where the program speaks it, else English, and its region tells the units.
  */
 export function parseSettings(text: string | null, deviceLanguage = 'en'): Settings {
   let raw: Record<string, unknown> = {};
@@ -48,6 +52,7 @@ export function parseSettings(text: string | null, deviceLanguage = 'en'): Setti
       LANGUAGES.find((each) => each === raw['language']) ??
       LANGUAGES.find((each) => each === ofDevice) ??
       DEFAULTS.language,
+    units: UNITS.find((each) => each === raw['units']) ?? unitsOf(deviceLanguage),
   };
 }
 

@@ -51,10 +51,10 @@ export const debrief = {
     traceLead:
       'Sense voltage at the unit and vacuum in the canister passage over the whole job. Marks are your actions.',
     sense: 'sense, V',
-    vacuum: 'vacuum, inHg',
+    vacuum: 'vacuum, [inHg|kPa]',
     time: 'time',
     traceSummary:
-      'Sense voltage ran from {{lowV}} to {{highV}} V, vacuum from {{lowHg}} to {{highHg}} inHg, over {{minutes}} minutes.',
+      'Sense voltage ran from {{lowV}} to {{highV}} V, vacuum from {{low}} to {{high}}, over {{minutes}} minutes.',
     marks: 'Actions on the chart',
     remark: 'From the author of this job',
     export: 'Export the record',
@@ -105,7 +105,7 @@ export const debrief = {
     'switch-supply': 'bench supply {{state}}',
     'set-bleed': 'needle bleed {{percent}} % open',
     'refill-manometer': 'manometer filled again',
-    'set-smoke': 'smoke machine {{gas}}, set to {{kPa}} kPa',
+    'set-smoke': 'smoke machine {{gas}}, set to [{{inches}} inH2O ({{kPa}} kPa)|{{kPa}} kPa]',
     'swap-unit': '{{unit}} put in place',
     'drag-test': 'terminal {{cavity}} felt with the drag gauge',
     look: 'looked at {{place}}',

@@ -112,12 +112,12 @@ export const rules = {
     'slipped-probe':
       'A tip was laid across two cavities of the mated plug. That shorts two circuits of the controller.',
     'too-much-pressure-on-canister':
-      'More than 14 inH2O was blown into the canister side of the truck. Tank and canister are not built for it.',
+      'More than [14 inH2O|3.5 kPa] was blown into the canister side of the truck. Tank and canister are not built for it.',
     'smoke-with-shop-air':
       'Smoke was blown with shop air. Air and fuel vapour make a mixture that burns; use inert gas only.',
     'too-much-vacuum-on-canister':
-      'More than 14 inH2O was drawn on the canister side of the truck. Tank and canister are not built for it.',
-    'over-rated-vacuum': 'The unit was drawn above its rated 22 inHg.',
+      'More than [14 inH2O|3.5 kPa] was drawn on the canister side of the truck. Tank and canister are not built for it.',
+    'over-rated-vacuum': 'The unit was drawn above its rated [22 inHg|74 kPa].',
     'spark-at-open-vapour':
       'A jumper was made or broken beside an open vapour line. Plug the hoses and air the unit first.',
     'spark-at-unaired-unit':

@@ -13,9 +13,21 @@ export const service = {
     function: 'Function',
     wire: 'Wire',
     pins: {
-      1: { function: 'solenoid feed, from the controller', wire: 'PK/BK', size: '3.5 m, 0.5 mm²' },
-      2: { function: 'ground, over the splice to the chassis stud', wire: 'BN', size: '1.5 m, 0.5 mm²' },
-      3: { function: 'switch sense, to the controller', wire: 'GY/BU', size: '3.5 m, 0.35 mm²' },
+      1: {
+        function: 'solenoid feed, from the controller',
+        wire: 'PK/BK',
+        size: '[11.5 ft, 20 AWG|3.5 m, 0.5 mm²]',
+      },
+      2: {
+        function: 'ground, over the splice to the chassis stud',
+        wire: 'BN',
+        size: '[5 ft, 20 AWG|1.5 m, 0.5 mm²]',
+      },
+      3: {
+        function: 'switch sense, to the controller',
+        wire: 'GY/BU',
+        size: '[11.5 ft, 22 AWG|3.5 m, 0.35 mm²]',
+      },
     },
     letterLine:
       'PK pink · BK black · BN brown · GY grey · BU blue. The first colour is the wire, the second its stripe.',
@@ -36,7 +48,11 @@ export const service = {
         value: '5.5 to 5.9 V',
         hint: 'a trickle for the open-load check: gone under any load',
       },
-      coil: { name: 'Solenoid coil', value: '32 Ω at 20 °C', hint: 'copper: some 0.13 Ω a degree' },
+      coil: {
+        name: 'Solenoid coil',
+        value: '32 Ω at [68 °F|20 °C]',
+        hint: 'copper: some [0.07 Ω per °F|0.13 Ω per °C]',
+      },
       pull: {
         name: 'Sense, switch open, key on',
         value: '8.9 V',
@@ -51,15 +67,19 @@ export const service = {
     },
     ports: 'Ports of the unit',
     portLines: {
-      canister: { name: 'Canister', value: '8 mm barb', hint: 'to the canister and the tank behind it' },
+      canister: {
+        name: 'Canister',
+        value: '[5/16 in|8 mm] barb',
+        hint: 'to the canister and the tank behind it',
+      },
       air: {
         name: 'Air',
-        value: '8 mm barb',
+        value: '[5/16 in|8 mm] barb',
         hint: 'by hose to the filter; joined to the canister side at rest',
       },
       engine: {
         name: 'Engine vacuum',
-        value: '4 mm barb',
+        value: '[5/32 in|4 mm] barb',
         hint: 'joined to the drive chamber with the solenoid on',
       },
     },

@@ -3,7 +3,7 @@ export const serviceMonitor = {
   serviceMonitor: {
     enable: 'When it runs',
     enableText:
-      'Once in a drive cycle, after standing 6 hours: start at 4 to 35 °C, fuel 15 to 85 %, a steady cruise. Else it waits for another day.',
+      'Once in a drive cycle, after standing 6 hours: start at [39 to 95 °F|4 to 35 °C], fuel 15 to 85 %, a steady cruise. Else it waits for another day.',
     phases: 'What it does',
     phaseLines: {
       check: { name: 'Switch check', value: 'sense must be open with no vacuum' },

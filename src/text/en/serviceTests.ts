@@ -14,9 +14,9 @@ export const serviceTests = {
       },
       pump: {
         title: 'Hand pump and gauge, dead end',
-        good: 'needle at zero before; 15 inHg loses less than a needle width in 60 s',
+        good: 'needle at zero before; [15 inHg|51 kPa] loses less than a needle width in 60 s',
         proves: 'pump, hose, cone, gauge',
-        how: 'Put a plug into the cone of the pump hose, draw 15 inHg, watch it for a minute. What it loses now is the pump, not the unit.',
+        how: 'Put a plug into the cone of the pump hose, draw [15 inHg|51 kPa], watch it for a minute. What it loses now is the pump, not the unit.',
       },
       click: {
         title: 'Fused 12 V on feed, ground on ground, plug apart',
@@ -26,9 +26,9 @@ export const serviceTests = {
       },
       coil: {
         title: 'Coil resistance, plug apart, at a known temperature',
-        good: '32 Ω ± 6 % at 20 °C',
+        good: '32 Ω ± 6 % at [68 °F|20 °C]',
         proves: 'winding',
-        how: 'Key off, plug apart, nothing else on the terminals. Ohms from unit terminal 1 to unit terminal 2. Take off the resistance of the leads. Copper gains some 0.4 % a degree.',
+        how: 'Key off, plug apart, nothing else on the terminals. Ohms from unit terminal 1 to unit terminal 2. Take off the resistance of the leads. Copper gains some [0.2 % per °F|0.4 % per °C].',
       },
       sense: {
         title: 'Key on, plug mated, sense to battery negative',
@@ -56,15 +56,15 @@ export const serviceTests = {
       },
       trip: {
         title: 'Air port capped, vacuum on the canister port',
-        good: 'sense falls to about 0 V well under 5 inHg, and stays',
+        good: 'sense falls to about 0 V well under [5 inHg|17 kPa], and stays',
         proves: 'switch makes',
         how: 'Plug mated, pin in cavity 3, red lead on the pin, black on battery negative, key on. Canister hose off and plugged, pump hose on the canister port, air port capped. Draw vacuum and watch the sense voltage.',
       },
       hold: {
-        title: 'Hold 15 inHg, capped, unit alone',
-        good: 'loses at most 1 inHg in 20 s',
+        title: 'Hold [15 inHg|51 kPa], capped, unit alone',
+        good: 'loses at most [1 inHg|3 kPa] in 20 s',
         proves: 'nothing in the canister side leaks',
-        how: 'As before. Stop at 15 inHg and wait 20 s with the hands off. On high ground 15 inHg is harder to reach.',
+        how: 'As before. Stop at [15 inHg|51 kPa] and wait 20 s with the hands off. On high ground [15 inHg|51 kPa] is harder to reach.',
       },
       reset: {
         title: 'Let the vacuum off',
@@ -74,15 +74,15 @@ export const serviceTests = {
       },
       points: {
         title: 'Trip and reset on the water manometer, slowly',
-        good: 'trip 10 ± 0.8 inH2O, reset 7.6 ± 0.8 inH2O',
+        good: 'trip [10 ± 0.8 inH2O|25 ± 2 hPa], reset [7.6 ± 0.8 inH2O|19 ± 2 hPa]',
         proves: "the switch's own points",
-        how: 'Jar hose on the canister port, manometer and pump on the two tees of the jar, air port capped. Quarter strokes only. Read the column as the sense voltage falls. Then open the needle bleed a little and read it again as the voltage returns. Above 30 inH2O the water is drawn out.',
+        how: 'Jar hose on the canister port, manometer and pump on the two tees of the jar, air port capped. Quarter strokes only. Read the column as the sense voltage falls. Then open the needle bleed a little and read it again as the voltage returns. Above [30 inH2O|75 hPa] the water is drawn out.',
       },
       engine: {
-        title: 'Engine port drawn to 15 inHg, solenoid off, then on',
+        title: 'Engine port drawn to [15 inHg|51 kPa], solenoid off, then on',
         good: 'holds both ways',
         proves: 'valve seat, drive side of the diaphragm',
-        how: 'Pump hose on the engine vacuum port. Draw 15 inHg with the solenoid off and watch it. Then put fused 12 V on the solenoid: the needle drops once, as the chamber fills. Draw again and watch it.',
+        how: 'Pump hose on the engine vacuum port. Draw [15 inHg|51 kPa] with the solenoid off and watch it. Then put fused 12 V on the solenoid: the needle drops once, as the chamber fills. Draw again and watch it.',
       },
       vent: {
         title: 'The same with the solenoid on and the air port open, then vacuum on the canister port',
@@ -92,7 +92,7 @@ export const serviceTests = {
       },
       stroke: {
         title: 'Pulse the solenoid, engine vacuum on its port, 1 L jar on the canister port',
-        good: 'jar is drawn down some 0.5 inHg a pulse and keeps it between pulses',
+        good: 'jar is drawn down some [0.5 inHg|1.7 kPa] a pulse and keeps it between pulses',
         proves: 'diaphragm, both checks',
         how: 'Engine running, its hose on the engine vacuum port. Jar hose on the canister port, pump hose on one tee for its gauge. Take the manometer off and cap its tee: its water would be gone in two seconds. Pulse the solenoid with the reader for five seconds, then off, and watch what the jar keeps.',
       },
@@ -100,7 +100,7 @@ export const serviceTests = {
         title: 'Low-pressure smoke, inert gas, air hose plugged',
         good: 'no smoke outside; the flow ball sinks',
         proves: 'hoses, vessel, body of the unit',
-        how: 'The vent is open at rest, so plug the air hose first. Never above 14 inH2O. Inert gas only: shop air makes a mixture that burns.',
+        how: 'The vent is open at rest, so plug the air hose first. Never above [14 inH2O|3.5 kPa]. Inert gas only: shop air makes a mixture that burns.',
       },
       road: {
         title: 'Road test',

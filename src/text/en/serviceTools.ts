@@ -3,8 +3,8 @@ export const serviceTools = {
   serviceTools: {
     cautions: 'Cautions',
     cautionLines: {
-      tank: 'Canister and tank: never above 14 inH2O, about 0.5 psi or 3.5 kPa, either way.',
-      unit: 'Unit alone: never above 22 inHg.',
+      tank: 'Canister and tank: never above [14 inH2O, about 0.5 psi or 3.5 kPa|3.5 kPa, 35 hPa on the water manometer], either way.',
+      unit: 'Unit alone: never above [22 inHg|74 kPa].',
       smoke: 'Smoke with inert gas only.',
       sparks:
         'No sparks at an open vapour line: plug every hose you take off, make the jumper at the unit first and switch it at the battery end.',
@@ -43,20 +43,20 @@ export const serviceTools = {
     vacuumLines: {
       gauge: {
         name: 'Gauge',
-        value: '0 to 30 inHg, class 1.6',
-        hint: 'class by EN 837-1: ± 1.6 % of full scale, so ± 0.5 inHg',
+        value: '[0 to 30 inHg|0 to 100 kPa], class 1.6',
+        hint: 'class by EN 837-1: ± 1.6 % of full scale, so ± [0.5 inHg|1.6 kPa]',
       },
-      pump: { name: 'Hand pump', value: '16 mL a stroke', hint: '50 mL with its hose' },
-      jar: { name: 'Jar', value: '1 L', hint: 'two tees and a needle bleed' },
+      pump: { name: 'Hand pump', value: '[1 cu in|16 mL] a stroke', hint: '[3 cu in|50 mL] with its hose' },
+      jar: { name: 'Jar', value: '[1 qt (1 L)|1 L]', hint: 'two tees and a needle bleed' },
       manometer: {
         name: 'Water manometer',
-        value: '0 to 30 inH2O, read to 0.1',
+        value: '[0 to 30 inH2O, read to 0.1|0 to 75 hPa, read to 0.2]',
         hint: 'more than that and its water is gone',
       },
       smoke: {
         name: 'Smoke machine',
-        value: '0 to 14 kPa on its regulator',
-        hint: 'set it to 3.5 kPa or less',
+        value: '[0 to 56 inH2O (14 kPa)|0 to 14 kPa] on its regulator',
+        hint: 'set it to [14 inH2O (3.5 kPa)|3.5 kPa] or less',
       },
     },
     others: 'Other tools',

@@ -165,9 +165,9 @@ export const standardTests = {
         name: 'Plug tugged while vacuum holds the switch closed',
         proves: 'Terminal from contact: the unit is steady, so a jump is the plug.',
       },
-      'coil-ohms': { name: 'Coil ohms, plug apart', proves: 'Winding: 32 Ω ± 6 % at 20 °C.' },
+      'coil-ohms': { name: 'Coil ohms, plug apart', proves: 'Winding: 32 Ω ± 6 % at [68 °F (20 °C)|20 °C].' },
       'switch-ohms': {
-        name: 'Switch ohms, at rest and under 5 inHg, plug apart',
+        name: 'Switch ohms, at rest and under [5 inHg|17 kPa], plug apart',
         proves: 'The contact opens, makes, and makes well.',
       },
       'jumper-clicks': {
@@ -179,7 +179,7 @@ export const standardTests = {
         proves: 'The switch makes and resets every time.',
       },
       'hold-capped': {
-        name: 'Hold 15 inHg, unit alone, capped',
+        name: 'Hold [15 inHg|51 kPa], unit alone, capped',
         proves: 'Nothing on the canister side of the unit leaks.',
       },
       'trip-and-reset': {
@@ -187,7 +187,7 @@ export const standardTests = {
         proves: "The switch's own two points, which no hand gauge resolves.",
       },
       'engine-port-hold': {
-        name: 'Engine port drawn to 15 inHg, solenoid off and on',
+        name: 'Engine port drawn to [15 inHg|51 kPa], solenoid off and on',
         proves: 'Valve seat and drive side of the diaphragm; the drop on switching is the plunger moving.',
       },
       'vent-shut-hold': {

@@ -53,10 +53,10 @@ export const debrief = {
     traceLead:
       'Voltaje de señal en la unidad y vacío en el paso del cánister durante todo el trabajo. Las marcas son sus acciones.',
     sense: 'señal, V',
-    vacuum: 'vacío, inHg',
+    vacuum: 'vacío, [inHg|kPa]',
     time: 'tiempo',
     traceSummary:
-      'El voltaje de señal fue de {{lowV}} a {{highV}} V, el vacío de {{lowHg}} a {{highHg}} inHg, en {{minutes}} minutos.',
+      'El voltaje de señal fue de {{lowV}} a {{highV}} V, el vacío de {{low}} a {{high}}, en {{minutes}} minutos.',
     marks: 'Acciones en la gráfica',
     remark: 'Del autor de este trabajo',
     export: 'Exportar el registro',
@@ -109,7 +109,7 @@ export const debrief = {
     'switch-supply': 'interruptor de la fuente de banco {{state}}',
     'set-bleed': 'sangrado de aguja {{percent}} % abierto',
     'refill-manometer': 'manómetro llenado otra vez',
-    'set-smoke': 'máquina de humo, {{gas}}, puesta en {{kPa}} kPa',
+    'set-smoke': 'máquina de humo, {{gas}}, puesta en [{{inches}} inH2O ({{kPa}} kPa)|{{kPa}} kPa]',
     'swap-unit': 'en su lugar: {{unit}}',
     'drag-test': 'terminal {{cavity}} sentido con el calibre de arrastre',
     look: 'se miró {{place}}',

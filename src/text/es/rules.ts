@@ -114,12 +114,12 @@ export const rules = {
     'slipped-probe':
       'Una punta quedó sobre dos cavidades del conector conectado. Eso pone en corto dos circuitos del módulo de control.',
     'too-much-pressure-on-canister':
-      'Se soplaron más de 14 inH2O en el lado del cánister del camión. El tanque y el cánister no están hechos para eso.',
+      'Se soplaron más de [14 inH2O|3.5 kPa] en el lado del cánister del camión. El tanque y el cánister no están hechos para eso.',
     'smoke-with-shop-air':
       'Se sopló humo con aire del taller. El aire y el vapor de combustible forman una mezcla que arde; use solo gas inerte.',
     'too-much-vacuum-on-canister':
-      'Se hicieron más de 14 inH2O de vacío en el lado del cánister del camión. El tanque y el cánister no están hechos para eso.',
-    'over-rated-vacuum': 'Se hizo en la unidad más vacío que sus 22 inHg nominales.',
+      'Se hicieron más de [14 inH2O|3.5 kPa] de vacío en el lado del cánister del camión. El tanque y el cánister no están hechos para eso.',
+    'over-rated-vacuum': 'Se hizo en la unidad más vacío que sus [22 inHg|74 kPa] nominales.',
     'spark-at-open-vapour':
       'Se conectó o desconectó un puente junto a una línea de vapor abierta. Primero ponga tapones a las mangueras y ventile la unidad.',
     'spark-at-unaired-unit':

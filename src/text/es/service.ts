@@ -24,13 +24,17 @@ export const service = {
       1: {
         function: 'alimentación del solenoide, desde el módulo de control',
         wire: 'PK/BK',
-        size: '3.5 m, 0.5 mm²',
+        size: '[11.5 pies, 20 AWG|3.5 m, 0.5 mm²]',
       },
-      2: { function: 'tierra, por el empalme al perno del chasis', wire: 'BN', size: '1.5 m, 0.5 mm²' },
+      2: {
+        function: 'tierra, por el empalme al perno del chasis',
+        wire: 'BN',
+        size: '[5 pies, 20 AWG|1.5 m, 0.5 mm²]',
+      },
       3: {
         function: 'señal del interruptor, al módulo de control',
         wire: 'GY/BU',
-        size: '3.5 m, 0.35 mm²',
+        size: '[11.5 pies, 22 AWG|3.5 m, 0.35 mm²]',
       },
     },
     letterLine:
@@ -54,8 +58,8 @@ export const service = {
       },
       coil: {
         name: 'Bobina del solenoide',
-        value: '32 Ω a 20 °C',
-        hint: 'cobre: cerca de 0.13 Ω por grado',
+        value: '32 Ω a [68 °F|20 °C]',
+        hint: 'cobre: cerca de [0.07 Ω por °F|0.13 Ω por °C]',
       },
       pull: {
         name: 'Señal, interruptor abierto, llave en ON',
@@ -73,17 +77,17 @@ export const service = {
     portLines: {
       canister: {
         name: 'Cánister',
-        value: 'espiga de 8 mm',
+        value: 'espiga de [5/16 pulg|8 mm]',
         hint: 'al cánister y al tanque que hay detrás',
       },
       air: {
         name: 'Aire',
-        value: 'espiga de 8 mm',
+        value: 'espiga de [5/16 pulg|8 mm]',
         hint: 'por manguera al filtro; unido al lado del cánister en reposo',
       },
       engine: {
         name: 'Vacío del motor',
-        value: 'espiga de 4 mm',
+        value: 'espiga de [5/32 pulg|4 mm]',
         hint: 'unido a la cámara de mando con el solenoide encendido',
       },
     },

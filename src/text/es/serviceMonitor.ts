@@ -5,7 +5,7 @@ export const serviceMonitor = {
   serviceMonitor: {
     enable: 'Cuándo corre',
     enableText:
-      'Una vez por ciclo de manejo, después de 6 horas de reposo: arranque de 4 a 35 °C, combustible de 15 a 85 %, velocidad de crucero estable. Si no, espera otro día.',
+      'Una vez por ciclo de manejo, después de 6 horas de reposo: arranque de [39 a 95 °F|4 a 35 °C], combustible de 15 a 85 %, velocidad de crucero estable. Si no, espera otro día.',
     phases: 'Qué hace',
     phaseLines: {
       check: { name: 'Revisión del interruptor', value: 'la señal debe estar abierta sin vacío' },

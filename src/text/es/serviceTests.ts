@@ -21,9 +21,9 @@ export const serviceTests = {
       },
       pump: {
         title: 'Bomba de vacío manual y vacuómetro, manguera cerrada',
-        good: 'aguja en cero antes; 15 inHg pierden menos del ancho de la aguja en 60 s',
+        good: 'aguja en cero antes; [15 inHg|51 kPa] pierden menos del ancho de la aguja en 60 s',
         proves: 'bomba, manguera, cono, vacuómetro',
-        how: 'Ponga un tapón en el cono de la manguera de la bomba, haga 15 inHg y vigílelas un minuto. Lo que se pierda ahora es de la bomba, no de la unidad.',
+        how: 'Ponga un tapón en el cono de la manguera de la bomba, haga [15 inHg|51 kPa] y vigile la aguja un minuto. Lo que se pierda ahora es de la bomba, no de la unidad.',
       },
       click: {
         title: '12 V con fusible en alimentación, tierra en tierra, conector desconectado',
@@ -33,9 +33,9 @@ export const serviceTests = {
       },
       coil: {
         title: 'Resistencia de la bobina, conector desconectado, a una temperatura conocida',
-        good: '32 Ω ± 6 % a 20 °C',
+        good: '32 Ω ± 6 % a [68 °F|20 °C]',
         proves: 'devanado',
-        how: 'Llave en OFF, conector desconectado, nada más en los terminales. Ohmios del terminal 1 al terminal 2 de la unidad. Reste la resistencia de las puntas. El cobre sube cerca de 0.4 % por grado.',
+        how: 'Llave en OFF, conector desconectado, nada más en los terminales. Ohmios del terminal 1 al terminal 2 de la unidad. Reste la resistencia de las puntas. El cobre sube cerca de [0.2 % por °F|0.4 % por °C].',
       },
       sense: {
         title: 'Llave en ON, conector conectado, señal contra el negativo de la batería',
@@ -64,15 +64,15 @@ export const serviceTests = {
       },
       trip: {
         title: 'Puerto de aire con tapa, vacío en el puerto del cánister',
-        good: 'la señal cae a unos 0 V bastante antes de 5 inHg, y ahí se queda',
+        good: 'la señal cae a unos 0 V bastante antes de [5 inHg|17 kPa], y ahí se queda',
         proves: 'el interruptor cierra',
         how: 'Conector conectado, aguja en la cavidad 3, punta roja en la aguja, negra en el negativo de la batería, llave en ON. Manguera del cánister fuera y con tapón, manguera de la bomba en el puerto del cánister, puerto de aire con tapa. Haga vacío y vigile el voltaje de señal.',
       },
       hold: {
-        title: 'Retención a 15 inHg, con tapa, unidad sola',
-        good: 'pierde 1 inHg como máximo en 20 s',
+        title: 'Retención a [15 inHg|51 kPa], con tapa, unidad sola',
+        good: 'pierde [1 inHg|3 kPa] como máximo en 20 s',
         proves: 'nada en el lado del cánister tiene fuga',
-        how: 'Como antes. Deténgase en 15 inHg y espere 20 s sin tocar nada. A gran altitud es más difícil llegar a 15 inHg.',
+        how: 'Como antes. Deténgase en [15 inHg|51 kPa] y espere 20 s sin tocar nada. A gran altitud es más difícil llegar a [15 inHg|51 kPa].',
       },
       reset: {
         title: 'Soltar el vacío',
@@ -82,15 +82,15 @@ export const serviceTests = {
       },
       points: {
         title: 'Disparo y regreso en el manómetro de agua, despacio',
-        good: 'disparo 10 ± 0.8 inH2O, regreso 7.6 ± 0.8 inH2O',
+        good: 'disparo [10 ± 0.8 inH2O|25 ± 2 hPa], regreso [7.6 ± 0.8 inH2O|19 ± 2 hPa]',
         proves: 'los puntos propios del interruptor',
-        how: 'Manguera del frasco en el puerto del cánister, manómetro y bomba en los dos ramales del frasco, puerto de aire con tapa. Solo cuartos de carrera. Lea la columna cuando cae el voltaje de señal. Después abra un poco el sangrado de aguja y léala otra vez cuando el voltaje regresa. Arriba de 30 inH2O el agua se sale.',
+        how: 'Manguera del frasco en el puerto del cánister, manómetro y bomba en los dos ramales del frasco, puerto de aire con tapa. Solo cuartos de carrera. Lea la columna cuando cae el voltaje de señal. Después abra un poco el sangrado de aguja y léala otra vez cuando el voltaje regresa. Arriba de [30 inH2O|75 hPa] el agua se sale.',
       },
       engine: {
-        title: 'Puerto de vacío del motor a 15 inHg, solenoide apagado y luego encendido',
+        title: 'Puerto de vacío del motor a [15 inHg|51 kPa], solenoide apagado y luego encendido',
         good: 'retiene de las dos maneras',
         proves: 'asiento de la válvula, lado de mando del diafragma',
-        how: 'Manguera de la bomba en el puerto de vacío del motor. Haga 15 inHg con el solenoide apagado y vigílelas. Después ponga 12 V con fusible en el solenoide: la aguja cae una vez, al llenarse la cámara. Haga vacío otra vez y vigílelo.',
+        how: 'Manguera de la bomba en el puerto de vacío del motor. Haga [15 inHg|51 kPa] con el solenoide apagado y vigile la aguja. Después ponga 12 V con fusible en el solenoide: la aguja cae una vez, al llenarse la cámara. Haga vacío otra vez y vigílelo.',
       },
       vent: {
         title:
@@ -101,7 +101,7 @@ export const serviceTests = {
       },
       stroke: {
         title: 'Pulsos al solenoide, vacío del motor en su puerto, frasco de 1 L en el puerto del cánister',
-        good: 'el frasco gana unas 0.5 inHg de vacío por pulso y las conserva entre pulsos',
+        good: 'el frasco gana cerca de [0.5 inHg|1.7 kPa] de vacío por pulso y lo conserva entre pulsos',
         proves: 'diafragma, las dos válvulas de retención',
         how: 'Motor en marcha, su manguera en el puerto de vacío del motor. Manguera del frasco en el puerto del cánister, manguera de la bomba en un ramal por su vacuómetro. Quite el manómetro y ponga tapa en su ramal: su agua se iría en dos segundos. Dé pulsos al solenoide con el lector durante cinco segundos, después apáguelo, y vigile lo que conserva el frasco.',
       },
@@ -109,7 +109,7 @@ export const serviceTests = {
         title: 'Humo a baja presión, gas inerte, manguera de aire con tapón',
         good: 'ningún humo afuera; la bolita de flujo baja',
         proves: 'mangueras, recipiente, cuerpo de la unidad',
-        how: 'La ventilación está abierta en reposo, así que primero ponga el tapón a la manguera de aire. Nunca más de 14 inH2O. Solo gas inerte: el aire del taller forma una mezcla que arde.',
+        how: 'La ventilación está abierta en reposo, así que primero ponga el tapón a la manguera de aire. Nunca más de [14 inH2O|3.5 kPa]. Solo gas inerte: el aire del taller forma una mezcla que arde.',
       },
       road: {
         title: 'Prueba de carretera',

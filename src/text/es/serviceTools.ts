@@ -5,8 +5,8 @@ export const serviceTools = {
   serviceTools: {
     cautions: 'Precauciones',
     cautionLines: {
-      tank: 'Cánister y tanque: nunca más de 14 inH2O, unos 0.5 psi o 3.5 kPa, ni de presión ni de vacío.',
-      unit: 'Unidad sola: nunca más de 22 inHg.',
+      tank: 'Cánister y tanque: nunca más de [14 inH2O, unos 0.5 psi o 3.5 kPa|3.5 kPa, 35 hPa en el manómetro de agua], ni de presión ni de vacío.',
+      unit: 'Unidad sola: nunca más de [22 inHg|74 kPa].',
       smoke: 'Humo solo con gas inerte.',
       sparks:
         'Ninguna chispa junto a una línea de vapor abierta: ponga tapón a cada manguera que quite, conecte primero el puente en la unidad y enciéndalo del lado de la batería.',
@@ -54,20 +54,24 @@ export const serviceTools = {
     vacuumLines: {
       gauge: {
         name: 'Vacuómetro',
-        value: '0 a 30 inHg, clase 1.6',
-        hint: 'clase según EN 837-1: ± 1.6 % de la escala completa, o sea ± 0.5 inHg',
+        value: '[0 a 30 inHg|0 a 100 kPa], clase 1.6',
+        hint: 'clase según EN 837-1: ± 1.6 % de la escala completa, o sea ± [0.5 inHg|1.6 kPa]',
       },
-      pump: { name: 'Bomba de vacío manual', value: '16 mL por carrera', hint: '50 mL con su manguera' },
-      jar: { name: 'Frasco', value: '1 L', hint: 'dos ramales y un sangrado de aguja' },
+      pump: {
+        name: 'Bomba de vacío manual',
+        value: '[1 pulg³|16 mL] por carrera',
+        hint: '[3 pulg³|50 mL] con su manguera',
+      },
+      jar: { name: 'Frasco', value: '[1 cuarto (1 L)|1 L]', hint: 'dos ramales y un sangrado de aguja' },
       manometer: {
         name: 'Manómetro de agua',
-        value: '0 a 30 inH2O, se lee a 0.1',
+        value: '[0 a 30 inH2O, se lee a 0.1|0 a 75 hPa, se lee a 0.2]',
         hint: 'con más que eso pierde el agua',
       },
       smoke: {
         name: 'Máquina de humo',
-        value: '0 a 14 kPa en su regulador',
-        hint: 'póngala en 3.5 kPa o menos',
+        value: '[0 a 56 inH2O (14 kPa)|0 a 14 kPa] en su regulador',
+        hint: 'póngala en [14 inH2O (3.5 kPa)|3.5 kPa] o menos',
       },
     },
     others: 'Otras herramientas',

@@ -175,10 +175,10 @@ export const standardTests = {
       },
       'coil-ohms': {
         name: 'Ohmios de la bobina, conector desconectado',
-        proves: 'Devanado: 32 Ω ± 6 % a 20 °C.',
+        proves: 'Devanado: 32 Ω ± 6 % a [68 °F (20 °C)|20 °C].',
       },
       'switch-ohms': {
-        name: 'Ohmios del interruptor, en reposo y con 5 inHg, conector desconectado',
+        name: 'Ohmios del interruptor, en reposo y con [5 inHg|17 kPa], conector desconectado',
         proves: 'El contacto abre, cierra, y cierra bien.',
       },
       'jumper-clicks': {
@@ -190,7 +190,7 @@ export const standardTests = {
         proves: 'El interruptor cierra y regresa cada vez.',
       },
       'hold-capped': {
-        name: 'Retención a 15 inHg, unidad sola, con tapa',
+        name: 'Retención a [15 inHg|51 kPa], unidad sola, con tapa',
         proves: 'Nada tiene fuga en el lado del cánister de la unidad.',
       },
       'trip-and-reset': {
@@ -198,7 +198,7 @@ export const standardTests = {
         proves: 'Los dos puntos propios del interruptor, que ningún vacuómetro manual distingue.',
       },
       'engine-port-hold': {
-        name: 'Puerto de vacío del motor a 15 inHg, solenoide apagado y encendido',
+        name: 'Puerto de vacío del motor a [15 inHg|51 kPa], solenoide apagado y encendido',
         proves:
           'Asiento de la válvula y lado de mando del diafragma; la caída al encenderlo es el émbolo que se mueve.',
       },

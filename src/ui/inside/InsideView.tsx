@@ -1,6 +1,6 @@
 import type { InsideObservation, Observation } from '../../sim/world/Observation.ts';
 import { chamberAir, circuitInside, partsInside } from '../../text/describeInside.ts';
-import { fixed, kPaToInHg } from '../../text/format.ts';
+import { fixed, shownVacuum } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import { Cutaway } from './Cutaway.tsx';
 import { CHAMBERS } from './chamberLetters.ts';
@@ -59,7 +59,7 @@ export function InsideView(props: {
             {LEGEND_KPA.map((kPa) => (
               <span key={kPa}>
                 <i style={{ background: pressureTint(kPa) }} />
-                {fixed(kPaToInHg(kPa), kPa > 0 && kPa < 5 ? 1 : 0)}
+                {fixed(shownVacuum(kPa), kPa > 0 && kPa < 5 ? 1 : 0)}
               </span>
             ))}
           </p>

@@ -2,7 +2,7 @@ import { unreachable } from '../../base/assert.ts';
 import { LEAD_ENDS, type LeadPoint } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import { describeSide } from '../../text/describePoint.ts';
-import { capital, needleByEye } from '../../text/format.ts';
+import { capital, gaugeByEye } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import { siteOf } from '../interaction/Grip.ts';
 import { nameOf } from '../interaction/HotspotMeaning.ts';
@@ -61,7 +61,7 @@ export function controlName(id: HotspotId, seen: Observation): string {
     case 'reader':
       return say('hand.reader');
     case 'gauge':
-      return say('hand.gauge', { inHg: needleByEye(seen.gauge.needleKPa) });
+      return say('hand.gauge', { vacuum: gaugeByEye(seen.gauge.needleKPa) });
     case 'lcd':
       return displayName(seen.meter);
     case 'meter-jack':

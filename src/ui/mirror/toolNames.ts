@@ -1,8 +1,7 @@
-import { PA_PER_INH2O, PA_PER_KPA } from '../../base/units.ts';
 import type { LeadEnd, SmokeGas } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import { describeEnd } from '../../text/describePoint.ts';
-import { fixed } from '../../text/format.ts';
+import { fixed, inchesOfWater, waterDigits } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 
 /** A lead's end; a lamp's end also says how the lamp is while both ends are on something. */
@@ -30,11 +29,6 @@ export function lampWord(glow: number): 'lampDark' | 'lampGlows' | 'lampBright' 
   return glow < GLOW_BRIGHT ? 'lampGlows' : 'lampBright';
 }
 
-/** A pressure as its digits in inches of water. */
-export function inches(kPa: number): string {
-  return fixed((kPa * PA_PER_KPA) / PA_PER_INH2O, 1);
-}
-
 /** The bench supply and everything in the compartments that is worked where it stands. */
 export type ShelfThing =
   | {
@@ -57,7 +51,7 @@ export type ShelfThing =
 export function shelfName(name: ShelfThing, seen: Observation): string {
   const { manometer, smoke } = seen;
   const bleed = { percent: fixed(seen.bleed * 100, 0) };
-  const set = { kPa: fixed(smoke.setKPa, 1), inches: inches(smoke.setKPa) };
+  const set = { kPa: fixed(smoke.setKPa, 1), inches: inchesOfWater(smoke.setKPa) };
   switch (name.kind) {
     case 'supply-switch':
       return supplyName(seen.supply);
@@ -67,7 +61,7 @@ export function shelfName(name: ShelfThing, seen: Observation): string {
       return say('controls.bleedMore', bleed);
     case 'manometer':
       if (manometer.kPa === null) return say('controls.manometerEmpty');
-      return say('controls.manometer', { inches: inches(manometer.kPa) });
+      return say('controls.manometer', { digits: waterDigits(manometer.kPa) });
     case 'refill':
       return say('controls.refill');
     case 'smoke-gas':
@@ -79,7 +73,7 @@ export function shelfName(name: ShelfThing, seen: Observation): string {
     case 'smoke-gauge':
       return say('controls.smokeGauge', {
         kPa: fixed(smoke.gaugeKPa, 1),
-        inches: inches(smoke.gaugeKPa),
+        inches: inchesOfWater(smoke.gaugeKPa),
         percent: fixed(smoke.flow * 100, 0),
       });
     case 'eye':

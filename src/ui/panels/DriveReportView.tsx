@@ -1,6 +1,6 @@
 import type { DriveCycle, DriveReport } from '../../sim/world/Observation.ts';
 import { describeCode } from '../../text/describeCode.ts';
-import { capital, fixed } from '../../text/format.ts';
+import { capital, distance, fixed, shownDistance } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import { DashLamp } from './DashLamp.tsx';
 import { HoldBar } from './HoldBar.tsx';
@@ -20,15 +20,14 @@ interface DriveReportProps {
 export function DriveReportView({ report, totalMiles, level }: DriveReportProps) {
   const H = level ?? 'h3';
   const limits = commonLimits(report);
-  const mileCount = (miles: number): string => say('roadTest.mileCount', { count: Math.round(miles) });
   return (
     <section class="drive-report" aria-labelledby="drive-report-title">
       <H id="drive-report-title">{say('roadTest.report')}</H>
       <p class="quiet" role="status">
         {say('roadTest.reportTotal', {
           cycles: say('roadTest.cycleCount', { count: report.cycles.length }),
-          miles: mileCount(report.miles),
-          total: mileCount(totalMiles),
+          miles: distance(report.miles),
+          total: distance(totalMiles),
         })}
       </p>
       <table class="ruled drive">
@@ -81,7 +80,7 @@ function CycleRow({ cycle, number, ownLimits }: CycleRowProps) {
       <th scope="row" data-label={label('cycle')}>
         {number}
       </th>
-      <td data-label={label('miles')}>{fixed(cycle.miles, 0)}</td>
+      <td data-label={label('miles')}>{fixed(shownDistance(cycle.miles), 0)}</td>
       <td data-label={label('monitor')}>
         <OutcomeMark outcome={cycle.outcome} /> {capital(say(`driveOutcomes.${cycle.outcome}`))}
       </td>

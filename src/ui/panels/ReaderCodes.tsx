@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { ReaderObservation } from '../../sim/world/Observation.ts';
 import { describeCode } from '../../text/describeCode.ts';
-import { clock, fixed, kPaToInHg, volts } from '../../text/format.ts';
+import { barometer, clock, distance, fixed, temperature, volts } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import { ClearCodesDialog } from './ClearCodesDialog.tsx';
 import type { Desk } from './Desk.ts';
@@ -86,19 +86,16 @@ export function CodeLists({ reader }: { readonly reader: ReaderObservation }) {
 }
 
 function freezeLines(freeze: Freeze) {
-  const miles = Math.round(freeze.miles);
   return [
     {
       name: say('reader.freezeLines.miles'),
-      value: say(miles < 0 ? 'reader.milesBefore' : 'reader.milesAfter', { miles: Math.abs(miles) }),
+      value: say(Math.round(freeze.miles) < 0 ? 'reader.milesBefore' : 'reader.milesAfter', {
+        distance: distance(Math.abs(freeze.miles)),
+      }),
     },
     { name: say('reader.freezeLines.fuel'), value: `${fixed(freeze.fuelPercent, 0)} %` },
-    { name: say('reader.freezeLines.ambient'), value: `${fixed(freeze.ambientC, 0)} °C` },
-    {
-      name: say('reader.freezeLines.barometer'),
-      hint: `${fixed(kPaToInHg(freeze.barometerKPa), 1)} inHg`,
-      value: `${fixed(freeze.barometerKPa, 1)} kPa`,
-    },
+    { name: say('reader.freezeLines.ambient'), value: temperature(freeze.ambientC) },
+    { name: say('reader.freezeLines.barometer'), value: barometer(freeze.barometerKPa) },
     { name: say('reader.freezeLines.battery'), value: volts(freeze.batteryVolts) },
     { name: say('reader.freezeLines.sense'), value: volts(freeze.senseVolts) },
     { name: say('reader.freezeLines.strokes'), value: fixed(freeze.strokes, 0) },

@@ -5,9 +5,10 @@ import type { Shop, UserSettings } from './Shop.ts';
 
 const THEMES = ['auto', 'light', 'dark', 'contrast'] as const;
 const LANGUAGES = ['en', 'es'] as const;
+const UNITS = ['us', 'metric'] as const;
 const ANNOUNCE = ['off', 'settled', 'continuous'] as const;
 
-/** Language, colours, sound, speech and shortcuts of this device. */
+/** Language, units, colours, sound, speech and shortcuts of this device. */
 export function SettingsDialog({ shop, onClose }: { readonly shop: Shop; readonly onClose: () => void }) {
   const settings = shop.settings.value;
   const set = (change: Partial<UserSettings>): void => {
@@ -24,6 +25,12 @@ export function SettingsDialog({ shop, onClose }: { readonly shop: Shop; readonl
           lang: value,
         }))}
         onChoose={(language) => set({ language })}
+      />
+      <Choice
+        label={say('settings.units')}
+        value={settings.units}
+        options={UNITS.map((value) => ({ value, label: say(`settings.unitSystems.${value}`) }))}
+        onChoose={(units) => set({ units })}
       />
       <Choice
         label={say('settings.theme')}

@@ -2,10 +2,10 @@ import { useComputed, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import uPlot from 'uplot';
 import { ticksToSeconds } from '../../base/ticks.ts';
-import { fixed, inHg, kPaToInHg, volts } from '../../text/format.ts';
+import { fixed, shownVacuum, vacuum, vacuumUnit, volts } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { StripSample } from '../../training/sitting/SittingView.ts';
-import { chartInk, twoCurves } from './chart.ts';
+import { chartInk, LEAST_SPAN_KPA, twoCurves } from './chart.ts';
 import type { Desk } from './Desk.ts';
 
 const SHOWN_S = 120;
@@ -26,6 +26,8 @@ export function StripChart({ desk }: { readonly desk: Desk }) {
           height: HEIGHT,
           voltsLabel: say('strip.volts'),
           vacuumLabel: say('strip.vacuum'),
+          vacuumUnit: vacuumUnit(),
+          vacuumSpan: shownVacuum(LEAST_SPAN_KPA),
           ink: chartInk(element),
         }),
         stripData(desk.strip.peek()),
@@ -38,7 +40,7 @@ export function StripChart({ desk }: { readonly desk: Desk }) {
     );
     sized.observe(element);
     const themed = new MutationObserver(make);
-    themed.observe(document.documentElement, { attributeFilter: ['data-theme', 'lang'] });
+    themed.observe(document.documentElement, { attributeFilter: ['data-theme', 'data-units', 'lang'] });
     return () => {
       sized.disconnect();
       themed.disconnect();
@@ -76,7 +78,7 @@ function stripData(strip: readonly StripSample[]): uPlot.AlignedData {
   return [
     shown.map((sample) => ticksToSeconds(sample.tick)),
     shown.map((sample) => sample.meterVolts),
-    shown.map((sample) => kPaToInHg(sample.gaugeKPa)),
+    shown.map((sample) => shownVacuum(sample.gaugeKPa)),
   ];
 }
 
@@ -85,7 +87,7 @@ function summary(strip: readonly StripSample[]): string {
   if (last === undefined) return say('strip.title');
   return say('strip.summary', {
     volts: last.meterVolts === null ? say('strip.none') : volts(last.meterVolts),
-    vacuum: inHg(last.gaugeKPa),
+    vacuum: vacuum(last.gaugeKPa),
     seconds: fixed(Math.min(SHOWN_S, ticksToSeconds(last.tick)), 0),
   });
 }

@@ -3,10 +3,10 @@ import { useEffect, useRef } from 'preact/hooks';
 import uPlot from 'uplot';
 import { secondsToTicks, type Tick, ticksToSeconds } from '../../base/ticks.ts';
 import { describeAction } from '../../text/describeAction.ts';
-import { clock, fixed, kPaToInHg } from '../../text/format.ts';
+import { clock, fixed, shownVacuum, vacuum, vacuumUnit } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
-import { chartInk, twoCurves } from './chart.ts';
+import { chartInk, LEAST_SPAN_KPA, twoCurves } from './chart.ts';
 
 const HEIGHT = 240;
 
@@ -43,6 +43,8 @@ export function TraceChart({ facts, moment }: TraceChartProps) {
           height: HEIGHT,
           voltsLabel: say('debrief.sense'),
           vacuumLabel: say('debrief.vacuum'),
+          vacuumUnit: vacuumUnit(),
+          vacuumSpan: shownVacuum(LEAST_SPAN_KPA),
           timeLabel: say('debrief.time'),
           ink,
           legend: true,
@@ -53,7 +55,7 @@ export function TraceChart({ facts, moment }: TraceChartProps) {
         [
           facts.trace.map((sample) => ticksToSeconds(sample.tick)),
           facts.trace.map((sample) => sample.senseVolts),
-          facts.trace.map((sample) => kPaToInHg(sample.canisterKPa)),
+          facts.trace.map((sample) => shownVacuum(sample.canisterKPa)),
         ],
         element,
       );
@@ -71,7 +73,7 @@ export function TraceChart({ facts, moment }: TraceChartProps) {
     );
     sized.observe(element);
     const themed = new MutationObserver(make);
-    themed.observe(document.documentElement, { attributeFilter: ['data-theme', 'lang'] });
+    themed.observe(document.documentElement, { attributeFilter: ['data-theme', 'data-units', 'lang'] });
     return () => {
       follow();
       element.removeEventListener('click', press);
@@ -126,7 +128,7 @@ function drawMarks(u: uPlot, marks: DebriefFacts['marks'], ink: string): void {
 
 function summary({ trace }: DebriefFacts): string {
   const senses = trace.map((sample) => sample.senseVolts);
-  const vacua = trace.map((sample) => kPaToInHg(sample.canisterKPa));
+  const vacua = trace.map((sample) => sample.canisterKPa);
   const low = (values: number[]): number => values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
   const high = (values: number[]): number =>
     values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
@@ -134,8 +136,8 @@ function summary({ trace }: DebriefFacts): string {
   return say('debrief.traceSummary', {
     lowV: fixed(low(senses), 1),
     highV: fixed(high(senses), 1),
-    lowHg: fixed(low(vacua), 1),
-    highHg: fixed(high(vacua), 1),
+    low: fixed(shownVacuum(low(vacua)), 1),
+    high: vacuum(high(vacua)),
     minutes: fixed(ticksToSeconds(trace.at(-1)?.tick ?? 0) / 60, 1),
   });
 }

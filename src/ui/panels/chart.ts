@@ -22,11 +22,17 @@ export function chartInk(element: Element): ChartInk {
   };
 }
 
+/** The vacuum scale reaches at least so far, kPa: 5 inHg, so that the breath of a seal is not blown up to fill the chart. */
+export const LEAST_SPAN_KPA = 16.93;
+
 interface TwoCurves {
   readonly width: number;
   readonly height: number;
   readonly voltsLabel: string;
   readonly vacuumLabel: string;
+  readonly vacuumUnit: string;
+  /** The vacuum scale reaches at least so far, in its unit. */
+  readonly vacuumSpan: number;
   /** In the legend. */
   readonly timeLabel?: string;
   readonly ink: ChartInk;
@@ -52,13 +58,23 @@ export function twoCurves(options: TwoCurves): uPlot.Options {
       },
       p: {
         auto: true,
-        range: (_u, min, max) => [Math.min(0, min ?? 0), Math.max(5, Math.ceil((max ?? 5) * 1.15))],
+        range: (_u, min, max) => [
+          Math.min(0, min ?? 0),
+          Math.max(options.vacuumSpan, Math.ceil((max ?? 0) * 1.15)),
+        ],
       },
     },
     axes: [
       { ...axis, size: 28, grid: { show: false }, values: (_u, ticks) => ticks.map(minutesAndSeconds) },
       { ...axis, ...unit('V', ink.live), scale: 'v', size: 34, grid: { stroke: ink.grid, width: 1 } },
-      { ...axis, ...unit('inHg', ink.vacuum), scale: 'p', side: 1, size: 34, grid: { show: false } },
+      {
+        ...axis,
+        ...unit(options.vacuumUnit, ink.vacuum),
+        scale: 'p',
+        side: 1,
+        size: 34,
+        grid: { show: false },
+      },
     ],
     series: [
       {

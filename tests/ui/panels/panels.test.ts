@@ -64,8 +64,8 @@ describe('the service data', () => {
     expect(serviceTools.otherLines.supply.value).toBe(
       `${NOMINAL.supplyVolts} V, limits at ${NOMINAL.supplyLimitAmps} A`,
     );
-    expect(serviceTools.vacuumLines.pump.value).toBe(`${NOMINAL.pumpStrokeM3 * 1e6} mL a stroke`);
-    expect(service.valueLines.coil.value).toBe(`${NOMINAL.coilOhmsAt20C} Ω at 20 °C`);
+    expect(serviceTools.vacuumLines.pump.value).toContain(`|${NOMINAL.pumpStrokeM3 * 1e6} mL] a stroke`);
+    expect(service.valueLines.coil.value).toBe(`${NOMINAL.coilOhmsAt20C} Ω at [68 °F|20 °C]`);
     expect(service.valueLines.driver.value).toContain(`${NOMINAL.driverLimitAmps} A`);
   });
 });

@@ -9,14 +9,14 @@ export const circuits: Readonly<Record<string, string>> = {
     'Preferir una lectura bajo carga a los ohmios y a una lámpara.',
   "Name both ends of every reading, and know what a change of the black lead's place hides.":
     'Nombrar los dos extremos de cada lectura, y saber qué oculta un cambio de lugar de la punta negra.',
-  'Truck 14, petrol utility truck, Harrow Point Water District (invented), 96 600 miles':
-    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), 96 600 millas',
+  'Truck 14, petrol utility truck, Harrow Point Water District (invented), [96 600 miles|155 450 km]':
+    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [96 600 millas|155 450 km]',
   'Yellow lamp on again, two weeks after the last visit. The fleet office has a quote for a controller on the desk, 720 dollars, and wants a second opinion before it pays.':
     'Luz amarilla encendida otra vez, dos semanas después de la última visita. La oficina de la flota tiene en el escritorio una cotización de un módulo de control, 720 dólares, y quiere una segunda opinión antes de pagar.',
   'Autumn, left front wing and its brackets renewed after a slide on ice.':
     'Otoño, salpicadera delantera izquierda y sus soportes renovados después de un patinazo en hielo.',
-  'First visit, leak detection pump renewed on suspicion. The lamp came back after some 150 miles.':
-    'Primera visita, bomba de detección de fugas renovada por sospecha. La luz volvió después de unas 150 millas.',
+  'First visit, leak detection pump renewed on suspicion. The lamp came back after some [150 miles|240 km].':
+    'Primera visita, bomba de detección de fugas renovada por sospecha. La luz volvió después de unas [150 millas|240 km].',
   'Second visit, sense measured at the plug, key on. 9 V at rest, next to nothing under vacuum, 9 V on release. Note in the margin, "Circuit good, must be the controller."':
     'Segunda visita, señal medida en el conector, llave en ON. 9 V en reposo, casi nada con vacío, 9 V al soltarlo. Nota al margen: "Circuito bueno, debe ser el módulo de control."',
   'Hoses and cap looked at, nothing found.': 'Mangueras y tapón revisados a la vista, no se halló nada.',
@@ -30,16 +30,16 @@ export const circuits: Readonly<Record<string, string>> = {
   'Judge the unit by itself, with the plug parted, before you judge its wiring.':
     'Juzgar la unidad sola, con el conector desconectado, antes de juzgar su cableado.',
   'Order only what a reading convicts.': 'Pedir solo lo que una lectura señala.',
-  'Truck 14, petrol utility truck, Harrow Point Water District (invented), 126 050 miles':
-    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), 126 050 millas',
+  'Truck 14, petrol utility truck, Harrow Point Water District (invented), [126 050 miles|202 850 km]':
+    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [126 050 millas|202 850 km]',
   'Yellow lamp on again. It has to be on the road by Friday for the hydrant inspection. The driver smells no fuel. The fleet office asks whether it should order a second leak detection pump.':
     'Luz amarilla encendida otra vez. Tiene que estar en la carretera el viernes para la inspección de hidrantes. El conductor no huele combustible. La oficina de la flota pregunta si debe pedir una segunda bomba de detección de fugas.',
   'Last winter, radiator support and front wiring cover repaired after a gatepost was hit.':
     'Invierno pasado, soporte del radiador y cubierta del cableado delantero reparados después de golpear un poste de portón.',
-  'May, leak detection pump renewed by another shop, untested. The lamp came back after some 190 miles.':
-    'Mayo, bomba de detección de fugas renovada por otro taller, sin probar. La luz volvió después de unas 190 millas.',
-  'June, canister hose renewed. The lamp came back after some 230 miles.':
-    'Junio, manguera del cánister renovada. La luz volvió después de unas 230 millas.',
+  'May, leak detection pump renewed by another shop, untested. The lamp came back after some [190 miles|310 km].':
+    'Mayo, bomba de detección de fugas renovada por otro taller, sin probar. La luz volvió después de unas [190 millas|310 km].',
+  'June, canister hose renewed. The lamp came back after some [230 miles|370 km].':
+    'Junio, manguera del cánister renovada. La luz volvió después de unas [230 millas|370 km].',
   'Filler cap and air filter looked at, both good.':
     'Tapón de llenado y filtro de aire revisados a la vista, los dos buenos.',
   'Nothing was measured, as far as the papers show.': 'No se midió nada, hasta donde muestran los papeles.',
@@ -54,8 +54,8 @@ export const circuits: Readonly<Record<string, string>> = {
     'Escuchar la unidad sola, por el conector desconectado, antes de juzgar lo que la alimenta.',
   'Look for what could have caused the damage before you put in a new part.':
     'Buscar qué pudo causar el daño antes de poner una parte nueva.',
-  'Truck 14, petrol utility truck, Harrow Point Water District (invented), 71 300 miles':
-    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), 71 300 millas',
+  'Truck 14, petrol utility truck, Harrow Point Water District (invented), [71 300 miles|114 750 km]':
+    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [71 300 millas|114 750 km]',
   "Yellow lamp on since the truck came back from the sign fitter's. Runs well, starts well. The district wants it for the night crew at Sill Lane, and asks whether the quote for a leak detection pump is right.":
     'Luz amarilla encendida desde que el camión volvió del taller de rótulos. Marcha bien, arranca bien. El distrito lo quiere para la cuadrilla nocturna en Sill Lane, y pregunta si la cotización de una bomba de detección de fugas está bien.',
   'Spring, timing belt, water pump and all fluids. No complaint afterwards.':

@@ -9,10 +9,10 @@ export const circuitsMore: Readonly<Record<string, string>> = {
     'Mover un tramo del arnés a la vez, y decir cuál responde.',
   'Narrow a bad stretch down by the gentlest means before you blame the whole of it.':
     'Acotar un tramo malo con el medio más suave antes de culparlo entero.',
-  'Truck 14, petrol utility truck, Harrow Point Water District (invented), 112 700 miles':
-    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), 112 700 millas',
-  'Lamp comes on at the quarry intake, nine miles of washboard. On the town rounds it went out by itself twice. The driver has learnt to live with it, the emissions office has not.':
-    'La luz se enciende en la toma de la cantera, nueve millas de camino ondulado. En las rondas por la ciudad se apagó sola dos veces. El conductor aprendió a vivir con ella; la oficina de emisiones no.',
+  'Truck 14, petrol utility truck, Harrow Point Water District (invented), [112 700 miles|181 350 km]':
+    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [112 700 millas|181 350 km]',
+  'Lamp comes on at the quarry intake, [nine miles|15 km] of washboard. On the town rounds it went out by itself twice. The driver has learnt to live with it, the emissions office has not.':
+    'La luz se enciende en la toma de la cantera, [nueve millas|15 km] de camino ondulado. En las rondas por la ciudad se apagó sola dos veces. El conductor aprendió a vivir con ella; la oficina de emisiones no.',
   'May, two shops. "No fault found" on both sheets. Codes cleared each time.':
     'Mayo, dos talleres. "No se halló falla" en las dos hojas. Códigos borrados cada vez.',
   'June, leak detection pump exchanged for a used one on trial, plug measured. Exchanged back.':
@@ -31,14 +31,14 @@ export const circuitsMore: Readonly<Record<string, string>> = {
     'Probar cada herramienta antes de confiar en lo que dice de una parte.',
   'Give the verdict that the readings carry, whatever the sheet says.':
     'Dar el veredicto que las lecturas sostienen, diga lo que diga la hoja.',
-  'Truck 14, petrol utility truck, Harrow Point Water District (invented), 91 400 miles':
-    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), 91 400 millas',
+  'Truck 14, petrol utility truck, Harrow Point Water District (invented), [91 400 miles|147 100 km]':
+    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [91 400 millas|147 100 km]',
   'The district plans to have the leak detection pump renewed with the yearly inspection, on the word of the sheet. The driver has nothing to report. Please confirm, then fit the unit that lies on the shelf.':
     'El distrito piensa renovar la bomba de detección de fugas con la inspección anual, por lo que dice la hoja. El conductor no tiene nada que informar. Favor de confirmar, y luego instalar la unidad que está en la repisa.',
   'Summer, lamp on with P0455. Canister hose found off its barb and put back, new clamp. Code cleared.':
     'Verano, luz encendida con P0455. Manguera del cánister hallada fuera de su espiga y puesta de nuevo, abrazadera nueva. Código borrado.',
-  'The lamp has stayed out since, for some 700 miles.':
-    'Desde entonces la luz ha seguido apagada, unas 700 millas.',
+  'The lamp has stayed out since, for some [700 miles|1130 km].':
+    'Desde entonces la luz ha seguido apagada, unas [700 millas|1130 km].',
   'Inspection, Tuesday. P2400 read while the plug lay parted with the key on. Plug mated, code cleared, not seen again.':
     'Inspección, martes. P2400 leído mientras el conector estaba desconectado con la llave en ON. Conector conectado, código borrado, no se vio más.',
   'Inspection, Tuesday. Unit tested here by hand pump. Sheet says, "Drawn down, gone in a minute. Does not hold."':
@@ -56,8 +56,8 @@ export const circuitsMore: Readonly<Record<string, string>> = {
     'Seguir un comando desde donde se da hasta donde debe llegar.',
   'Convict an item by what goes in and what does not come out, with everything around it proven sound.':
     'Señalar una parte por lo que entra y lo que no sale, con todo a su alrededor demostrado sano.',
-  'Truck 14, petrol utility truck, Harrow Point Water District (invented), 104 900 miles':
-    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), 104 900 millas',
+  'Truck 14, petrol utility truck, Harrow Point Water District (invented), [104 900 miles|168 800 km]':
+    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [104 900 millas|168 800 km]',
   'Lamp on, same code as in March. The district has paid for one leak detection pump already and will not pay for another without a reading that shows why.':
     'Luz encendida, el mismo código que en marzo. El distrito ya pagó una bomba de detección de fugas y no pagará otra sin una lectura que muestre por qué.',
   'March, code found at the yearly inspection. Fuse found whole.':

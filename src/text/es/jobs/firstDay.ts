@@ -12,14 +12,14 @@ export const firstDay: Readonly<Record<string, string>> = {
     'Descartar y señalar sospechosos con anotaciones del registro.',
   "Try a new unit on the bench, test it again as fitted, and have the truck's own monitor pass.":
     'Probar una unidad nueva en el banco, probarla otra vez ya instalada, y hacer que el propio monitor del camión apruebe.',
-  'Truck 14, petrol utility truck, Harrow Point Water District (invented), 118 400 miles':
-    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), 118 400 millas',
+  'Truck 14, petrol utility truck, Harrow Point Water District (invented), [118 400 miles|190 550 km]':
+    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [118 400 millas|190 550 km]',
   'The yellow lamp came on again on Tuesday, eleven days after it was put out. The driver notices nothing else. The truck is needed for meter reading on Thursday.':
     'La luz amarilla se encendió otra vez el martes, once días después de que se apagó. El conductor no nota nada más. El camión se necesita el jueves para leer medidores.',
-  'Filler cap renewed in spring. The lamp came back after some 300 miles.':
-    'Tapón de llenado renovado en primavera. La luz volvió después de unas 300 millas.',
-  'All three hoses at the leak detection pump renewed last month. The lamp came back after some 240 miles.':
-    'Las tres mangueras de la bomba de detección de fugas renovadas el mes pasado. La luz volvió después de unas 240 millas.',
+  'Filler cap renewed in spring. The lamp came back after some [300 miles|480 km].':
+    'Tapón de llenado renovado en primavera. La luz volvió después de unas [300 millas|480 km].',
+  'All three hoses at the leak detection pump renewed last month. The lamp came back after some [240 miles|390 km].':
+    'Las tres mangueras de la bomba de detección de fugas renovadas el mes pasado. La luz volvió después de unas [240 millas|390 km].',
   'Smoke test by the day shift last week, air hose plugged. No smoke seen anywhere on the truck.':
     'Prueba de humo del turno de día la semana pasada, manguera de aire con tapón. No se vio humo en ningún lugar del camión.',
   'Note of the day shift, "Probably the pump. Prove it before you order it."':

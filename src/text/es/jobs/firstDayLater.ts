@@ -15,12 +15,12 @@ export const firstDayLater: Readonly<Record<string, string>> = {
   'The pump goes on the canister port.': 'La bomba va en el puerto del cánister.',
   "Put the pump's hose on the canister port. Turn its clamp hand tight.":
     'Ponga la manguera de la bomba en el puerto del cánister. Apriete su abrazadera a mano.',
-  'Draw vacuum and watch the meter. A good switch closes well under 5 inHg and pulls the sense voltage to almost nothing. Still 9 volts? Write it down.':
-    'Haga vacío y observe el multímetro. Un interruptor bueno cierra bastante antes de 5 inHg y lleva el voltaje de señal a casi nada. ¿Todavía 9 voltios? Anótelo.',
-  'Stroke until the gauge stands at 5 inHg or more. Let the reading settle. Log it with the vacuum standing.':
-    'Bombee hasta que el vacuómetro marque 5 inHg o más. Deje que la lectura se estabilice. Anótela con el vacío puesto.',
-  'Draw on to 15 inHg and leave it for 20 seconds. A leaking unit would show it here.':
-    'Siga hasta 15 inHg y déjelo 20 segundos. Una unidad que fuga lo mostraría aquí.',
+  'Draw vacuum and watch the meter. A good switch closes well under [5 inHg|17 kPa] and pulls the sense voltage to almost nothing. Still 9 volts? Write it down.':
+    'Haga vacío y observe el multímetro. Un interruptor bueno cierra bastante antes de [5 inHg|17 kPa] y lleva el voltaje de señal a casi nada. ¿Todavía 9 voltios? Anótelo.',
+  'Stroke until the gauge stands at [5 inHg|17 kPa] or more. Let the reading settle. Log it with the vacuum standing.':
+    'Bombee hasta que el vacuómetro marque [5 inHg|17 kPa] o más. Deje que la lectura se estabilice. Anótela con el vacío puesto.',
+  'Draw on to [15 inHg|51 kPa] and leave it for 20 seconds. A leaking unit would show it here.':
+    'Siga hasta [15 inHg|51 kPa] y déjelo 20 segundos. Una unidad que fuga lo mostraría aquí.',
   'Two or three more full strokes. Then hands off for 20 seconds.':
     'Dos o tres carreras completas más. Luego 20 segundos sin tocar nada.',
   'It holds. So nothing on the canister side of the unit leaks. Write it down.':
@@ -32,8 +32,8 @@ export const firstDayLater: Readonly<Record<string, string>> = {
     'Abra el alivio, deje que el multímetro se estabilice, anote la lectura.',
   'Once is not proof. Do it twice more, and let the vacuum off each time.':
     'Una vez no es prueba. Hágalo dos veces más, y suelte el vacío cada vez.',
-  'Shut the release, stroke past 5 inHg, let the meter settle, open the release. Twice.':
-    'Cierre el alivio, bombee más allá de 5 inHg, deje que el multímetro se estabilice, abra el alivio. Dos veces.',
+  'Shut the release, stroke past [5 inHg|17 kPa], let the meter settle, open the release. Twice.':
+    'Cierre el alivio, bombee más allá de [5 inHg|17 kPa], deje que el multímetro se estabilice, abra el alivio. Dos veces.',
   'Three times the same. Write it down.': 'Tres veces lo mismo. Anótelo.',
   'To the controller a broken sense wire looks like a switch that stays open. But you read 9 volts at cavity 3, and they came through that wire. So it is whole. Clear it.':
     'Para el módulo de control, un cable de señal roto se ve como un interruptor que sigue abierto. Pero usted leyó 9 voltios en la cavidad 3, y llegaron por ese cable. Así que está entero. Descártelo.',
@@ -68,8 +68,8 @@ export const firstDayLater: Readonly<Record<string, string>> = {
     'Punta roja en el terminal 3 de la unidad, punta negra en el terminal 2. Deje que la lectura se estabilice y anótela.',
   'Draw vacuum. A good switch closes, and nothing is left but the ohms of your leads.':
     'Haga vacío. Un interruptor bueno cierra, y no quedan más que los ohmios de sus puntas.',
-  'Stroke to 5 inHg or more, let the reading settle, log it.':
-    'Bombee hasta 5 inHg o más, deje que la lectura se estabilice, anótela.',
+  'Stroke to [5 inHg|17 kPa] or more, let the reading settle, log it.':
+    'Bombee hasta [5 inHg|17 kPa] o más, deje que la lectura se estabilice, anótela.',
   "So that is what good looks like. Let the vacuum off and put the truck's own unit back in its place.":
     'Así se ve una buena. Suelte el vacío y regrese a su lugar la unidad del propio camión.',
   "Open the release, then shut it. Lift the meter leads. Take pump hose and cap off. Put the truck's unit back.":

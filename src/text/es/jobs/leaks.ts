@@ -8,16 +8,16 @@ export const leaks: Readonly<Record<string, string>> = {
   'Let the gauge and the meter speak together.': 'Dejar que el vacuómetro y el multímetro hablen juntos.',
   'Cite a reading that a good unit could not have given.':
     'Citar una lectura que una unidad buena no pudo haber dado.',
-  'Truck 14, petrol utility truck, Harrow Point Water District (invented), 121 900 miles':
-    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), 121 900 millas',
+  'Truck 14, petrol utility truck, Harrow Point Water District (invented), [121 900 miles|196 200 km]':
+    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [121 900 millas|196 200 km]',
   'Yellow lamp on, nothing else. It has been put out three times since June. Each time it stayed out for one to two weeks of pump-station rounds, then it came back with the same code. The district asks for an end to it.':
     'Luz amarilla encendida, nada más. Se ha apagado tres veces desde junio. Cada vez siguió apagada de una a dos semanas de rondas por las estaciones de bombeo, y luego volvió con el mismo código. El distrito pide que esto termine.',
-  'June, filler cap renewed. The lamp came back after some 280 miles.':
-    'Junio, tapón de llenado renovado. La luz volvió después de unas 280 millas.',
-  'July, canister hose and air hose renewed. The lamp came back after some 310 miles.':
-    'Julio, manguera del cánister y manguera de aire renovadas. La luz volvió después de unas 310 millas.',
-  'August, engine vacuum hose renewed, all clamps new. The lamp came back after some 260 miles.':
-    'Agosto, manguera de vacío del motor renovada, todas las abrazaderas nuevas. La luz volvió después de unas 260 millas.',
+  'June, filler cap renewed. The lamp came back after some [280 miles|450 km].':
+    'Junio, tapón de llenado renovado. La luz volvió después de unas [280 millas|450 km].',
+  'July, canister hose and air hose renewed. The lamp came back after some [310 miles|500 km].':
+    'Julio, manguera del cánister y manguera de aire renovadas. La luz volvió después de unas [310 millas|500 km].',
+  'August, engine vacuum hose renewed, all clamps new. The lamp came back after some [260 miles|420 km].':
+    'Agosto, manguera de vacío del motor renovada, todas las abrazaderas nuevas. La luz volvió después de unas [260 millas|420 km].',
   "August, smoke test with the air hose plugged and the pump's ports clamped off. No smoke seen.":
     'Agosto, prueba de humo con tapón en la manguera de aire y los puertos de la bomba cerrados. No se vio humo.',
   'Canister dry, no fuel in it. Filter on the air hose clean.':
@@ -35,8 +35,8 @@ export const leaks: Readonly<Record<string, string>> = {
     'Usar bien el humo a baja presión, con gas inerte y con la ventilación cerrada.',
   "Prove a repair of the vapour side by the controller's own monitor, on the road.":
     'Demostrar una reparación del lado de vapor con el propio monitor del módulo de control, en la carretera.',
-  'Truck 14, petrol utility truck, Harrow Point Water District (invented), 78 050 miles':
-    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), 78 050 millas',
+  'Truck 14, petrol utility truck, Harrow Point Water District (invented), [78 050 miles|125 600 km]':
+    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [78 050 millas|125 600 km]',
   'Yellow lamp on for the third week. The driver parks it beside the pump house door and thinks that he smells petrol there on warm afternoons. The smell is gone by morning.':
     'Luz amarilla encendida por tercera semana. El conductor lo estaciona junto a la puerta de la casa de bombas y cree que ahí huele a gasolina en las tardes calurosas. En la mañana ya no huele.',
   'Two weeks ago, hoses and filler cap looked at by the driver. Nothing found.':

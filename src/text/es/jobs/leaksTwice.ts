@@ -9,8 +9,8 @@ export const leaksTwice: Readonly<Record<string, string>> = {
     'Buscar la causa detrás de una parte que falla dos veces.',
   'Let the monitor run often enough on the road to show that the repair lasts.':
     'Dejar que el monitor corra en la carretera las veces suficientes para mostrar que la reparación dura.',
-  'Truck 14, petrol utility truck, Harrow Point Water District (invented), 141 500 miles':
-    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), 141 500 millas',
+  'Truck 14, petrol utility truck, Harrow Point Water District (invented), [141 500 miles|227 700 km]':
+    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [141 500 millas|227 700 km]',
   'The lamp is on again. Two units this year, both new, both from the dealer. The district asks for a third one free of charge, and wants it in writing that the first two were faulty.':
     'La luz está encendida otra vez. Dos unidades este año, las dos nuevas, las dos de la agencia. El distrito pide una tercera sin cargo, y quiere por escrito que las dos primeras eran defectuosas.',
   'January, lamp on. Unit renewed, tested after fitting, passed. Lamp out.':
@@ -33,22 +33,22 @@ export const leaksTwice: Readonly<Record<string, string>> = {
   'Take a small reading slowly, and more than once.': 'Tomar una lectura pequeña despacio, y más de una vez.',
   'Ask what a monitor measures before you believe the name of its code.':
     'Preguntar qué mide un monitor antes de creer el nombre de su código.',
-  'Truck 14, petrol utility truck, Harrow Point Water District (invented), 133 200 miles':
-    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), 133 200 millas',
+  'Truck 14, petrol utility truck, Harrow Point Water District (invented), [133 200 miles|214 350 km]':
+    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [133 200 millas|214 350 km]',
   'Lamp on, same code since February. The district has spent more on the search than a leak could cost. It wants either the cause or a letter that says there is none.':
     'Luz encendida, el mismo código desde febrero. El distrito ha gastado en la búsqueda más de lo que una fuga podría costar. Quiere la causa, o una carta que diga que no hay ninguna.',
-  'February, filler cap and canister hose renewed on suspicion. The lamp came back after some 170 miles.':
-    'Febrero, tapón de llenado y manguera del cánister renovados por sospecha. La luz volvió después de unas 170 millas.',
+  'February, filler cap and canister hose renewed on suspicion. The lamp came back after some [170 miles|270 km].':
+    'Febrero, tapón de llenado y manguera del cánister renovados por sospecha. La luz volvió después de unas [170 millas|270 km].',
   'March, smoke test of the whole system, air hose plugged. No smoke anywhere, the flow ball sank to the bottom.':
     'Marzo, prueba de humo de todo el sistema, manguera de aire con tapón. Humo en ningún lado, la bolita de flujo bajó hasta el fondo.',
-  'April, unit tested by hand pump. Holds 15 inHg, switch makes, switch lets go. Sheet says, "Unit good."':
-    'Abril, unidad probada con bomba de vacío manual. Retiene 15 inHg, el interruptor cierra, el interruptor abre. La hoja dice: "Unidad buena."',
-  'April, tank seal and canister renewed. The lamp came back after some 160 miles.':
-    'Abril, sello del tanque y cánister renovados. La luz volvió después de unas 160 millas.',
+  'April, unit tested by hand pump. Holds [15 inHg|51 kPa], switch makes, switch lets go. Sheet says, "Unit good."':
+    'Abril, unidad probada con bomba de vacío manual. Retiene [15 inHg|51 kPa], el interruptor cierra, el interruptor abre. La hoja dice: "Unidad buena."',
+  'April, tank seal and canister renewed. The lamp came back after some [160 miles|260 km].':
+    'Abril, sello del tanque y cánister renovados. La luz volvió después de unas [160 millas|260 km].',
   'May, controller reads the same sense voltage as the meter. Nothing to complain of.':
     'Mayo, el módulo de control lee el mismo voltaje de señal que el multímetro. Nada que reclamar.',
-  'The vacuum switch closes where it should, near 10 inH2O, and opens again almost at the same point, where it should let the vacuum fall by more than two inches first. The monitor measures the time from the one point to the other. On a system as tight as any, that way is now so short that the ordinary seep of a sound truck walks it in half a minute, and the controller calls that a leak. No gauge for 30 inHg can show it. The two points lie closer than the width of its needle. Through the jar, with quarter strokes and the bleed hardly open, the water column shows them one after the other. Everyone who said that there is no leak was right.':
-    'El interruptor de vacío cierra donde debe, cerca de 10 inH2O, y abre otra vez casi en el mismo punto, cuando primero debería dejar bajar el vacío más de dos pulgadas. El monitor mide el tiempo de un punto al otro. En un sistema tan sellado como el mejor, ese camino es ahora tan corto que la pérdida normal de un camión sano lo recorre en medio minuto, y el módulo de control llama fuga a eso. Ningún vacuómetro de 30 inHg puede mostrarlo. Los dos puntos están más cerca que el ancho de su aguja. A través del frasco, con cuartos de carrera y el sangrado apenas abierto, la columna de agua los muestra uno tras otro. Todos los que dijeron que no hay fuga tenían razón.',
+  'The vacuum switch closes where it should, near [10 inH2O|25 hPa], and opens again almost at the same point, where it should let the vacuum fall by more than [two inches of water|5 hPa] first. The monitor measures the time from the one point to the other. On a system as tight as any, that way is now so short that the ordinary seep of a sound truck walks it in half a minute, and the controller calls that a leak. No gauge for [30 inHg|100 kPa] can show it. The two points lie closer than the width of its needle. Through the jar, with quarter strokes and the bleed hardly open, the water column shows them one after the other. Everyone who said that there is no leak was right.':
+    'El interruptor de vacío cierra donde debe, cerca de [10 inH2O|25 hPa], y abre otra vez casi en el mismo punto, cuando primero debería dejar bajar el vacío más de [dos pulgadas de agua|5 hPa]. El monitor mide el tiempo de un punto al otro. En un sistema tan sellado como el mejor, ese camino es ahora tan corto que la pérdida normal de un camión sano lo recorre en medio minuto, y el módulo de control llama fuga a eso. Ningún vacuómetro de [30 inHg|100 kPa] puede mostrarlo. Los dos puntos están más cerca que el ancho de su aguja. A través del frasco, con cuartos de carrera y el sangrado apenas abierto, la columna de agua los muestra uno tras otro. Todos los que dijeron que no hay fuga tenían razón.',
   'Another code this time': 'Esta vez, otro código',
   'In spring it was a small leak that nobody found, and then it went away. Now there is a circuit code. Mend it, prove it, and do not be surprised too early.':
     'En primavera fue una fuga pequeña que nadie halló, y luego se fue. Ahora hay un código de circuito. Repárelo, demuéstrelo, y no se sorprenda antes de tiempo.',
@@ -58,8 +58,8 @@ export const leaksTwice: Readonly<Record<string, string>> = {
     'Preguntar de cada código qué le impide ver al módulo de control.',
   'Read pending codes after the drive, and finish the job that they begin.':
     'Leer los códigos pendientes después del viaje, y terminar el trabajo que ellos empiezan.',
-  'Truck 14, petrol utility truck, Harrow Point Water District (invented), 128 300 miles':
-    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), 128 300 millas',
+  'Truck 14, petrol utility truck, Harrow Point Water District (invented), [128 300 miles|206 500 km]':
+    'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [128 300 millas|206 500 km]',
   'Lamp on since the last days of October. Otherwise the truck is as it was. The district would like to see the lamp out for once and to have it stay out.':
     'Luz encendida desde los últimos días de octubre. Por lo demás, el camión está como estaba. El distrito quisiera ver la luz apagada por una vez, y que siga apagada.',
   'March, lamp on with P0442. Hoses and cap looked at, code cleared.':

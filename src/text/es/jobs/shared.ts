@@ -8,8 +8,8 @@ export const shared: Readonly<Record<string, string>> = {
   'Key off before the plug is parted or mated.': 'Llave en OFF antes de desconectar o conectar el conector.',
   'Never put 12 V on cavity 3 with the plug mated. That wire ends inside the controller.':
     'Nunca ponga 12 V en la cavidad 3 con el conector conectado. Ese cable termina dentro del módulo de control.',
-  'Never more than 22 inHg on this unit. Never more than 14 inH2O on the canister or the tank.':
-    'Nunca más de 22 inHg en esta unidad. Nunca más de 14 inH2O en el cánister o el tanque.',
+  'Never more than [22 inHg|74 kPa] on this unit. Never more than [14 inH2O|3.5 kPa] on the canister or the tank.':
+    'Nunca más de [22 inHg|74 kPa] en esta unidad. Nunca más de [14 inH2O|3.5 kPa] en el cánister o el tanque.',
   "On a real truck the vehicle's service information, local codes and the shop's licensed technician come first.":
     'En un camión real van primero la información de servicio del vehículo, los códigos locales y el técnico con licencia del taller.',
   'Smoke with inert gas only, never with shop air. Plug the air hose first.':
