@@ -1,7 +1,7 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import type { Settings } from '../platform/browser/settings.ts';
 import { cssProperties } from '../ui/theme/cssProperties.ts';
-import type { ThemeName } from '../ui/theme/tokens.ts';
+import { type ThemeName, tokensOf } from '../ui/theme/tokens.ts';
 
 /** A media query as a signal. */
 export function media(query: string): ReadonlySignal<boolean> {
@@ -36,6 +36,7 @@ export function followTheme(settings: ReadonlySignal<Settings>): ReadonlySignal<
     for (const [property, value] of Object.entries(cssProperties(name.value))) {
       root.style.setProperty(property, value);
     }
+    document.querySelector('meta[name="theme-color"]')?.setAttribute('content', tokensOf(name.value).paper);
     root.style.colorScheme = name.value === 'shop-floor' ? 'dark' : 'light';
     root.dataset['theme'] = name.value;
   });
