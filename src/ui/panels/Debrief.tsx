@@ -23,8 +23,7 @@ import { LogTable } from './LogTable.tsx';
 import { OpeningHeading } from './OpeningHeading.tsx';
 import type { ReplayDesk } from './ReplayDesk.ts';
 import type { Shop } from './Shop.ts';
-import './debriefCharts.css';
-import './debriefReplay.css';
+import './debriefSheets.css';
 
 interface DebriefProps {
   readonly desk: Desk;

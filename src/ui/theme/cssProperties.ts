@@ -1,3 +1,4 @@
+import { PAGE_SCALE } from './pageScale.ts';
 import { type ThemeName, tokensOf } from './tokens.ts';
 import { FONTS } from './type.ts';
 
@@ -5,11 +6,19 @@ function kebab(name: string): string {
   return name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 }
 
-/** The theme as CSS custom properties: `--kg-paper`, `--kg-ink-soft`, …, `--kg-font-heading`. */
+type Property = readonly [name: string, value: string];
+
+function scaleProperties(): readonly Property[] {
+  return Object.entries(PAGE_SCALE).flatMap(([scale, steps]) =>
+    Object.entries(steps).map(([step, value]): Property => [`--kg-${scale}-${step}`, value]),
+  );
+}
+
+/** The theme as CSS custom properties: `--kg-paper`, `--kg-ink-soft`, …, `--kg-font-heading`, `--kg-space-4`, `--kg-line-part`. */
 export function cssProperties(name: ThemeName): Readonly<Record<string, string>> {
   const colours = Object.entries(tokensOf(name)).map(([key, value]) => [`--kg-${kebab(key)}`, value]);
   const fonts = Object.entries(FONTS).map(([key, value]) => [`--kg-font-${kebab(key)}`, value]);
-  return Object.fromEntries([...colours, ...fonts]);
+  return Object.fromEntries([...colours, ...fonts, ...scaleProperties()]);
 }
 
 /** The theme as one CSS rule for a selector such as `:root` or `[data-theme="shop-floor"]`. */

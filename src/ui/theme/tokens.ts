@@ -83,7 +83,7 @@ const SHOP_FLOOR: Tokens = {
   plum: '#5A4A5E',
   live: '#FF8A70',
   vacuum: '#7FB6E8',
-  vacuumTint: '#3E6C94',
+  vacuumTint: '#3A668C',
   act: '#4CC9BF',
   onAct: '#0E1518',
   lcd: '#B9C6AD',

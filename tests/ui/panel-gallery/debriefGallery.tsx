@@ -1,13 +1,7 @@
 import { signal } from '@preact/signals';
 import { render } from 'preact';
 import '../../../assets/fonts/fonts.css';
-import '../../../src/ui/panels/base.css';
-import '../../../src/ui/panels/board.css';
-import '../../../src/ui/panels/bench.css';
-import '../../../src/ui/panels/instruments.css';
-import '../../../src/ui/panels/dialogs.css';
-import '../../../src/ui/panels/debrief.css';
-import '../../../src/ui/panels/suspects.css';
+import '../../../src/ui/panels/styles.css';
 import { WorldReplay } from '../../../src/app/replay/WorldReplay.ts';
 import { secondsToTicks } from '../../../src/base/ticks.ts';
 import { InsideView } from '../../../src/ui/inside/InsideView.tsx';

@@ -1,14 +1,7 @@
 import { signal } from '@preact/signals';
 import { render } from 'preact';
 import '../../../assets/fonts/fonts.css';
-import '../../../src/ui/panels/base.css';
-import '../../../src/ui/panels/board.css';
-import '../../../src/ui/panels/bench.css';
-import '../../../src/ui/panels/instruments.css';
-import '../../../src/ui/panels/dialogs.css';
-import '../../../src/ui/panels/suspects.css';
-import '../../../src/ui/panels/debrief.css';
-import '../../../src/ui/panels/coach.css';
+import '../../../src/ui/panels/styles.css';
 import { BenchScreen } from '../../../src/ui/panels/BenchScreen.tsx';
 import type { ReaderPage } from '../../../src/ui/panels/ReaderPanel.tsx';
 import type { Shop } from '../../../src/ui/panels/Shop.ts';
@@ -67,6 +60,7 @@ function Gallery() {
       }}
       readerPage={readerPage}
       onSettings={() => {}}
+      onUndo={() => {}}
       onShortcuts={() => {}}
     />
   );
