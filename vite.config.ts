@@ -3,28 +3,44 @@ import { join } from 'node:path';
 import preact from '@preact/preset-vite';
 import type { Plugin } from 'vite';
 import { configDefaults, defineConfig } from 'vitest/config';
+import { offlineProgram } from './src/platform/node/offline/offlineProgram.ts';
 import { scenarioProblemLine } from './src/text/cli.ts';
 import { say } from './src/text/translate.ts';
+import { boardCardOf } from './src/training/scenario/BoardCard.ts';
 import { buildScenarioBundle, type SameIdProblem } from './src/training/scenario/buildScenarioBundle.ts';
 import type { ScenarioProblem } from './src/training/scenario/ScenarioProblem.ts';
+import { tokensOf } from './src/ui/theme/tokens.ts';
 
 const SCENARIOS = 'virtual:scenarios';
+const SCENARIO = 'virtual:scenario/';
 
-/** The scenario files as one module of public cards and sealed contents. A broken file fails the build with its sentences. */
+/**
+ * The scenario files: what the board shows of each in one module, and each sealed in a module of its own, fetched when its
+ * job is opened. A broken file fails the build with its sentences.
+ */
 function sealedScenarios(): Plugin {
   const folder = join(import.meta.dirname, 'scenarios');
   return {
     name: 'sealed-scenarios',
-    resolveId: (id) => (id === SCENARIOS ? `\0${SCENARIOS}` : undefined),
+    resolveId: (id) => (id === SCENARIOS || id.startsWith(SCENARIO) ? `\0${id}` : undefined),
     load(id) {
-      if (id !== `\0${SCENARIOS}`) return;
+      if (id !== `\0${SCENARIOS}` && !id.startsWith(`\0${SCENARIO}`)) return;
       const names = readdirSync(folder).filter((name) => name.endsWith('.yaml'));
       for (const name of names) this.addWatchFile(join(folder, name));
       const bundle = buildScenarioBundle(
         names.map((name) => ({ name, text: readFileSync(join(folder, name), 'utf8') })),
       );
       if (!bundle.ok) this.error(bundle.error.map(problemLine).join('\n'));
-      return `export const scenarios = ${JSON.stringify(bundle.value)};`;
+      const one = bundle.value.find(({ card }) => id === `\0${SCENARIO}${card.id}`);
+      if (one !== undefined) return `export const scenario = ${JSON.stringify(one)};`;
+      if (id !== `\0${SCENARIOS}`) this.error(`no scenario has the id of ${id}`);
+      const fetchers = bundle.value.map(
+        ({ card }) => `${JSON.stringify(card.id)}: () => import(${JSON.stringify(SCENARIO + card.id)})`,
+      );
+      return [
+        `export const cards = ${JSON.stringify(bundle.value.map(({ card }) => boardCardOf(card)))};`,
+        `export const scenarioFetchers = { ${fetchers.join(', ')} };`,
+      ].join('\n');
     },
   };
 }
@@ -36,7 +52,16 @@ function problemLine(problem: ScenarioProblem | SameIdProblem): string {
 
 export default defineConfig({
   base: './',
-  plugins: [preact(), sealedScenarios()],
+  plugins: [
+    preact(),
+    sealedScenarios(),
+    offlineProgram({
+      name: say('app.name'),
+      description: say('app.tagline'),
+      language: 'en',
+      colour: tokensOf('paper').paper,
+    }),
+  ],
   worker: { format: 'es' },
   build: {
     target: 'es2022',

@@ -3,8 +3,12 @@ import { useSignal } from '@preact/signals';
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { say } from '../text/translate.ts';
+import type { BoardCard } from '../training/scenario/BoardCard.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
 import { Board } from '../ui/panels/Board.tsx';
+import type { Edition } from '../ui/panels/Edition.ts';
+import { KeptLine } from '../ui/panels/KeptLine.tsx';
+import { NewerVersionBar } from '../ui/panels/NewerVersionBar.tsx';
 import { SettingsDialog } from '../ui/panels/SettingsDialog.tsx';
 import { TopBar } from '../ui/panels/TopBar.tsx';
 import { TroubleBar } from '../ui/panels/TroubleBar.tsx';
@@ -12,9 +16,13 @@ import type { Voices } from '../ui/sound/Voices.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
 import type { AppShop } from './createShop.ts';
 
+type FetchScenario = () => Promise<{ readonly scenario: SealedScenario }>;
+
 interface AppProps {
-  readonly scenarios: readonly SealedScenario[];
+  readonly cards: readonly BoardCard[];
+  readonly scenarioFetchers: Readonly<Record<string, FetchScenario>>;
   readonly shop: AppShop;
+  readonly edition: Edition;
   readonly theme: ReadonlySignal<ThemeName>;
   readonly reducedMotion: ReadonlySignal<boolean>;
   readonly voices: Voices;
@@ -23,40 +31,38 @@ interface AppProps {
 
 /** The page: a table from route to screen. */
 export function App(props: AppProps) {
-  const { shop, scenarios } = props;
+  const { shop, cards } = props;
   const settings = useSignal(false);
   const openSettings = (): void => {
     settings.value = true;
   };
   const route = shop.route.value;
-  const sealed =
-    route.screen === 'board' ? undefined : scenarios.find(({ card }) => card.id === route.scenario);
+  const card = route.screen === 'board' ? undefined : cards.find(({ id }) => id === route.scenario);
   return (
     <>
       <TroubleBar shop={shop} />
-      {sealed === undefined ? (
+      <NewerVersionBar edition={props.edition} onBoard={route.screen === 'board'} />
+      {card === undefined || route.screen === 'board' ? (
         <>
           <TopBar shop={shop} onSettings={openSettings} />
           {route.screen !== 'board' && <p class="notice">{say('app.unknownJob')}</p>}
           <Board shop={shop} />
+          <KeptLine edition={props.edition} />
         </>
       ) : route.screen === 'debrief' ? (
-        <LazyDebrief
-          key={route.kept}
-          {...props}
-          sealed={sealed}
-          kept={route.kept}
-          onSettings={openSettings}
-        />
+        <LazyDebrief key={route.kept} {...props} card={card} kept={route.kept} onSettings={openSettings} />
       ) : (
-        <LazyJob key={sealed.card.id} {...props} sealed={sealed} onSettings={openSettings} />
+        <LazyJob key={card.id} {...props} card={card} onSettings={openSettings} />
       )}
       {settings.value && <SettingsDialog shop={shop} onClose={() => (settings.value = false)} />}
     </>
   );
 }
 
-type JobProps = AppProps & { readonly sealed: SealedScenario; readonly onSettings: () => void };
+interface JobProps extends AppProps {
+  readonly card: BoardCard;
+  readonly onSettings: () => void;
+}
 
 /** The bench's code is fetched when the first job is opened, not with the job board. */
 function LazyJob(props: JobProps) {
@@ -71,21 +77,28 @@ function LazyDebrief(props: JobProps & { readonly kept: string }) {
 const fetchJob = () => import('./JobScreen.tsx').then(({ JobScreen }) => JobScreen);
 const fetchDebrief = () => import('./DebriefScreen.tsx').then(({ DebriefScreen }) => DebriefScreen);
 
-/** A screen whose code is fetched when it is first shown. */
+/** A screen whose code and whose job are fetched when it is first shown. */
 function Fetched<Props extends JobProps>(
-  props: Props & { readonly fetch: () => Promise<ComponentType<Props>> },
+  props: Props & { readonly fetch: () => Promise<ComponentType<Props & OfJob>> },
 ) {
-  const [Screen, setScreen] = useState<ComponentType<Props> | null>(null);
-  const { shop, fetch } = props;
+  const [got, setGot] = useState<{ Screen: ComponentType<Props & OfJob>; sealed: SealedScenario } | null>(
+    null,
+  );
+  const { shop, fetch, card, scenarioFetchers } = props;
   useEffect(() => {
-    fetch().then(
-      (screen) => setScreen(() => screen),
+    const fetchScenario = scenarioFetchers[card.id];
+    if (fetchScenario === undefined) return;
+    Promise.all([fetch(), fetchScenario()]).then(
+      ([Screen, { scenario }]) => setGot({ Screen, sealed: scenario }),
       (error: unknown) => {
         shop.trouble.value = { key: 'troubles.unexpected', detail: String(error), offers: [] };
       },
     );
-  }, [shop, fetch]);
-  if (Screen === null)
-    return <TopBar shop={shop} title={props.sealed.card.title} onSettings={props.onSettings} />;
-  return <Screen {...props} />;
+  }, [shop, fetch, card, scenarioFetchers]);
+  if (got === null) return <TopBar shop={shop} title={card.title} onSettings={props.onSettings} />;
+  return <got.Screen {...props} sealed={got.sealed} />;
+}
+
+interface OfJob {
+  readonly sealed: SealedScenario;
 }

@@ -1,21 +1,22 @@
-import { signal } from '@preact/signals';
+import { type Signal, signal } from '@preact/signals';
 import { download } from '../platform/browser/download.ts';
 import type { SittingStore, StoredSitting } from '../platform/browser/StoredSitting.ts';
 import type { Settings } from '../platform/browser/settings.ts';
-import type { SealedScenario } from '../training/scenario/seal.ts';
+import type { BoardCard } from '../training/scenario/BoardCard.ts';
 import type { KeptSitting, Shop, Trouble } from '../ui/panels/Shop.ts';
+import { holdJob } from './holdJob.ts';
 import { parseRoute, type Route, routeHash } from './Route.ts';
 
 /** The shop with what only the composition root needs of it. */
 export interface AppShop extends Shop {
-  readonly route: { value: Route };
+  readonly route: Signal<Route>;
   readonly store: SittingStore;
   /** Reads the list of kept sittings again. */
   refresh(): Promise<void>;
 }
 
 export function createShop(
-  scenarios: readonly SealedScenario[],
+  cards: readonly BoardCard[],
   store: SittingStore,
   settings: { value: Settings; peek(): Settings } & Shop['settings'],
   trouble: { value: Trouble | null } & Shop['trouble'],
@@ -45,7 +46,7 @@ export function createShop(
     await refresh();
   };
   return {
-    cards: scenarios.map(({ card }) => card).sort((a, b) => a.level - b.level || a.minutes - b.minutes),
+    cards: [...cards].sort((a, b) => a.level - b.level || a.minutes - b.minutes),
     kept,
     settings,
     trouble,
@@ -58,7 +59,13 @@ export function createShop(
       void (finished ? putAway(scenario) : Promise.resolve()).then(() => go({ screen: 'job', scenario }));
     },
     startAnew: async (scenario) => {
+      const letGo = await holdJob(scenario);
+      if (letGo === null) {
+        trouble.value = { key: 'troubles.open-elsewhere', offers: [] };
+        return;
+      }
       await putAway(scenario);
+      letGo();
       go({ screen: 'job', scenario });
     },
     toDebrief: ({ key, scenario }) => go({ screen: 'debrief', scenario, kept: key }),

@@ -1,8 +1,9 @@
-import { scenarios } from 'virtual:scenarios';
+import { cards, scenarioFetchers } from 'virtual:scenarios';
 import { effect, signal } from '@preact/signals';
 import { render } from 'preact';
 import '../../assets/fonts/fonts.css';
 import '../ui/panels/styles.css';
+import '../ui/panels/styles/edition.css';
 import '../ui/mirror/mirror.css';
 import { openIdbStore } from '../platform/browser/idbStore.ts';
 import { openSafeStore } from '../platform/browser/safeStore.ts';
@@ -12,8 +13,11 @@ import { createVoices } from '../ui/sound/createVoices.ts';
 import { App } from './App.tsx';
 import { createShop } from './createShop.ts';
 import { followLanguage } from './followLanguage.ts';
+import { followUnits } from './followUnits.ts';
+import { createEdition } from './offline/createEdition.ts';
 import { followTheme, media } from './theme.ts';
 import { watchErrors } from './watchErrors.ts';
+import { whenIdle } from './whenIdle.ts';
 
 const settings = signal(loadSettings());
 effect(() => saveSettings(settings.value));
@@ -30,21 +34,25 @@ for (const event of ['pointerdown', 'keydown'] as const) {
 }
 
 const trouble = signal<Trouble | null>(null);
+followUnits(settings);
 const spoken = followLanguage(settings, trouble);
 const store = await openSafeStore(openIdbStore, (found) => {
   if (found !== null) trouble.value = { key: `troubles.${found}`, offers: [] };
 });
-const shop = createShop(scenarios, store, settings, trouble);
+const shop = createShop(cards, store, settings, trouble);
 await shop.refresh();
 await spoken;
 watchErrors(shop);
 
+const edition = createEdition();
 const root = document.getElementById('app');
 if (root !== null) {
   render(
     <App
-      scenarios={scenarios}
+      cards={cards}
+      scenarioFetchers={scenarioFetchers}
       shop={shop}
+      edition={edition}
       theme={theme}
       reducedMotion={reducedMotion}
       voices={voices}
@@ -52,4 +60,15 @@ if (root !== null) {
     />,
     root,
   );
+}
+
+// The first screen comes first. A server of sources has no worker to keep anything.
+if (import.meta.env.PROD) {
+  whenIdle(() => {
+    import('./offline/followProgram.ts').then(
+      ({ followProgram }) => followProgram(edition, shop),
+      // Without the network there is nothing new to keep.
+      () => {},
+    );
+  });
 }

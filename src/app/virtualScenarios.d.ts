@@ -1,5 +1,10 @@
 declare module 'virtual:scenarios' {
+  import type { BoardCard } from '../training/scenario/BoardCard.ts';
   import type { SealedScenario } from '../training/scenario/seal.ts';
-  /** Every scenario of the folder `scenarios`, public card and sealed content. */
-  export const scenarios: readonly SealedScenario[];
+  /** Of every scenario of the folder `scenarios`, what the board shows. */
+  export const cards: readonly BoardCard[];
+  /** By id, each scenario with its whole card and sealed content. */
+  export const scenarioFetchers: Readonly<
+    Record<string, () => Promise<{ readonly scenario: SealedScenario }>>
+  >;
 }

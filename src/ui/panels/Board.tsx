@@ -1,7 +1,7 @@
 import { clock, date } from '../../text/format.ts';
 import { jobSentence } from '../../text/jobWords.ts';
 import { say } from '../../text/translate.ts';
-import type { ScenarioCard } from '../../training/sitting/SittingView.ts';
+import type { BoardCard } from '../../training/scenario/BoardCard.ts';
 import { JobWords } from './JobWords.tsx';
 import type { KeptSitting, Shop } from './Shop.ts';
 
@@ -24,7 +24,7 @@ export function Board({ shop }: { readonly shop: Shop }) {
 }
 
 interface JobCardProps {
-  readonly card: ScenarioCard;
+  readonly card: BoardCard;
   readonly kept: readonly KeptSitting[];
   readonly shop: Shop;
 }

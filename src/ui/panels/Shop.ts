@@ -1,6 +1,6 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import type { TextKey } from '../../text/translate.ts';
-import type { ScenarioCard } from '../../training/sitting/SittingView.ts';
+import type { BoardCard } from '../../training/scenario/BoardCard.ts';
 
 /** A sitting that is kept on this device, as the job board lists it. */
 export interface KeptSitting {
@@ -20,6 +20,7 @@ export interface UserSettings {
   readonly announce: 'off' | 'settled' | 'continuous';
   readonly letterShortcuts: boolean;
   readonly language: 'en' | 'es';
+  readonly units: 'us' | 'metric';
 }
 
 /** Something the user must be told, with what can be done about it. */
@@ -36,7 +37,7 @@ export interface TroubleOffer {
 
 /** What the screens around a sitting can see and do. */
 export interface Shop {
-  readonly cards: readonly ScenarioCard[];
+  readonly cards: readonly BoardCard[];
   readonly kept: ReadonlySignal<readonly KeptSitting[]>;
   readonly settings: Signal<UserSettings>;
   readonly trouble: Signal<Trouble | null>;
