@@ -8,7 +8,7 @@ const MOST_PRESSURE_KPA = 4;
  * switch's small vacuum shows beside the engine's.
  */
 export function pressureTint(kPa: number): string {
-  if (kPa < 0) return mix('--kg-lamp', Math.min(1, -kPa / MOST_PRESSURE_KPA) * 60);
+  if (kPa < 0) return mix('--kg-lamp', Math.min(1, -kPa / MOST_PRESSURE_KPA) * 36);
   return mix('--kg-vacuum-tint', Math.sqrt(Math.min(1, kPa / DARKEST_KPA)) * 100);
 }
 

@@ -3,6 +3,7 @@ import type { Box } from '../../interaction/layout/geometry.ts';
 import { grow } from '../../interaction/layout/geometry.ts';
 import type { HotspotId, PlacedHotspot } from '../../interaction/layout/PlacedHotspot.ts';
 import { isCareless } from '../../interaction/layout/points.ts';
+import type { Art } from '../Art.ts';
 import type { Frame, Layer } from '../Frame.ts';
 
 function keyOf(box: Box | undefined): string {
@@ -15,13 +16,13 @@ function ringed(id: HotspotId | null, hotspots: Frame['hotspots']): PlacedHotspo
   return spot?.enabled === true ? spot : undefined;
 }
 
-/** Faint teal on the places the held thing may go (a thin line where it had better not), one teal ring for hover, focus or the coach. */
+/** Faint teal on the places the held thing may go (a thin line where it had better not), one teal ring for hover or focus, a double one for what a step asks for. */
 export const marks: Layer = {
   name: 'marks',
   key: ({ view, hotspots }) => {
     const ring = keyOf(ringed(view.ring, hotspots));
     const targets = view.held === null ? '' : view.targets.map((id) => keyOf(hotspots.get(id))).join();
-    return `${ring}|${targets}`;
+    return `${ring}|${keyOf(ringed(view.asked ?? null, hotspots))}|${targets}`;
   },
   paint(art, { view, hotspots }) {
     const { tokens } = art;
@@ -35,14 +36,22 @@ export const marks: Layer = {
           continue;
         }
         art.box(box, Math.min(box.w, box.h) / 2, { fill: tokens.act, alpha: 0.16 });
-        art.box(box, Math.min(box.w, box.h) / 2, { line: 1.6, colour: tokens.act, alpha: 0.7 });
+        // On a light line of its own, so that it shows on every tint.
+        art.box(box, Math.min(box.w, box.h) / 2, { line: 4.4, colour: tokens.cream });
+        art.box(box, Math.min(box.w, box.h) / 2, { line: 1.8, colour: tokens.act });
       }
     }
-    const ring = ringed(view.ring, hotspots);
-    if (ring === undefined) return;
-    const box = grow(ring, 2);
-    const radius = Math.min(14, box.h / 2);
-    art.box(box, radius, { line: 7, colour: tokens.cream });
-    art.box(box, radius, { line: 4, colour: tokens.act });
+    const asked = ringed(view.asked ?? null, hotspots);
+    if (asked !== undefined) ringAround(art, grow(asked, 9), 2.4);
+    const ring = ringed(view.ring, hotspots) ?? asked;
+    if (ring !== undefined) ringAround(art, grow(ring, 2), 4);
+    if (asked !== undefined && ring !== asked) ringAround(art, grow(asked, 2), 4);
   },
 };
+
+/** On a light line of its own, so that it shows on every tint. */
+function ringAround(art: Art, box: Box, line: number): void {
+  const radius = Math.min(14, box.h / 2);
+  art.box(box, radius, { line: line + 3, colour: art.tokens.cream });
+  art.box(box, radius, { line, colour: art.tokens.act });
+}

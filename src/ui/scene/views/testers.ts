@@ -11,7 +11,7 @@ function paintRays(art: Art, at: Vec, from: number, light: number): void {
     const angle = (i * 2 * Math.PI) / count;
     const out = { x: Math.cos(angle), y: Math.sin(angle) };
     const ray = [along(at, out, from), along(at, out, from + length)];
-    art.strokes(ray, { line: 4.6, colour: art.tokens.casingInner });
+    art.strokes(ray, { line: 4.6, colour: art.tokens.cream });
     art.strokes(ray, { line: 2.2, colour: art.tokens.live });
   }
 }

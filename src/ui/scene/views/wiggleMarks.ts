@@ -12,7 +12,7 @@ export const wiggleMarks: Layer = {
     const at = centreOf(WIGGLE_BOXES[observation.wiggling]);
     for (const radius of [20, 28]) {
       for (const middle of [0, Math.PI]) {
-        art.arc(at, radius, middle - 0.6, middle + 0.6, { line: 6, colour: art.tokens.casingInner });
+        art.arc(at, radius, middle - 0.6, middle + 0.6, { line: 6, colour: art.tokens.cream });
         art.arc(at, radius, middle - 0.6, middle + 0.6, { line: LINE.thing, colour: art.tokens.live });
       }
     }
