@@ -2,7 +2,7 @@ import { type ReadonlySignal, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { say } from '../text/translate.ts';
 import { SHEET } from '../ui/interaction/layout/geometry.ts';
-import { shortcutOf, takesLetters } from '../ui/interaction/shortcuts.ts';
+import { isUndo, shortcutOf, takesLetters } from '../ui/interaction/shortcuts.ts';
 import { Mirror } from '../ui/mirror/Mirror.tsx';
 import type { Scene } from '../ui/scene/SceneView.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
@@ -78,6 +78,11 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
         return;
       }
       const writes = event.target instanceof HTMLElement && takesLetters(event.target);
+      if (isUndo(event) && !writes) {
+        event.preventDefault();
+        bench.undo();
+        return;
+      }
       const shortcut = letters && !writes ? shortcutOf(event) : null;
       if (shortcut === null) return;
       event.preventDefault();

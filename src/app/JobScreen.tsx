@@ -83,7 +83,12 @@ export function JobScreen(props: JobScreenProps) {
         readerPage={readerPage}
         onShortcuts={() => (shortcuts.value = true)}
       />
-      {shortcuts.value && <ShortcutsDialog onClose={() => (shortcuts.value = false)} />}
+      {shortcuts.value && (
+        <ShortcutsDialog
+          letters={shop.settings.value.letterShortcuts}
+          onClose={() => (shortcuts.value = false)}
+        />
+      )}
     </>
   );
 }
@@ -121,6 +126,7 @@ function JobPhase(props: JobPhaseProps) {
           onTab={(next) => (tab.value = next)}
           onSettings={onSettings}
           onShortcuts={onShortcuts}
+          onUndo={() => bench.undo()}
           stage={
             <BenchStage
               bench={bench}

@@ -3,11 +3,11 @@ import { TICKS_PER_SECOND, type Tick } from '../../base/ticks.ts';
 import type { Action, ActionKind } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import { type TouchedThing, touchedBy } from './touchedThing.ts';
-import { type UndoReason, undoingOf } from './undoing.ts';
+import { type BackAction, type UndoReason, undoingOf } from './undoing.ts';
 
 /** Something done that a hand can put back. */
 interface Step {
-  readonly actions: readonly Action[];
+  readonly actions: readonly BackAction[];
   readonly thing: TouchedThing;
   /** How the thing stood when it was done; standing otherwise, it was moved since and is left alone. */
   readonly left: ReturnType<TouchedThing['stands']>;
@@ -18,8 +18,8 @@ interface Step {
 
 /** What became of a wish to undo. `why` is a refusal of the bench, or null when the thing has been moved since. */
 export type Undone<Why> =
-  | { readonly kind: 'undone'; readonly actions: readonly Action[] }
-  | { readonly kind: 'dropped'; readonly actions: readonly Action[]; readonly why: Why | null }
+  | { readonly kind: 'undone'; readonly actions: readonly BackAction[] }
+  | { readonly kind: 'dropped'; readonly actions: readonly BackAction[]; readonly why: Why | null }
   | { readonly kind: 'nothing'; readonly why: UndoReason };
 
 const DEEPEST = 50;
@@ -44,7 +44,7 @@ export class UndoHistory {
   }
 
   /** The actions that would be done next, or null. */
-  get next(): readonly Action[] | null {
+  get next(): readonly BackAction[] | null {
     return this.steps.at(-1)?.actions ?? null;
   }
 
@@ -78,7 +78,7 @@ export class UndoHistory {
   }
 
   /** Puts the last thing back through `act`, which gives the bench's refusal or null. */
-  undo<Why>(seen: Observation, act: (action: Action) => Why | null): Undone<Why> {
+  undo<Why>(seen: Observation, act: (action: BackAction) => Why | null): Undone<Why> {
     const step = this.steps.pop();
     if (step === undefined) return { kind: 'nothing', why: this.lately ?? this.floor };
     const { actions } = step;
@@ -98,7 +98,7 @@ export class UndoHistory {
 
   private push(
     action: Action,
-    actions: readonly Action[],
+    actions: readonly BackAction[],
     thing: TouchedThing,
     before: Observation,
     after: Observation,

@@ -36,6 +36,13 @@ export function shortcutOf(press: KeyPress): Shortcut | null {
   return found === undefined ? null : (found[0] as Shortcut);
 }
 
+/** Control or Command with Z: put back what was done last. It is no letter, and stays when letters are turned off. */
+export function isUndo(press: KeyPress & { readonly shiftKey: boolean }): boolean {
+  return (
+    press.key.toLowerCase() === 'z' && press.ctrlKey !== press.metaKey && !press.altKey && !press.shiftKey
+  );
+}
+
 /** What has the focus while a key is pressed. */
 interface Focused {
   readonly tagName: string;

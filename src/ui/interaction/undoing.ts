@@ -22,16 +22,36 @@ export const UNDO_REASONS = [
 ] as const;
 export type UndoReason = (typeof UNDO_REASONS)[number];
 
+/** What a hand puts things back with: every action that moves or sets a thing, and breaks or uses up none. */
+export type BackAction = Exclude<
+  Action,
+  {
+    readonly kind:
+      | 'pump-handle'
+      | 'stroke'
+      | 'release'
+      | 'look'
+      | 'listen'
+      | 'drag-test'
+      | 'wiggle'
+      | 'renew-jumper-fuse'
+      | 'refill-manometer'
+      | 'clear-codes'
+      | 'renew'
+      | 'road-test';
+  }
+>;
+
 /** What it takes to put an action back. */
 export type Undoing =
   /** These actions, in this order, lay everything where it was. */
-  | { readonly kind: 'put-back'; readonly actions: readonly Action[] }
+  | { readonly kind: 'put-back'; readonly actions: readonly BackAction[] }
   /** It stays done; what was done before it can still be put back. */
   | { readonly kind: 'stays'; readonly why: UndoReason }
   /** Nothing before it is put back either: the bench is another one since. */
   | { readonly kind: 'settles'; readonly why: 'part-renewed' | 'driven' };
 
-function putBack(...actions: readonly Action[]): Undoing {
+function putBack(...actions: readonly BackAction[]): Undoing {
   return { kind: 'put-back', actions };
 }
 
@@ -139,7 +159,7 @@ function undoFitting({ item }: Extract<Action, { kind: 'fit' | 'take-off' }>, be
 
 /** Leads that were on the unit's terminals went to the mat with it. */
 function undoSwap(before: Observation): Undoing {
-  const tips = LEAD_ENDS.flatMap((end): Action[] => {
+  const tips = LEAD_ENDS.flatMap((end): BackAction[] => {
     const point = before.leads[end];
     return point?.startsWith('unit-') ? [{ kind: 'place-lead', end, point }] : [];
   });
@@ -151,10 +171,10 @@ function undoMeter(
   action: Extract<Action, { kind: 'set-meter' | `meter-${string}` }>,
   { meter }: Observation,
 ): Undoing {
-  const range: Action = { kind: 'meter-range', range: meter.heldRange };
+  const range: BackAction = { kind: 'meter-range', range: meter.heldRange };
   switch (action.kind) {
     case 'set-meter': {
-      const selector: Action = { kind: 'set-meter', function: meter.function };
+      const selector: BackAction = { kind: 'set-meter', function: meter.function };
       return meter.heldRange === null ? putBack(selector) : putBack(selector, range);
     }
     case 'meter-jack':

@@ -28,6 +28,8 @@ interface BenchScreenProps {
   readonly readerPage: Signal<ReaderPage>;
   readonly onSettings: () => void;
   readonly onShortcuts: () => void;
+  /** Puts back what is held, or what was done last. */
+  readonly onUndo: () => void;
 }
 
 /** The bench with its head and its column of evidence: for the test and for the repair alike. */
@@ -70,7 +72,13 @@ export function BenchScreen(props: BenchScreenProps) {
         >
           {!moved.value && <p class="sideways">{say('bench.sideways')}</p>}
           {stage}
-          <HandBar desk={desk} held={held} letters={letters} onShortcuts={onShortcuts} />
+          <HandBar
+            desk={desk}
+            held={held}
+            letters={letters}
+            onShortcuts={onShortcuts}
+            onUndo={props.onUndo}
+          />
         </section>
         <SideColumn desk={desk} tab={tab} onTab={onTab} readerPage={readerPage} letters={letters} />
       </main>

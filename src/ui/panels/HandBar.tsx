@@ -1,6 +1,7 @@
 import { useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import type { Desk } from './Desk.ts';
+import { UndoButton } from './UndoButton.tsx';
 
 interface HandBarProps {
   readonly desk: Desk;
@@ -9,6 +10,7 @@ interface HandBarProps {
   /** Whether single letters are shortcuts. */
   readonly letters: boolean;
   readonly onShortcuts: () => void;
+  readonly onUndo: () => void;
 }
 
 const STROKES = [
@@ -18,7 +20,7 @@ const STROKES = [
 ] as const;
 
 /** Under the bench: what the bench last had to say, the pump by single strokes, and time. */
-export function HandBar({ desk, held, letters, onShortcuts }: HandBarProps) {
+export function HandBar({ desk, held, letters, onShortcuts, onUndo }: HandBarProps) {
   const caption = desk.caption.value;
   // What is held is said until the bench has something newer to say: an eye stays in the hand, and finds things.
   const since = useRef({ held, id: caption.id });
@@ -39,6 +41,7 @@ export function HandBar({ desk, held, letters, onShortcuts }: HandBarProps) {
           </span>
         </p>
       </div>
+      <UndoButton desk={desk} holding={held !== null} onUndo={onUndo} />
       <fieldset class="strokes">
         <legend class="visually-hidden">{say('groups.pump')}</legend>
         {STROKES.map(({ depth, label, short }) => (

@@ -1,7 +1,9 @@
+import { useSignal } from '@preact/signals';
 import { say } from '../../text/translate.ts';
 import { Choice } from './Choice.tsx';
 import { Dialog } from './Dialog.tsx';
 import type { Shop, UserSettings } from './Shop.ts';
+import { ShortcutsDialog } from './ShortcutsDialog.tsx';
 
 const THEMES = ['auto', 'light', 'dark', 'contrast'] as const;
 const LANGUAGES = ['en', 'es'] as const;
@@ -11,6 +13,7 @@ const ANNOUNCE = ['off', 'settled', 'continuous'] as const;
 /** Language, units, colours, sound, speech and shortcuts of this device. */
 export function SettingsDialog({ shop, onClose }: { readonly shop: Shop; readonly onClose: () => void }) {
   const settings = shop.settings.value;
+  const keys = useSignal(false);
   const set = (change: Partial<UserSettings>): void => {
     shop.settings.value = { ...settings, ...change };
   };
@@ -50,6 +53,12 @@ export function SettingsDialog({ shop, onClose }: { readonly shop: Shop; readonl
         options={(['on', 'off'] as const).map((value) => ({ value, label: say(`settings.${value}`) }))}
         onChoose={(value) => set({ letterShortcuts: value === 'on' })}
       />
+      <button type="button" onClick={() => (keys.value = true)}>
+        {say('settings.keys')}
+      </button>
+      {keys.value && (
+        <ShortcutsDialog letters={settings.letterShortcuts} onClose={() => (keys.value = false)} />
+      )}
       <Choice
         label={say('settings.sound')}
         value={settings.muted ? 'off' : 'on'}

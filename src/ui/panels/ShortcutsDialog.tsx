@@ -1,64 +1,47 @@
 import { say } from '../../text/translate.ts';
-import { SHORTCUT_KEYS, type Shortcut } from '../interaction/shortcuts.ts';
 import { Dialog } from './Dialog.tsx';
+import { type ShortcutLine, shortcutGroups } from './shortcutGroups.ts';
 
-const ORDER: readonly Shortcut[] = [
-  'log',
-  'read',
-  'wait',
-  'wait-steady',
-  'key',
-  'part',
-  'stroke',
-  'jumper',
-  'help',
-];
+interface ShortcutsDialogProps {
+  /** Whether single letters are shortcuts now. */
+  readonly letters: boolean;
+  readonly onClose: () => void;
+}
 
-/** The keys of the bench. */
-export function ShortcutsDialog({ onClose }: { readonly onClose: () => void }) {
+/** The keys of the bench, all in one place. */
+export function ShortcutsDialog({ letters, onClose }: ShortcutsDialogProps) {
   return (
     <Dialog title={say('shortcuts.title')} onClose={onClose}>
-      <p>{say('shortcuts.hint')}</p>
-      <dl class="shortcuts">
-        <div>
-          <dt>
-            <kbd>Tab</kbd>
-          </dt>
-          <dd>{say('shortcuts.tab')}</dd>
-        </div>
-        <div>
-          <dt>
-            <kbd>←</kbd> <kbd>→</kbd> <kbd>↑</kbd> <kbd>↓</kbd>
-          </dt>
-          <dd>{say('shortcuts.arrows')}</dd>
-        </div>
-        <div>
-          <dt>
-            <kbd>Enter</kbd>
-          </dt>
-          <dd>{say('shortcuts.enter')}</dd>
-        </div>
-        {ORDER.map((shortcut) => (
-          <div key={shortcut}>
-            <dt>
-              <kbd>{SHORTCUT_KEYS[shortcut]}</kbd>
-            </dt>
-            <dd>{say(`shortcuts.${shortcut}`)}</dd>
-          </div>
-        ))}
-        <div>
-          <dt>
-            <kbd>+</kbd> <kbd>−</kbd>
-          </dt>
-          <dd>{say('shortcuts.clamp')}</dd>
-        </div>
-        <div>
-          <dt>
-            <kbd>Esc</kbd>
-          </dt>
-          <dd>{say('shortcuts.escape')}</dd>
-        </div>
-      </dl>
+      <p>{say(letters ? 'shortcuts.hint' : 'shortcuts.lettersOff')}</p>
+      {shortcutGroups().map(({ title, lines }) => (
+        <section key={title} class="shortcut-group">
+          <h3>{say(title)}</h3>
+          <dl class="shortcuts">
+            {lines.map((line) => (
+              <Line key={line.text} line={line} off={line.letter && !letters} />
+            ))}
+          </dl>
+        </section>
+      ))}
     </Dialog>
+  );
+}
+
+function Line({ line, off }: { readonly line: ShortcutLine; readonly off: boolean }) {
+  return (
+    <div class={off ? 'shortcut-off' : ''}>
+      <dt>
+        {line.keys.map((name, index) => (
+          <span key={name}>
+            {index > 0 && (line.together ? ' + ' : ' ')}
+            <kbd>{name}</kbd>
+          </span>
+        ))}
+      </dt>
+      <dd>
+        {say(line.text)}
+        {off && ` (${say('settings.off')})`}
+      </dd>
+    </div>
   );
 }
