@@ -93,6 +93,7 @@ const ALIKE: readonly string[] = [
   'service.pins.3.wire',
   'serviceTools.meterLines.input.value',
   'serviceTools.otherLines.led.value',
+  'serviceTools.vacuumLines.jar.value',
   'settings.language',
   'settings.languages.en',
   'settings.languages.es',

@@ -13,7 +13,7 @@ export const serviceMonitor = {
     },
     limits: 'Limits by fuel level',
     limitsText:
-      'Given for 40 L of vapour space. They scale with the space above the fuel and in the canister; the reader shows the scaled ones.',
+      'Given for [10.6 gal|40 L] of vapour space. They scale with the space above the fuel and in the canister; the reader shows the scaled ones.',
     fuel: 'Fuel',
     space: 'Space',
     trip: 'Trip within',

@@ -91,7 +91,7 @@ export const serviceTests = {
         how: 'Engine vacuum on its port, solenoid on, air port open. Then the pump on the canister port: what it holds now it holds against the open air port.',
       },
       stroke: {
-        title: 'Pulse the solenoid, engine vacuum on its port, 1 L jar on the canister port',
+        title: 'Pulse the solenoid, engine vacuum on its port, [1 qt|1 L] jar on the canister port',
         good: 'jar is drawn down some [0.5 inHg|1.7 kPa] a pulse and keeps it between pulses',
         proves: 'diaphragm, both checks',
         how: 'Engine running, its hose on the engine vacuum port. Jar hose on the canister port, pump hose on one tee for its gauge. Take the manometer off and cap its tee: its water would be gone in two seconds. Pulse the solenoid with the reader for five seconds, then off, and watch what the jar keeps.',

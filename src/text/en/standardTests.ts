@@ -248,7 +248,7 @@ export const standardTests = {
       'bench-supply': 'bench supply',
       'hand-pump': 'hand pump',
       'caps-and-plugs': 'caps and plugs',
-      jar: '1 L jar',
+      jar: '[1 qt|1 L] jar',
       manometer: 'water manometer',
       'smoke-machine': 'smoke machine',
       reader: 'reader',

@@ -18,7 +18,7 @@ export const serviceMonitor = {
     },
     limits: 'Límites según el nivel de combustible',
     limitsText:
-      'Dados para 40 L de espacio de vapor. Cambian en proporción con el espacio sobre el combustible y en el cánister; el lector muestra los ya ajustados.',
+      'Dados para [10.6 gal|40 L] de espacio de vapor. Cambian en proporción con el espacio sobre el combustible y en el cánister; el lector muestra los ya ajustados.',
     fuel: 'Nivel',
     space: 'Espacio',
     trip: 'Dispara antes de',

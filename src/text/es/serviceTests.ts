@@ -100,7 +100,8 @@ export const serviceTests = {
         how: 'Vacío del motor en su puerto, solenoide encendido, puerto de aire abierto. Después la bomba en el puerto del cánister: lo que retiene ahora, lo retiene contra el puerto de aire abierto.',
       },
       stroke: {
-        title: 'Pulsos al solenoide, vacío del motor en su puerto, frasco de 1 L en el puerto del cánister',
+        title:
+          'Pulsos al solenoide, vacío del motor en su puerto, frasco de [1 qt|1 L] en el puerto del cánister',
         good: 'el frasco gana cerca de [0.5 inHg|1.7 kPa] de vacío por pulso y lo conserva entre pulsos',
         proves: 'diafragma, las dos válvulas de retención',
         how: 'Motor en marcha, su manguera en el puerto de vacío del motor. Manguera del frasco en el puerto del cánister, manguera de la bomba en un ramal por su vacuómetro. Quite el manómetro y ponga tapa en su ramal: su agua se iría en dos segundos. Dé pulsos al solenoide con el lector durante cinco segundos, después apáguelo, y vigile lo que conserva el frasco.',

@@ -62,7 +62,7 @@ export const serviceTools = {
         value: '[1 pulg³|16 mL] por carrera',
         hint: '[3 pulg³|50 mL] con su manguera',
       },
-      jar: { name: 'Frasco', value: '[1 cuarto (1 L)|1 L]', hint: 'dos ramales y un sangrado de aguja' },
+      jar: { name: 'Frasco', value: '[1 qt (1 L)|1 L]', hint: 'dos ramales y un sangrado de aguja' },
       manometer: {
         name: 'Manómetro de agua',
         value: '[0 a 30 inH2O, se lee a 0.1|0 a 75 hPa, se lee a 0.2]',

@@ -265,7 +265,7 @@ export const standardTests = {
       'bench-supply': 'fuente de banco',
       'hand-pump': 'bomba de vacío manual',
       'caps-and-plugs': 'tapas y tapones',
-      jar: 'frasco de 1 L',
+      jar: 'frasco de [1 qt|1 L]',
       manometer: 'manómetro de agua',
       'smoke-machine': 'máquina de humo',
       reader: 'lector',

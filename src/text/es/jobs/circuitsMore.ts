@@ -11,8 +11,8 @@ export const circuitsMore: Readonly<Record<string, string>> = {
     'Acotar un tramo malo con el medio más suave antes de culparlo entero.',
   'Truck 14, petrol utility truck, Harrow Point Water District (invented), [112 700 miles|181 350 km]':
     'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [112 700 millas|181 350 km]',
-  'Lamp comes on at the quarry intake, [nine miles|15 km] of washboard. On the town rounds it went out by itself twice. The driver has learnt to live with it, the emissions office has not.':
-    'La luz se enciende en la toma de la cantera, [nueve millas|15 km] de camino ondulado. En las rondas por la ciudad se apagó sola dos veces. El conductor aprendió a vivir con ella; la oficina de emisiones no.',
+  'Lamp comes on at the quarry intake, [nine miles|14 km] of washboard. On the town rounds it went out by itself twice. The driver has learnt to live with it, the emissions office has not.':
+    'La luz se enciende en la toma de la cantera, [nueve millas|14 km] de camino ondulado. En las rondas por la ciudad se apagó sola dos veces. El conductor aprendió a vivir con ella; la oficina de emisiones no.',
   'May, two shops. "No fault found" on both sheets. Codes cleared each time.':
     'Mayo, dos talleres. "No se halló falla" en las dos hojas. Códigos borrados cada vez.',
   'June, leak detection pump exchanged for a used one on trial, plug measured. Exchanged back.':
