@@ -136,6 +136,12 @@ export class Workbench implements BenchInput {
     this.parts.desk.tell(sentence);
   }
 
+  /** Puts back what is held; with an empty hand, what was done last. */
+  undo(): void {
+    if (this.hand.holding !== null) this.hand.putBack();
+    else this.parts.desk.undo();
+  }
+
   /** A single-letter shortcut. */
   shortcut(which: Shortcut): void {
     const { desk } = this.parts;

@@ -29,6 +29,7 @@ import { shell } from './shell.ts';
 import { standardTests } from './standardTests.ts';
 import { suspects } from './suspects.ts';
 import { troubles } from './troubles.ts';
+import { undo } from './undo.ts';
 import { verdict } from './verdict.ts';
 import { waiting } from './waiting.ts';
 
@@ -65,6 +66,7 @@ export const catalogue = {
   ...standardTests,
   ...suspects,
   ...troubles,
+  ...undo,
   ...verdict,
   ...waiting,
 } as const;

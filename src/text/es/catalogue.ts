@@ -30,6 +30,7 @@ import { shell } from './shell.ts';
 import { standardTests } from './standardTests.ts';
 import { suspects } from './suspects.ts';
 import { troubles } from './troubles.ts';
+import { undo } from './undo.ts';
 import { verdict } from './verdict.ts';
 import { waiting } from './waiting.ts';
 
@@ -66,6 +67,7 @@ export const catalogue = {
   ...standardTests,
   ...suspects,
   ...troubles,
+  ...undo,
   ...verdict,
   ...waiting,
 } as const satisfies Catalogue;

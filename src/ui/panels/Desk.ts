@@ -12,6 +12,7 @@ import type {
   SittingView,
   StripSample,
 } from '../../training/sitting/SittingView.ts';
+import type { UndoHistory } from '../interaction/UndoHistory.ts';
 
 /** One open sitting as its screens see it: signals that change only when their value did, and the one way in. */
 export interface Desk {
@@ -39,6 +40,11 @@ export interface Desk {
   readonly caption: ReadonlySignal<Caption>;
   /** What just broke, burnt or came to be seen on the bench, for some seconds; then null. */
   readonly event: ReadonlySignal<BenchEvent | null>;
+  /** What would be put back next, and why what was done last is not that; null each where there is none. */
+  readonly undoNext: ReadonlySignal<UndoHistory['next']>;
+  readonly undoWhy: ReadonlySignal<UndoHistory['why']>;
+  /** Puts the last thing back that a hand can put back, and says so. */
+  undo(): void;
   /** Does one action now. A refusal is said in the caption and given back. */
   act(action: SittingAction): Refusal | SittingRefusal | null;
   /** Drives the truck, and says so when it is back. The bench waits meanwhile, and the page does not stand still. */
