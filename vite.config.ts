@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import preact from '@preact/preset-vite';
 import type { Plugin } from 'vite';
 import { configDefaults, defineConfig } from 'vitest/config';
+import { leanPixi } from './src/platform/node/build/leanPixi.ts';
+import { sharedWorkers } from './src/platform/node/build/sharedWorkers.ts';
 import { offlineProgram } from './src/platform/node/offline/offlineProgram.ts';
 import { scenarioProblemLine } from './src/text/cli.ts';
 import { say } from './src/text/translate.ts';
@@ -55,6 +57,8 @@ export default defineConfig({
   plugins: [
     preact(),
     sealedScenarios(),
+    leanPixi(),
+    sharedWorkers(import.meta.dirname),
     offlineProgram({
       name: say('app.name'),
       description: say('app.tagline'),
@@ -62,7 +66,6 @@ export default defineConfig({
       colour: tokensOf('paper').paper,
     }),
   ],
-  worker: { format: 'es' },
   build: {
     target: 'es2022',
     modulePreload: { polyfill: false },

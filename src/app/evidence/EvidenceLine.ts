@@ -1,3 +1,4 @@
+import { workerUrl } from 'virtual:worker/src/app/evidence/evidenceWorker.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
 
 /** A line to someone who weighs the evidence. */
@@ -20,7 +21,7 @@ export const workerLine: OpenLine = (hear) => {
     hear({ kind: 'failed', code: ready ? 'broke' : 'no-worker', detail });
   };
   try {
-    worker = new Worker(new URL('./evidenceWorker.ts', import.meta.url), { type: 'module' });
+    worker = new Worker(workerUrl, { type: 'module' });
     worker.onmessage = ({ data }: MessageEvent<FromWorker>) => {
       ready = true;
       hear(data);

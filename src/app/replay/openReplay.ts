@@ -1,3 +1,4 @@
+import { workerUrl } from 'virtual:worker/src/app/replay/replayWorker.ts';
 import type { Tick } from '../../base/ticks.ts';
 import type { SealedScenario } from '../../training/scenario/seal.ts';
 import type { SittingRecord } from '../../training/sitting/SittingRecord.ts';
@@ -61,7 +62,7 @@ const replayWorkerLine: OpenReplayLine = (hear) => {
   let worker: Worker | null = null;
   const fail = (detail: string): void => hear({ kind: 'failed', detail });
   try {
-    worker = new Worker(new URL('./replayWorker.ts', import.meta.url), { type: 'module' });
+    worker = new Worker(workerUrl, { type: 'module' });
     worker.onmessage = ({ data }: MessageEvent<FromReplay>) => hear(data);
     worker.onerror = (event) => {
       event.preventDefault();

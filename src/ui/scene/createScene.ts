@@ -1,4 +1,4 @@
-import { autoDetectRenderer, Container, type Renderer } from 'pixi.js';
+import { Container, type Renderer } from 'pixi.js';
 import type { LeadEnd } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import { SHEET } from '../interaction/layout/geometry.ts';
@@ -9,6 +9,7 @@ import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
 import { type ThemeName, tokensOf } from '../theme/tokens.ts';
 import { Layers } from './Layers.ts';
 import { loadFonts } from './loadFonts.ts';
+import { chooseRenderer } from './renderer/chooseRenderer.ts';
 import type { Scene, SceneView } from './SceneView.ts';
 
 /** A bench that is drawn gradually shows so many layers more at each frame: all at once would hold the page up. */
@@ -33,8 +34,8 @@ async function createRenderer(
   forceCanvas: boolean,
   background: string,
 ): Promise<Renderer> {
-  return autoDetectRenderer({
-    preference: forceCanvas ? ['canvas'] : ['webgl', 'canvas'],
+  const renderer = await chooseRenderer(forceCanvas);
+  await renderer.init({
     width: Math.max(1, host.clientWidth),
     height: Math.max(1, host.clientHeight),
     resolution: Math.min(MOST_PIXELS, globalThis.devicePixelRatio || 1),
@@ -43,10 +44,10 @@ async function createRenderer(
     // Frames are drawn only when something changed, so the last one must stay.
     preserveDrawingBuffer: true,
     background,
-    accessibilityOptions: { enabledByDefault: false, activateOnTab: false },
-    eventMode: 'none',
-    eventFeatures: { move: false, globalMove: false, click: false, wheel: false },
+    // Nothing beyond what the renderer's own file names: no events, no accessibility overlay, no filters.
+    manageImports: false,
   });
+  return renderer;
 }
 
 /** Where everything lies, worked out again only when something that places depend on is another. */
