@@ -29,16 +29,21 @@ export async function keepProgram(edition: OpenEdition, world: ProgramWorld): Pr
     return nothing;
   }
   holdPageClaim(world);
-  let registration: ServiceWorkerRegistration;
+  let registration: ServiceWorkerRegistration | undefined;
   try {
     registration = await container.register(new URL(WORKER, scope), { scope, updateViaCache: 'none' });
   } catch {
+    // Told below.
+  }
+  // Some that let no page keep its program say so by giving nothing.
+  if (registration === undefined) {
     edition.kept.value = 'not-kept';
     return nothing;
   }
-  watchArrivals(registration, edition);
-  watchChange(container, registration, edition, world);
-  return () => void registration.update().catch(nothing);
+  const kept = registration;
+  watchArrivals(kept, edition);
+  watchChange(container, kept, edition, world);
+  return () => void kept.update().catch(nothing);
 }
 
 /** As long as this page is open nobody throws away the build it came from. */
