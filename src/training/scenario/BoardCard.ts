@@ -4,8 +4,20 @@ import type { ScenarioCard } from './ScenarioCard.ts';
 export type BoardCard = Pick<
   ScenarioCard,
   'id' | 'mode' | 'level' | 'title' | 'summary' | 'minutes' | 'aims'
->;
+> & {
+  /** Of the work order. */
+  readonly number: string;
+};
 
-export function boardCardOf({ id, mode, level, title, summary, minutes, aims }: ScenarioCard): BoardCard {
-  return { id, mode, level, title, summary, minutes, aims };
+export function boardCardOf({
+  id,
+  mode,
+  level,
+  title,
+  summary,
+  minutes,
+  aims,
+  workOrder,
+}: ScenarioCard): BoardCard {
+  return { id, mode, level, title, summary, minutes, aims, number: workOrder.number };
 }

@@ -1,115 +1,124 @@
-import { clock, date } from '../../text/format.ts';
-import { jobSentence } from '../../text/jobWords.ts';
+import type { ComponentChildren } from 'preact';
 import { say } from '../../text/translate.ts';
 import type { BoardCard } from '../../training/scenario/BoardCard.ts';
-import { JobWords } from './JobWords.tsx';
+import { isJob } from '../../training/scenario/modes.ts';
+import { BoardRecords } from './BoardRecords.tsx';
+import { FirstMinutes, isOffered } from './FirstMinutes.tsx';
+import { JobCard } from './JobCard.tsx';
+import { LevelSign } from './LevelSign.tsx';
 import type { KeptSitting, Shop } from './Shop.ts';
 
-/** The list of jobs. */
+const LEVELS = [1, 2, 3, 4] as const;
+
+/** The job board: what lies open first, then the jobs by level. */
 export function Board({ shop }: { readonly shop: Shop }) {
   const kept = shop.kept.value;
+  const jobs = shop.cards.filter(({ mode }) => isJob(mode));
+  const open = jobs.filter((card) => stateOf(card, kept) === 'open');
+  const next = isOffered(shop) ? undefined : nextJob(jobs, kept);
+  const shown = (cards: readonly BoardCard[]) =>
+    cards.map((card) => (
+      <JobCard
+        key={card.id}
+        card={card}
+        kept={kept.filter(({ scenario }) => scenario === card.id)}
+        next={card === next}
+        shop={shop}
+      />
+    ));
   return (
     <main class="board">
-      <h1>{say('board.title')}</h1>
-      <p class="lead">{say('board.lead')}</p>
-      {shop.cards.length === 0 && <p>{say('board.empty')}</p>}
-      <ul class="cards">
-        {shop.cards.map((card) => (
-          <JobCard key={card.id} card={card} kept={kept.filter((k) => k.scenario === card.id)} shop={shop} />
-        ))}
-      </ul>
-      <Finished shop={shop} />
+      <header class="board-head">
+        <div>
+          <h1>{say('board.title')}</h1>
+          <p class="lead">{say('board.lead')}</p>
+        </div>
+        {jobs.length > 0 && <Progress jobs={jobs} kept={kept} />}
+      </header>
+      <FirstMinutes shop={shop} />
+      {jobs.length === 0 && <p>{say('board.empty')}</p>}
+      {open.length > 0 && (
+        <Row id="open" title={say('board.onBench')} line={say('board.onBenchLine')}>
+          {shown(open)}
+        </Row>
+      )}
+      {LEVELS.map((level) => {
+        const cards = jobs.filter((card) => card.level === level && !open.includes(card));
+        if (cards.length === 0) return null;
+        return (
+          <Row
+            key={level}
+            id={`level-${level}`}
+            sign={<LevelSign level={level} />}
+            title={say('board.level', { level })}
+            line={say(`board.levels.${level}`)}
+          >
+            {shown(cards)}
+          </Row>
+        );
+      })}
+      <BoardRecords shop={shop} />
     </main>
   );
 }
 
-interface JobCardProps {
-  readonly card: BoardCard;
-  readonly kept: readonly KeptSitting[];
-  readonly shop: Shop;
+interface RowProps {
+  readonly id: string;
+  readonly sign?: ComponentChildren;
+  readonly title: string;
+  readonly line: string;
+  readonly children: ComponentChildren;
 }
 
-function JobCard({ card, kept, shop }: JobCardProps) {
-  const open = kept.find((sitting) => sitting.state === 'open');
-  const best = Math.max(-1, ...kept.map((sitting) => sitting.score ?? -1));
+function Row({ id, sign, title, line, children }: RowProps) {
   return (
-    <li class="card">
-      <div class="card-head">
-        <span class={`mode mode-${card.mode}`}>{say(`modes.${card.mode}`)}</span>
-        <span>{say('board.level', { level: card.level })}</span>
-        <span>{say('board.minutes', { minutes: card.minutes })}</span>
+    <section class={`board-row board-row-${id}`} aria-labelledby={`board-${id}`}>
+      <div class="board-row-head">
+        <h2 id={`board-${id}`}>
+          {sign}
+          {title}
+        </h2>
+        <p class="quiet">{line}</p>
       </div>
-      <h2>
-        <JobWords of={card.title} />
-      </h2>
-      <p>
-        <JobWords of={card.summary} />
-      </p>
-      <h3>{say('board.aims')}</h3>
-      <ul class="aims">
-        {card.aims.map((aim) => (
-          <li key={aim}>
-            <JobWords of={aim} />
-          </li>
-        ))}
-      </ul>
-      <div class="card-foot">
-        <button type="button" class="act" onClick={() => shop.toJob(card.id)}>
-          {say(open ? 'board.resume' : 'board.take')}
-          <span class="visually-hidden">: {jobSentence(card.title).words}</span>
-        </button>
-        {open && (
-          <>
-            <span class="quiet">{say('board.openSince', { elapsed: clock(open.tick) })}</span>
-            <button
-              type="button"
-              class="plain"
-              onClick={() => {
-                if (window.confirm(say('board.startAnewAsk'))) void shop.startAnew(card.id);
-              }}
-            >
-              {say('board.startAnew')}
-            </button>
-          </>
-        )}
-        {!open && best >= 0 && <span class="quiet">{say('board.done', { score: best })}</span>}
-      </div>
-    </li>
+      <ul class="cards">{children}</ul>
+    </section>
   );
 }
 
-function Finished({ shop }: { readonly shop: Shop }) {
-  const finished = shop.kept.value.filter((sitting) => sitting.state !== 'open');
-  if (finished.length === 0) return null;
-  const titles = new Map(shop.cards.map((card) => [card.id, jobSentence(card.title).words]));
+/** A mark for each job, filled for the ones that are done; the words say the same. */
+function Progress({
+  jobs,
+  kept,
+}: {
+  readonly jobs: readonly BoardCard[];
+  readonly kept: readonly KeptSitting[];
+}) {
+  const done = jobs.filter((card) => isDone(card, kept)).length;
   return (
-    <section class="records" aria-labelledby="records-title">
-      <h2 id="records-title">{say('board.records')}</h2>
-      <ul>
-        {[...finished]
-          .sort((a, b) => b.savedAtMs - a.savedAtMs)
-          .map((sitting) => (
-            <li key={sitting.key}>
-              <span>
-                {sitting.state === 'finished'
-                  ? say('board.recordOn', {
-                      title: titles.get(sitting.scenario) ?? sitting.scenario,
-                      score: sitting.score ?? '–',
-                      date: date(sitting.savedAtMs),
-                    })
-                  : `${titles.get(sitting.scenario) ?? sitting.scenario} · ${say('board.unfinished')} · ${date(sitting.savedAtMs)}`}
-              </span>
-              {sitting.state === 'finished' && titles.has(sitting.scenario) && (
-                <button type="button" class="plain" onClick={() => shop.toDebrief(sitting)}>
-                  {say('board.readDebrief')}
-                </button>
-              )}
-              <button type="button" class="plain" onClick={() => shop.exportKept(sitting.key)}>
-                {say('board.exportRecord')}
-              </button>
-            </li>
-          ))}
-      </ul>
-    </section>
+    <div class="board-progress">
+      <span class="tally" aria-hidden="true">
+        {jobs.map((card, i) => (
+          <i key={card.id} class={i < done ? 'tally-done' : ''} />
+        ))}
+      </span>
+      <span>{say('board.progress', { done, all: jobs.length })}</span>
+    </div>
+  );
+}
+
+function isDone(card: BoardCard, kept: readonly KeptSitting[]): boolean {
+  return kept.some(({ scenario, state }) => scenario === card.id && state === 'finished');
+}
+
+function stateOf(card: BoardCard, kept: readonly KeptSitting[]): 'open' | 'done' | 'new' {
+  if (kept.some(({ scenario, state }) => scenario === card.id && state === 'open')) return 'open';
+  return isDone(card, kept) ? 'done' : 'new';
+}
+
+/** The one job whose button asks to be pressed: the one that lies open, else the first that was never done. */
+function nextJob(cards: readonly BoardCard[], kept: readonly KeptSitting[]): BoardCard | undefined {
+  return (
+    cards.find((card) => stateOf(card, kept) === 'open') ??
+    cards.find((card) => stateOf(card, kept) === 'new')
   );
 }

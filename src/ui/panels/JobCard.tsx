@@ -1,0 +1,84 @@
+import { clock } from '../../text/format.ts';
+import { jobSentence } from '../../text/jobWords.ts';
+import { say } from '../../text/translate.ts';
+import type { BoardCard } from '../../training/scenario/BoardCard.ts';
+import { afterFirstSentence, firstSentence } from './firstSentence.ts';
+import { JobWords } from './JobWords.tsx';
+import type { KeptSitting, Shop } from './Shop.ts';
+
+interface JobCardProps {
+  readonly card: BoardCard;
+  readonly kept: readonly KeptSitting[];
+  /** Its button is the one that asks to be pressed. */
+  readonly next: boolean;
+  readonly shop: Shop;
+}
+
+/** A job as a ticket on the board: what it is, how long it takes, how it stands; what it teaches behind a fold. */
+export function JobCard({ card, kept, next, shop }: JobCardProps) {
+  const open = kept.find((sitting) => sitting.state === 'open');
+  const best = Math.max(-1, ...kept.map((sitting) => sitting.score ?? -1));
+  const done = kept.some((sitting) => sitting.state === 'finished');
+  const { words: title } = jobSentence(card.title);
+  return (
+    <li class={open ? 'card card-open' : done ? 'card card-done' : 'card'}>
+      <div class="card-head">
+        <span class="card-number">{card.number}</span>
+        <span class={`mode mode-${card.mode}`}>{say(`modes.${card.mode}`)}</span>
+        <span class="card-minutes">{say('board.minutes', { minutes: card.minutes })}</span>
+      </div>
+      <h3>
+        <JobWords of={card.title} />
+        {open && <span class="tag">{say('board.isOpen')}</span>}
+        {!open && done && <span class="tag">✓ {say('board.isDone')}</span>}
+      </h3>
+      <Summary card={card} title={title} />
+      <div class="card-foot">
+        <button type="button" class={next ? 'act' : ''} onClick={() => shop.toJob(card.id)}>
+          {say(open ? 'board.resume' : 'board.take')}
+          <span class="visually-hidden">: {title}</span>
+        </button>
+        {open && (
+          <>
+            <span class="quiet">{say('board.openSince', { elapsed: clock(open.tick) })}</span>
+            <button
+              type="button"
+              class="plain"
+              onClick={() => {
+                if (window.confirm(say('board.startAnewAsk'))) void shop.startAnew(card.id);
+              }}
+            >
+              {say('board.startAnew')}
+            </button>
+          </>
+        )}
+        {!open && best >= 0 && <span class="quiet">{say('board.done', { score: best })}</span>}
+      </div>
+    </li>
+  );
+}
+
+/** The first sentence of the summary; the others and the aims are there for who asks. */
+function Summary({ card, title }: { readonly card: BoardCard; readonly title: string }) {
+  const { words, lang } = jobSentence(card.summary);
+  const rest = afterFirstSentence(words);
+  return (
+    <>
+      <p class="card-summary" lang={lang}>
+        {firstSentence(words)}
+      </p>
+      <details class="card-more">
+        <summary aria-label={say('board.moreOf', { title })}>{say('board.more')}</summary>
+        {rest !== '' && <p lang={lang}>{rest}</p>}
+        <h4>{say('board.aims')}</h4>
+        <ul>
+          {card.aims.map((aim) => (
+            <li key={aim}>
+              <JobWords of={aim} />
+            </li>
+          ))}
+        </ul>
+      </details>
+    </>
+  );
+}
