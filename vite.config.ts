@@ -8,6 +8,7 @@ import { sharedWorkers } from './src/platform/node/build/sharedWorkers.ts';
 import { offlineProgram } from './src/platform/node/offline/offlineProgram.ts';
 import { scenarioProblemLine } from './src/text/cli.ts';
 import { say } from './src/text/translate.ts';
+import './src/text/wholeEnglish.ts';
 import { boardCardOf } from './src/training/scenario/BoardCard.ts';
 import { buildScenarioBundle, type SameIdProblem } from './src/training/scenario/buildScenarioBundle.ts';
 import type { ScenarioProblem } from './src/training/scenario/ScenarioProblem.ts';
@@ -74,6 +75,8 @@ export default defineConfig({
   test: {
     // No test is about how fast the machine is: a busy one gets its time.
     testTimeout: 120_000,
+    // A test may say any sentence.
+    setupFiles: ['src/text/wholeEnglish.ts'],
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     exclude: [...configDefaults.exclude, 'tests/e2e/**'],
   },

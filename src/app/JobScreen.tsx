@@ -2,9 +2,12 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import { useSignal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
 import { say } from '../text/translate.ts';
+import '../text/wholeEnglish.ts';
+import { isJob } from '../training/scenario/modes.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
 import { heldSentence } from '../ui/mirror/handWords.ts';
 import { BenchScreen } from '../ui/panels/BenchScreen.tsx';
+import { IntroductionClosed, IntroductionStart } from '../ui/panels/Introduction.tsx';
 import type { ReaderPage } from '../ui/panels/ReaderPanel.tsx';
 import { ShortcutsDialog } from '../ui/panels/ShortcutsDialog.tsx';
 import type { SideTab } from '../ui/panels/SideColumn.tsx';
@@ -101,8 +104,9 @@ interface JobPhaseProps extends JobScreenProps {
 }
 
 function JobPhase(props: JobPhaseProps) {
-  const { job, shop, tab, onSettings, onShortcuts } = props;
-  const { desk, bench } = job;
+  const { job: running, shop, tab, onSettings, onShortcuts } = props;
+  const { desk, bench } = running;
+  const job = isJob(desk.card.mode);
   useLanguageTurn(() => desk.retell());
   const phase = desk.phase.value;
   const held = bench.held.value;
@@ -111,7 +115,7 @@ function JobPhase(props: JobPhaseProps) {
       return (
         <>
           <TopBar shop={shop} title={desk.card.title} onSettings={onSettings} />
-          <WorkOrderScreen desk={desk} />
+          {job ? <WorkOrderScreen desk={desk} /> : <IntroductionStart desk={desk} shop={shop} />}
         </>
       );
     case 'bench':
@@ -133,7 +137,7 @@ function JobPhase(props: JobPhaseProps) {
               theme={props.theme}
               letters={shop.settings.value.letterShortcuts}
               forceCanvas={props.forceCanvas}
-              onTrouble={job.onTrouble}
+              onTrouble={running.onTrouble}
             />
           }
         />
@@ -142,7 +146,11 @@ function JobPhase(props: JobPhaseProps) {
       return (
         <>
           <TopBar shop={shop} title={desk.card.title} onSettings={onSettings} />
-          <ClosedJob sealed={props.sealed} desk={desk} shop={shop} />
+          {job ? (
+            <ClosedJob sealed={props.sealed} desk={desk} shop={shop} />
+          ) : (
+            <IntroductionClosed desk={desk} shop={shop} />
+          )}
         </>
       );
   }

@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { cliWords, USAGE } from '../text/cli.ts';
+import '../text/wholeEnglish.ts';
 import { calibration } from './calibration.ts';
 import { check } from './check.ts';
 import { codes } from './codes.ts';

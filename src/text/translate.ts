@@ -1,5 +1,6 @@
 import i18next, { type i18n } from 'i18next';
-import { catalogue as english } from './en/catalogue.ts';
+import type { catalogue as english } from './en/catalogue.ts';
+import { firstScreen } from './en/firstScreen.ts';
 import { displayUnits, inShownUnits, type UnitSystem } from './units.ts';
 
 /** A catalogue of another language: the same keys, other sentences. */
@@ -21,7 +22,7 @@ void engine.init({
   fallbackLng: 'en',
   initAsync: false,
   interpolation: { escapeValue: false },
-  resources: { en: { translation: english } },
+  resources: { en: { translation: firstScreen } },
 });
 
 /** Told at every look into the catalogue, so that whoever draws sentences can draw them anew in another language. */
@@ -61,7 +62,7 @@ export function has(key: string): key is TextKey {
   return engine.exists(key);
 }
 
-/** Adds a language at run time; `setLanguage` then switches to it. */
+/** Adds a language, or the rest of one, at run time; `setLanguage` switches to it. */
 export function addLanguage(code: string, catalogue: Catalogue): void {
   engine.addResourceBundle(code, 'translation', catalogue);
   forget();

@@ -1,0 +1,11 @@
+import { board } from './board.ts';
+import { edition } from './edition.ts';
+import { introduction } from './introduction.ts';
+import { shell } from './shell.ts';
+import { troubles } from './troubles.ts';
+
+/**
+ * The sentences of the job board, of the settings, and of what may go wrong: all that is said before a job is opened. They come
+ * with the page; the others come with the bench (`wholeEnglish.ts`).
+ */
+export const firstScreen = { ...board, ...edition, ...introduction, ...shell, ...troubles } as const;
