@@ -3,7 +3,7 @@ import { err, ok, type Result } from '../../base/Result.ts';
 import { fromBase64, toBase64 } from './base64.ts';
 import { cardOf } from './cardOf.ts';
 import { hashOfContent } from './hashOfContent.ts';
-import type { Scenario, ScenarioContent } from './Scenario.ts';
+import type { Scenario, ScenarioContent, ScenarioStep } from './Scenario.ts';
 import type { ScenarioCard } from './ScenarioCard.ts';
 
 /**
@@ -22,10 +22,31 @@ export interface SealedScenario {
 export type SealProblem = 'seal-unreadable' | 'seal-does-not-match';
 
 export function sealScenario(scenario: Scenario): SealedScenario {
-  const { contentHash, ...content } = scenario;
-  const bytes = asciiBytes(canonicalJson(content));
-  applyKeystream(bytes, contentHash);
+  const bytes = asciiBytes(canonicalJson(behindCurtain(scenario)));
+  applyKeystream(bytes, scenario.contentHash);
   return { card: cardOf(scenario), sealed: toBase64(bytes) };
+}
+
+/** What the card does not show. The rest is not sealed a second time: sealed text cannot be packed for the way. */
+interface BehindCurtain
+  extends Pick<ScenarioContent, 'format' | 'bench' | 'seed' | 'drives' | 'faults' | 'rulesOff' | 'remark'> {
+  /** The test of each step's being done, in the order of the card's steps. */
+  readonly done: readonly ScenarioStep['done'][];
+}
+
+function behindCurtain(scenario: Scenario): BehindCurtain {
+  const { format, bench, seed, drives, faults, rulesOff, remark, steps } = scenario;
+  return { format, bench, seed, drives, faults, rulesOff, remark, done: steps.map(({ done }) => done) };
+}
+
+function withCard(card: ScenarioCard, { done, ...behind }: BehindCurtain): ScenarioContent {
+  const { contentHash: _hash, steps, ...shown } = card;
+  return {
+    ...shown,
+    ...behind,
+    // A step without its test does not match the hash.
+    steps: steps.map((step, index) => ({ ...step, done: done[index] as ScenarioStep['done'] })),
+  };
 }
 
 /** Errors: `seal-unreadable` when the text is damaged, `seal-does-not-match` when its content is not the card's. */
@@ -35,7 +56,7 @@ export function openSealed({ card, sealed }: SealedScenario): Result<Scenario, S
   applyKeystream(bytes, card.contentHash);
   let content: ScenarioContent;
   try {
-    content = JSON.parse(asciiText(bytes)) as ScenarioContent;
+    content = withCard(card, JSON.parse(asciiText(bytes)) as BehindCurtain);
     if (hashOfContent(content) !== card.contentHash) return err('seal-does-not-match');
   } catch {
     return err('seal-unreadable');
