@@ -67,6 +67,11 @@ export function canTellApart(evidence: TestEvidence, a: number, b: number): bool
   );
 }
 
+/** Ids of the tests that, shown on the first of two suspects, speak for it against the other. */
+export function tellingTests(evidence: TestEvidence, truth: number, rival: number): readonly string[] {
+  return evidence.table.tests.filter((_, test) => shift(evidence, test, truth, rival) > LEAST_SHIFT);
+}
+
 /** Mean shift of the log-odds for the truth against a rival, by one test. */
 function shift(evidence: TestEvidence, test: number, truth: number, rival: number): number {
   const sheet = evidence.sheet(test);

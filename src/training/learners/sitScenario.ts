@@ -8,16 +8,16 @@ import { sit } from './sit.ts';
 import { ToolFactor } from './ToolFactor.ts';
 import { type SatScore, type ScenarioValidity, scenarioValidity } from './validity.ts';
 
-/** Every learner sits the scenario under the seeds `validity-0`, `validity-1` and so on, so that they are paired. */
+/** Every learner (or those of `all`) sits the scenario under the seeds `validity-0`, `validity-1` and so on, so that they are paired. */
 export function sitScenario(
   scenario: Scenario,
   tables: EvidenceTables,
   seeds: number,
   tell: (learner: LearnerName, done: number, all: number) => void,
+  all: readonly LearnerName[] = [...LEARNERS, ...GAMING_LEARNERS],
 ): ScenarioValidity {
   const judges = { tables, factor: new ToolFactor(tables), par: parOf(scenario, tables) };
   const sittings: SatScore[] = [];
-  const all = [...LEARNERS, ...GAMING_LEARNERS];
   for (const [l, learner] of all.entries()) {
     for (let i = 0; i < seeds; i++) {
       const seed = `validity-${i}`;

@@ -93,9 +93,17 @@ export function scenarioValidity(odds: ScenarioOdds, sittings: readonly SatScore
     ...odds,
     sittings: of.length,
     learners,
-    faults: [...faultsOfOdds(odds), ...learners.flatMap((one) => faultsOf(one, learners, odds))],
+    faults: scenarioFaults(odds, learners),
     paired: pairsOf(of),
   };
+}
+
+/** What a scenario fails by, as far as these learners have sat it. */
+export function scenarioFaults(
+  odds: Pick<ScenarioOdds, 'prior' | 'favouriteIsTrue'>,
+  learners: readonly LearnerScores[],
+): readonly ValidityFault[] {
+  return [...faultsOfOdds(odds), ...learners.flatMap((one) => faultsOf(one, learners, odds))];
 }
 
 /** All scenarios together. */
@@ -126,7 +134,7 @@ export function quantile(scores: readonly number[], share: number): number {
   return below + (at - Math.floor(at)) * (above - below);
 }
 
-function faultsOfOdds({ prior }: ScenarioOdds): readonly ValidityFault[] {
+function faultsOfOdds({ prior }: Pick<ScenarioOdds, 'prior'>): readonly ValidityFault[] {
   if (prior < LEAST_PRIOR) return [{ kind: 'prior-below', figure: prior, limit: LEAST_PRIOR }];
   if (prior > MOST_PRIOR) return [{ kind: 'prior-above', figure: prior, limit: MOST_PRIOR }];
   return [];
@@ -135,7 +143,7 @@ function faultsOfOdds({ prior }: ScenarioOdds): readonly ValidityFault[] {
 function faultsOf(
   { learner, median, rightShare }: LearnerScores,
   all: readonly LearnerScores[],
-  { favouriteIsTrue }: ScenarioOdds,
+  { favouriteIsTrue }: Pick<ScenarioOdds, 'favouriteIsTrue'>,
 ): readonly ValidityFault[] {
   const faults: ValidityFault[] = [];
   const least = LEAST_MEDIAN[learner];

@@ -51,6 +51,7 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
       'training/score',
     ],
   },
+  'training/proof': { folders: ['base', 'sim/*', 'training/*'] },
   'training/register': { folders: [...WORLD, 'training/*'] },
 
   text: { folders: ['base'], types: ['sim/*', 'training/*'], packages: ['i18next'] },
@@ -65,7 +66,7 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
   'ui/sound': { folders: [...WORLD, 'assets'], packages: ['howler'] },
 
   'platform/browser': { folders: ['base'], types: ['training/*'], packages: ['idb'] },
-  'platform/node': { folders: ['base'], types: ['training/*'], packages: ['node:*'] },
+  'platform/node': { folders: ['base'], types: ['training/*'], packages: ['node:*', 'vite'] },
 
   app: {
     folders: ['base', 'sim/*', 'training/*', 'text', 'ui/*', 'platform/browser', 'assets', 'scenarios'],
@@ -73,5 +74,8 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
   },
   cli: { folders: ['base', 'sim/*', 'training/*', 'text', 'platform/node'], packages: ['node:*'] },
 
-  'vite.config': { folders: ['text', 'training/scenario', 'platform/node'], packages: ['*', 'node:*'] },
+  'vite.config': {
+    folders: ['text', 'training/scenario', 'platform/node', 'ui/theme'],
+    packages: ['*', 'node:*'],
+  },
 };
