@@ -8,18 +8,21 @@ import type { SealedScenario } from '../training/scenario/seal.ts';
 import { heldSentence } from '../ui/mirror/handWords.ts';
 import { BenchScreen } from '../ui/panels/BenchScreen.tsx';
 import { IntroductionClosed, IntroductionStart } from '../ui/panels/Introduction.tsx';
+import { later } from '../ui/panels/later.tsx';
+import { ShortcutsDialog } from '../ui/panels/laterPanels.ts';
 import type { ReaderPage } from '../ui/panels/ReaderPanel.tsx';
-import { ShortcutsDialog } from '../ui/panels/ShortcutsDialog.tsx';
 import type { SideTab } from '../ui/panels/SideColumn.tsx';
 import { TopBar } from '../ui/panels/TopBar.tsx';
 import { WorkOrderScreen } from '../ui/panels/WorkOrder.tsx';
 import type { Voices } from '../ui/sound/Voices.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
 import { BenchStage } from './BenchStage.tsx';
-import { ClosedJob } from './ClosedJob.tsx';
 import type { AppShop } from './createShop.ts';
 import { type RunningJob, runJob } from './runJob.ts';
 import { useLanguageTurn } from './useLanguageTurn.ts';
+
+/** Debrief, replay and charts: fetched while the bench is in use. */
+const ClosedJob = later(() => import('./ClosedJob.tsx').then((m) => m.ClosedJob));
 
 interface JobScreenProps {
   readonly sealed: SealedScenario;

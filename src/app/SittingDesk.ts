@@ -2,11 +2,14 @@ import { type Signal, signal } from '@preact/signals';
 import { TICKS_PER_SECOND, ticksToSeconds } from '../base/ticks.ts';
 import type { ItemId } from '../sim/devices/items.ts';
 import type { Refusal } from '../sim/world/Action.ts';
+import type { InsideObservation } from '../sim/world/Observation.ts';
 import { describeAction } from '../text/describeAction.ts';
 import { describeEntry } from '../text/describeEntry.ts';
 import { besideReading } from '../text/entryBeside.ts';
 import { capital, distance, fixed } from '../text/format.ts';
 import { say } from '../text/translate.ts';
+import type { DoneCondition } from '../training/scenario/DoneCondition.ts';
+import { isLed } from '../training/scenario/modes.ts';
 import { priceOf } from '../training/sitting/book.ts';
 import type { Sitting } from '../training/sitting/Sitting.ts';
 import type {
@@ -18,6 +21,7 @@ import type {
 import type { SittingRecord } from '../training/sitting/SittingRecord.ts';
 import type { SittingView } from '../training/sitting/SittingView.ts';
 import { MOST_STEADY_TICKS } from '../training/sitting/waitSteady.ts';
+import type { Touch } from '../ui/interaction/Touch.ts';
 import { UndoHistory } from '../ui/interaction/UndoHistory.ts';
 import type { BenchEvent, Caption, Desk } from '../ui/panels/Desk.ts';
 import type { EvidenceClient } from './evidence/EvidenceClient.ts';
@@ -56,6 +60,9 @@ export class SittingDesk implements Desk {
   readonly tick: Signal<number>;
   readonly step: Signal<number>;
   readonly passedOver: Signal<SittingView['passedOver']>;
+  readonly touch = signal<Touch | null>(null);
+  readonly inside = signal<InsideObservation | null>(null);
+  readonly lastWords: string | null;
   readonly verdict: Signal<SittingView['verdict']>;
   readonly marks: Signal<SittingView['marks']>;
   readonly renewed: Signal<SittingView['renewed']>;
@@ -70,6 +77,7 @@ export class SittingDesk implements Desk {
   private eventUntil = 0;
   private panelsAt = 0;
   private stripAt = 0;
+  private insideAt: number | null = null;
   private driving = false;
 
   constructor(
@@ -95,7 +103,8 @@ export class SittingDesk implements Desk {
     this.undoWhy = signal(this.history.why);
     this.coach = evidence.coach;
     this.facts = evidence.facts;
-    this.functionsKnown = signal(functionsKnown || view.card.mode === 'walkthrough');
+    this.lastWords = sitting.lastWords();
+    this.functionsKnown = signal(functionsKnown || isLed(view.card.mode));
   }
 
   act(action: SittingAction): Refusal | SittingRefusal | null {
@@ -167,6 +176,16 @@ export class SittingDesk implements Desk {
     return this.sitting.view().observation;
   }
 
+  /** What the present step asks for and does not see yet; null where there is none. */
+  stillToDo(): DoneCondition | null {
+    return this.sitting.stillToDo();
+  }
+
+  showInside(shown: boolean): void {
+    this.insideAt = shown ? this.sitting.tick : null;
+    this.inside.value = shown ? this.sitting.inside() : null;
+  }
+
   record(): SittingRecord {
     return this.sitting.record(this.facts.peek()?.score.total ?? null);
   }
@@ -230,6 +249,7 @@ export class SittingDesk implements Desk {
     const view = this.sitting.view();
     if (!now && view.tick - this.panelsAt < PANEL_TICKS) return;
     this.panelsAt = view.tick;
+    if (this.insideAt !== null && view.tick - this.insideAt >= PANEL_TICKS) this.showInside(true);
     if (view.tick >= this.eventUntil) this.event.value = null;
     this.phase.value = view.phase;
     this.observation.value = view.observation;

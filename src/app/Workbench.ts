@@ -4,12 +4,14 @@ import type { Settings } from '../platform/browser/settings.ts';
 import type { UnitPort } from '../sim/devices/places.ts';
 import { capital } from '../text/format.ts';
 import { say } from '../text/translate.ts';
+import { isLed } from '../training/scenario/modes.ts';
 import { BenchHand, type HandNews } from '../ui/interaction/BenchHand.ts';
 import type { Grip } from '../ui/interaction/Grip.ts';
 import { SHEET, type Vec } from '../ui/interaction/layout/geometry.ts';
 import type { HotspotId } from '../ui/interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../ui/interaction/layout/shelfPlan.ts';
 import type { Shortcut } from '../ui/interaction/shortcuts.ts';
+import { sameTouch } from '../ui/interaction/Touch.ts';
 import { tighteningShare } from '../ui/interaction/tightening.ts';
 import type { BenchInput } from '../ui/mirror/BenchInput.ts';
 import { gripName, placeName } from '../ui/mirror/handWords.ts';
@@ -19,6 +21,7 @@ import type { Voices } from '../ui/sound/Voices.ts';
 import { BenchAnnouncer } from './BenchAnnouncer.ts';
 import { BenchEvents } from './BenchEvents.ts';
 import { justNow } from './justNow.ts';
+import { nextTouch } from './nextTouch.ts';
 import type { SittingDesk } from './SittingDesk.ts';
 
 /** Where the sheet lies in its host: CSS pixels a bench unit, and the sheet's corner. */
@@ -55,6 +58,8 @@ export class Workbench implements BenchInput {
   /** The clamp that is held, since when in running time (null until the next frame), and how far it has come. */
   private heldClamp: { readonly id: HotspotId; since: number | null; share: number } | null = null;
   private lastTick: Tick = 0;
+  /** What the next touch was worked out for. */
+  private touchFor: readonly unknown[] = [];
 
   constructor(private readonly parts: WorkbenchParts) {
     this.observation = parts.desk.observation;
@@ -93,6 +98,7 @@ export class Workbench implements BenchInput {
     const event = this.events.since(seen);
     if (event !== null) desk.happened(event);
     this.holdClamp(seconds);
+    this.leadHand();
     const sentence = this.announcer.hear(seen, seconds, settings.peek().announce);
     if (sentence !== null) this.spoken.value = sentence;
     this.scene?.draw(seen, this.view(), seconds);
@@ -196,6 +202,19 @@ export class Workbench implements BenchInput {
     else if (setting === 'loose') this.hand.turn(held.id, 1);
   }
 
+  /** Works out what a step asks to be touched next, as often as the panels are renewed and whenever the hand does something. */
+  private leadHand(): void {
+    const { desk } = this.parts;
+    if (desk.card.steps.length === 0) return;
+    const { holding, shelf } = this.hand;
+    const now = [desk.observation.peek(), desk.step.peek(), holding, shelf];
+    if (now.every((each, i) => each === this.touchFor[i])) return;
+    this.touchFor = now;
+    const todo = desk.stillToDo();
+    const next = todo === null ? null : nextTouch(todo, desk.now(), { holding, shelf });
+    if (!sameTouch(next, desk.touch.peek())) desk.touch.value = next;
+  }
+
   private tightening(): SceneView['tightening'] {
     if (this.heldClamp === null || this.heldClamp.share === 0) return null;
     return { port: clampPort(this.heldClamp.id), share: this.heldClamp.share };
@@ -204,14 +223,16 @@ export class Workbench implements BenchInput {
   private view(): SceneView {
     const { desk, reducedMotion } = this.parts;
     const grip = this.held.peek();
+    const touch = desk.touch.peek();
     return {
       held: heldThing(grip),
       pointer: this.pointer,
       shelf: this.shelf.peek(),
       ring: this.ringed,
+      asked: touch?.kind === 'bench' ? touch.at : null,
       tightening: this.tightening(),
       targets: grip === null ? [] : this.hand.targets(),
-      showDigits: desk.card.mode === 'walkthrough',
+      showDigits: isLed(desk.card.mode),
       showFunctions: desk.functionsKnown.peek(),
       reducedMotion: reducedMotion.peek(),
       captions: true,

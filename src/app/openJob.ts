@@ -1,5 +1,6 @@
 import { err, ok, type Result } from '../base/Result.ts';
 import { atOnce, type Steps } from '../base/steps.ts';
+import { isLed } from '../training/scenario/modes.ts';
 import type { Scenario } from '../training/scenario/Scenario.ts';
 import { openSealed, type SealedScenario } from '../training/scenario/seal.ts';
 import { parseRecord } from '../training/sitting/parseRecord.ts';
@@ -35,8 +36,8 @@ export function* openJobSteps(
   const scenario = opened.value;
   yield;
   if (stored === undefined) {
-    // A walkthrough's numbers are spoken of in its steps, so they are the same for everyone.
-    const seed = scenario.mode === 'walkthrough' ? scenario.seed : freshSeed();
+    // The numbers are spoken of in the steps, so they are the same for everyone.
+    const seed = isLed(scenario.mode) ? scenario.seed : freshSeed();
     return ok({ scenario, sitting: Sitting.begin(scenario, seed) });
   }
   const record = parseRecord(JSON.stringify(stored.record) ?? '');

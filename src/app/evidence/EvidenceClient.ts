@@ -2,6 +2,7 @@ import { computed, type ReadonlySignal, type Signal, signal } from '@preact/sign
 import { unreachable } from '../../base/assert.ts';
 import { TICKS_PER_SECOND, type Tick } from '../../base/ticks.ts';
 import { learnOutcomes } from '../../sim/world/driveCycle.ts';
+import { isJob } from '../../training/scenario/modes.ts';
 import type { SealedScenario } from '../../training/scenario/seal.ts';
 import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
 import type { CoachDepth, TimedAction } from '../../training/sitting/SittingAction.ts';
@@ -36,6 +37,8 @@ export class EvidenceClient {
   readonly facts: ReadonlySignal<DebriefFacts | null> = computed(() =>
     this.worth.value.kind === 'known' ? this.worth.value.facts : null,
   );
+  /** An introduction has nothing to be weighed: no line is ever opened for it. */
+  private readonly weighed: boolean;
   private record: (() => SittingRecord) | null = null;
   private line: EvidenceLine | null = null;
   private ended = false;
@@ -50,7 +53,9 @@ export class EvidenceClient {
   private passedAt: Tick = 0;
 
   constructor(private readonly parts: EvidenceClientParts) {
-    this.coach = signal({ kind: parts.sealed.card.mode === 'assessment' ? 'off' : 'silent' });
+    const { mode } = parts.sealed.card;
+    this.weighed = isJob(mode);
+    this.coach = signal({ kind: this.weighed && mode !== 'assessment' ? 'silent' : 'off' });
   }
 
   /**
@@ -104,6 +109,7 @@ export class EvidenceClient {
 
   /** The job is closed: asks what it was worth. */
   workOut(): void {
+    if (!this.weighed) return;
     this.worth.value = { kind: 'working' };
     this.open();
     if (this.record !== null) this.line?.post({ kind: 'debrief', id: ++this.lastId, record: this.record() });
@@ -124,7 +130,7 @@ export class EvidenceClient {
   }
 
   private connect(): void {
-    if (this.line !== null || this.ended) return;
+    if (this.line !== null || this.ended || !this.weighed) return;
     const line: EvidenceLine = this.parts.openLine((message) => {
       if (this.line === line) this.hear(message);
     });

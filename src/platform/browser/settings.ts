@@ -9,6 +9,8 @@ export interface Settings {
   readonly announce: 'off' | 'settled' | 'continuous';
   readonly letterShortcuts: boolean;
   readonly language: 'en' | 'es';
+  /** The introduction: offered on the board until the learner says not now. */
+  readonly firstMinutes: 'offered' | 'put-off';
   readonly units: 'us' | 'metric';
 }
 
@@ -20,6 +22,7 @@ const DEFAULTS: Omit<Settings, 'units'> = {
   announce: 'settled',
   letterShortcuts: true,
   language: 'en',
+  firstMinutes: 'offered',
 };
 const THEMES: readonly Settings['theme'][] = ['auto', 'light', 'dark', 'contrast'];
 const LANGUAGES: readonly Settings['language'][] = ['en', 'es'];
@@ -48,6 +51,7 @@ export function parseSettings(text: string | null, deviceLanguage = 'en'): Setti
     announce: ANNOUNCE.find((mode) => mode === raw['announce']) ?? DEFAULTS.announce,
     letterShortcuts:
       typeof raw['letterShortcuts'] === 'boolean' ? raw['letterShortcuts'] : DEFAULTS.letterShortcuts,
+    firstMinutes: raw['firstMinutes'] === 'put-off' ? 'put-off' : DEFAULTS.firstMinutes,
     language:
       LANGUAGES.find((each) => each === raw['language']) ??
       LANGUAGES.find((each) => each === ofDevice) ??

@@ -8,12 +8,14 @@ import { debrief } from './debrief.ts';
 import { debriefReplay } from './debriefReplay.ts';
 import { debriefScore } from './debriefScore.ts';
 import { drawing } from './drawing.ts';
+import { edition } from './edition.ts';
 import { evidence } from './evidence.ts';
 import { faults } from './faults.ts';
 import { findings } from './findings.ts';
 import { hand } from './hand.ts';
 import { happenings } from './happenings.ts';
 import { inside } from './inside.ts';
+import { introduction } from './introduction.ts';
 import { items } from './items.ts';
 import { modes } from './modes.ts';
 import { places } from './places.ts';
@@ -45,12 +47,14 @@ export const catalogue = {
   ...debriefReplay,
   ...debriefScore,
   ...drawing,
+  ...edition,
   ...evidence,
   ...faults,
   ...findings,
   ...hand,
   ...happenings,
   ...inside,
+  ...introduction,
   ...items,
   ...modes,
   ...places,

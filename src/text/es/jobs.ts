@@ -2,6 +2,7 @@ import { circuits } from './jobs/circuits.ts';
 import { circuitsMore } from './jobs/circuitsMore.ts';
 import { firstDay } from './jobs/firstDay.ts';
 import { firstDayLater } from './jobs/firstDayLater.ts';
+import { firstMinutes } from './jobs/firstMinutes.ts';
 import { leaks } from './jobs/leaks.ts';
 import { leaksTwice } from './jobs/leaksTwice.ts';
 import { shared } from './jobs/shared.ts';
@@ -11,6 +12,7 @@ export const jobSentences: Readonly<Record<string, string>> = {
   ...shared,
   ...firstDay,
   ...firstDayLater,
+  ...firstMinutes,
   ...leaks,
   ...leaksTwice,
   ...circuits,

@@ -204,6 +204,11 @@ export class Sitting {
     return this.world.inside();
   }
 
+  /** The author's remark where it is no answer to anything: at an introduction. */
+  lastWords(): string | null {
+    return isJob(this.scenario.mode) ? null : this.scenario.remark;
+  }
+
   /** What the present step asks for and does not see yet; null where there is no step to do. */
   stillToDo(): DoneCondition | null {
     const { phase, log, verdict, marks, coachAsked } = this;

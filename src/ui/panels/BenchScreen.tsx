@@ -2,17 +2,16 @@ import { type Signal, useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { clock } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
-import { CloseJobDialog } from './CloseJobDialog.tsx';
-import { CupboardDialog } from './CupboardDialog.tsx';
+import { isJob } from '../../training/scenario/modes.ts';
 import { DashView } from './DashView.tsx';
 import type { Desk } from './Desk.ts';
 import { HandBar } from './HandBar.tsx';
+import { leave } from './Introduction.tsx';
+import { CloseJobDialog, CupboardDialog, RoadTestDialog, VerdictDialog } from './laterPanels.ts';
 import type { ReaderPage } from './ReaderPanel.tsx';
-import { RoadTestDialog } from './RoadTestDialog.tsx';
 import type { Shop } from './Shop.ts';
 import { SideColumn, type SideTab } from './SideColumn.tsx';
 import { TopBar } from './TopBar.tsx';
-import { VerdictDialog } from './VerdictDialog.tsx';
 
 type BenchDialog = 'verdict' | 'cupboard' | 'road' | 'close';
 
@@ -41,23 +40,36 @@ export function BenchScreen(props: BenchScreenProps) {
     open.value = null;
   };
   const moved = useSignal(false);
+  const job = isJob(desk.card.mode);
   const repair = desk.phase.value === 'repair';
   const verdict = desk.verdict.value;
   return (
     <div class="bench-screen">
-      <TopBar shop={shop} title={desk.card.title} heading onSettings={onSettings}>
-        <DashView desk={desk} />
-        <Elapsed desk={desk} />
-        <span class={`mode mode-${desk.card.mode}`}>{say(`modes.${desk.card.mode}`)}</span>
-        <button type="button" onClick={() => (open.value = 'cupboard')}>
-          {say('bench.cupboard')}
-        </button>
-        <button type="button" onClick={() => (open.value = 'road')}>
-          {say('roadTest.open')}
-        </button>
-        <button type="button" class="act" onClick={() => (open.value = repair ? 'close' : 'verdict')}>
-          {say(repair ? 'bench.closeJob' : 'bench.verdict')}
-        </button>
+      <TopBar
+        shop={shop}
+        title={desk.card.title}
+        heading
+        under={say(`modes.${desk.card.mode}`)}
+        status={job && <Status desk={desk} />}
+        onSettings={onSettings}
+      >
+        {job ? (
+          <>
+            <button type="button" onClick={() => (open.value = 'cupboard')}>
+              {say('bench.cupboard')}
+            </button>
+            <button type="button" onClick={() => (open.value = 'road')}>
+              {say('roadTest.open')}
+            </button>
+            <button type="button" class="act" onClick={() => (open.value = repair ? 'close' : 'verdict')}>
+              {say(repair ? 'bench.closeJob' : 'bench.verdict')}
+            </button>
+          </>
+        ) : (
+          <button type="button" onClick={() => leave(desk, () => shop.toBoard())}>
+            {say(desk.step.value < desk.card.steps.length ? 'introduction.skipRest' : 'introduction.done')}
+          </button>
+        )}
       </TopBar>
       {repair && verdict !== null && (
         <p class="repair-banner">{say('bench.repairBanner', { item: say(`theItems.${verdict.item}`) })}</p>
@@ -80,7 +92,14 @@ export function BenchScreen(props: BenchScreenProps) {
             onUndo={props.onUndo}
           />
         </section>
-        <SideColumn desk={desk} tab={tab} onTab={onTab} readerPage={readerPage} letters={letters} />
+        <SideColumn
+          desk={desk}
+          shop={shop}
+          tab={tab}
+          onTab={onTab}
+          readerPage={readerPage}
+          letters={letters}
+        />
       </main>
       {open.value === 'verdict' && <VerdictDialog desk={desk} onClose={close} />}
       {open.value === 'cupboard' && <CupboardDialog desk={desk} onClose={close} />}
@@ -90,10 +109,14 @@ export function BenchScreen(props: BenchScreenProps) {
   );
 }
 
-function Elapsed({ desk }: { readonly desk: Desk }) {
+/** What the truck shows of itself, and the time on the job. */
+function Status({ desk }: { readonly desk: Desk }) {
   return (
-    <span class="elapsed" role="timer" aria-label={say('bench.elapsed')}>
-      {clock(desk.tick.value)}
-    </span>
+    <>
+      <DashView desk={desk} />
+      <span class="elapsed" role="timer" aria-label={say('bench.elapsed')}>
+        {clock(desk.tick.value)}
+      </span>
+    </>
   );
 }

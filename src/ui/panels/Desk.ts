@@ -1,7 +1,7 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import type { ItemId } from '../../sim/devices/items.ts';
 import type { Refusal } from '../../sim/world/Action.ts';
-import type { Observation } from '../../sim/world/Observation.ts';
+import type { InsideObservation, Observation } from '../../sim/world/Observation.ts';
 import type { Advice } from '../../training/coach/Advice.ts';
 import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
 import type { LogEntry } from '../../training/sitting/LogEntry.ts';
@@ -12,6 +12,7 @@ import type {
   SittingView,
   StripSample,
 } from '../../training/sitting/SittingView.ts';
+import type { Touch } from '../interaction/Touch.ts';
 import type { UndoHistory } from '../interaction/UndoHistory.ts';
 
 /** One open sitting as its screens see it: signals that change only when their value did, and the one way in. */
@@ -25,9 +26,20 @@ export interface Desk {
   /** Whole seconds of sitting time, as ticks. */
   readonly tick: ReadonlySignal<number>;
   readonly step: ReadonlySignal<number>;
-  /** Walkthrough: indices of the steps that were passed over. */
+  /** Walkthrough and introduction: indices of the steps that were passed over. */
   readonly passedOver: ReadonlySignal<readonly number[]>;
   readonly verdict: ReadonlySignal<SittingView['verdict']>;
+  /** What the present step asks the hand to touch next; null where there is no step, or nothing to touch. */
+  readonly touch: ReadonlySignal<Touch | null>;
+  /**
+   * The inside of the unit while it is shown, renewed ten times a second at most. Always null for a learner who is not led:
+   * there the sitting itself does not give it.
+   */
+  readonly inside: ReadonlySignal<InsideObservation | null>;
+  /** Opens the cut-away, or closes it: what nobody sees is not worked out. */
+  showInside(shown: boolean): void;
+  /** The author's last words, for the end of an introduction; null in every job. */
+  readonly lastWords: string | null;
   /** The suspect board as it stands. */
   readonly marks: ReadonlySignal<SittingView['marks']>;
   readonly coach: ReadonlySignal<CoachState>;

@@ -20,6 +20,8 @@ export interface UserSettings {
   readonly announce: 'off' | 'settled' | 'continuous';
   readonly letterShortcuts: boolean;
   readonly language: 'en' | 'es';
+  /** The introduction: offered on the board until the learner says not now. */
+  readonly firstMinutes: 'offered' | 'put-off';
   readonly units: 'us' | 'metric';
 }
 

@@ -1,19 +1,22 @@
 import { type Signal, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
-import { CoachPanel } from './CoachPanel.tsx';
+import { isJob } from '../../training/scenario/modes.ts';
 import type { Desk } from './Desk.ts';
+import { Cautions, IntroductionEnd } from './Introduction.tsx';
 import { LogPanel } from './LogPanel.tsx';
-import { type ReaderPage, ReaderPanel } from './ReaderPanel.tsx';
-import { ServiceData, type ServicePage } from './ServiceData.tsx';
+import { CoachPanel, ReaderPanel, ServiceData, SuspectBoard } from './laterPanels.ts';
+import type { ReaderPage } from './ReaderPanel.tsx';
+import type { ServicePage } from './ServiceData.tsx';
+import type { Shop } from './Shop.ts';
 import { StepsPanel } from './StepsPanel.tsx';
-import { SuspectBoard } from './SuspectBoard.tsx';
 import { WorkOrder } from './WorkOrder.tsx';
 
 export type SideTab = 'steps' | 'order' | 'log' | 'suspects' | 'data' | 'reader' | 'coach';
 
 interface SideColumnProps {
   readonly desk: Desk;
+  readonly shop: Shop;
   readonly tab: SideTab;
   readonly onTab: (tab: SideTab) => void;
   /** The page the reader is opened on. */
@@ -23,20 +26,20 @@ interface SideColumnProps {
 }
 
 /** The column of evidence beside the bench: tabs, and the one button that makes evidence. */
-export function SideColumn({ desk, tab, onTab, readerPage, letters }: SideColumnProps) {
+export function SideColumn({ desk, shop, tab, onTab, readerPage, letters }: SideColumnProps) {
+  const job = isJob(desk.card.mode);
   const tabs: readonly SideTab[] = [
     ...(desk.card.steps.length > 0 ? (['steps'] as const) : []),
     'order',
     'log',
-    'suspects',
-    'data',
-    'reader',
+    ...(job ? (['suspects', 'data', 'reader'] as const) : []),
     ...(desk.coach.value.kind === 'off' ? [] : (['coach'] as const)),
   ];
   // Kept here, so that a panel opens on the page where it was left.
   const pages: PageSignals = {
     reader: readerPage,
     service: useSignal<ServicePage>('circuit'),
+    insideOpen: useSignal(false),
   };
   useEffect(() => {
     if (tab === 'data') desk.functionsKnown.value = true;
@@ -55,7 +58,7 @@ export function SideColumn({ desk, tab, onTab, readerPage, letters }: SideColumn
       <div
         class="tabs"
         role="tablist"
-        style={{ '--tabs-in-row': Math.ceil(tabs.length / 2) }}
+        style={{ '--tabs-in-row': job ? Math.ceil(tabs.length / 2) : tabs.length }}
         onKeyDown={onKeyDown}
       >
         {tabs.map((each) => (
@@ -69,7 +72,7 @@ export function SideColumn({ desk, tab, onTab, readerPage, letters }: SideColumn
             tabIndex={each === tab ? 0 : -1}
             onClick={() => onTab(each)}
           >
-            {say(`bench.tabs.${each}`)}
+            {say(`bench.tabs.${each === 'order' && !job ? 'cautions' : each}`)}
           </button>
         ))}
       </div>
@@ -83,9 +86,13 @@ export function SideColumn({ desk, tab, onTab, readerPage, letters }: SideColumn
         // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling panel must be reachable by keys.
         tabIndex={0}
       >
-        {panelOf(tab, desk, pages)}
+        {panelOf(tab, desk, shop, pages)}
       </div>
-      <button type="button" class="act big log-button" onClick={() => desk.logReading()}>
+      <button
+        type="button"
+        class={`act big log-button${desk.touch.value?.kind === 'log' ? ' asked' : ''}`}
+        onClick={() => desk.logReading()}
+      >
         {say(letters ? 'bench.log' : 'bench.logPlain')}
       </button>
     </aside>
@@ -95,14 +102,22 @@ export function SideColumn({ desk, tab, onTab, readerPage, letters }: SideColumn
 interface PageSignals {
   readonly reader: Signal<ReaderPage>;
   readonly service: Signal<ServicePage>;
+  readonly insideOpen: Signal<boolean>;
 }
 
-function panelOf(tab: SideTab, desk: Desk, pages: PageSignals) {
+function panelOf(tab: SideTab, desk: Desk, shop: Shop, pages: PageSignals) {
+  const job = isJob(desk.card.mode);
   switch (tab) {
     case 'steps':
-      return <StepsPanel desk={desk} />;
+      return (
+        <StepsPanel
+          desk={desk}
+          insideOpen={pages.insideOpen}
+          end={job ? null : <IntroductionEnd desk={desk} shop={shop} level="h3" />}
+        />
+      );
     case 'order':
-      return <WorkOrder card={desk.card} level="h3" />;
+      return job ? <WorkOrder card={desk.card} level="h3" /> : <Cautions card={desk.card} />;
     case 'log':
       return <LogPanel desk={desk} />;
     case 'suspects':

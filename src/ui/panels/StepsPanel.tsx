@@ -1,53 +1,112 @@
+import { type Signal, useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { jobSentence } from '../../text/jobWords.ts';
 import { say } from '../../text/translate.ts';
+import type { WalkthroughStep } from '../../training/sitting/SittingView.ts';
 import type { Desk } from './Desk.ts';
+import { firstSentence } from './firstSentence.ts';
+import { InsideFold } from './InsideFold.tsx';
 import { JobWords } from './JobWords.tsx';
+import { foldSteps } from './stepFold.ts';
 
-/** The steps of a walkthrough: what is done, what is to do now and how, and the way past a step. */
-export function StepsPanel({ desk }: { readonly desk: Desk }) {
+interface StepsProps {
+  readonly desk: Desk;
+  /** Whether the unit is shown cut open; kept by the column, so that it stays as it was left. */
+  readonly insideOpen: Signal<boolean>;
+  /** What stands in the place of the present step when all are done. */
+  readonly end: ComponentChildren;
+}
+
+/** The steps of a walkthrough: the one to do now and how, a look ahead, and everything else folded away. */
+export function StepsPanel({ desk, insideOpen, end }: StepsProps) {
   const { steps } = desk.card;
-  const now = desk.step.value;
+  const fold = foldSteps(desk.step.value, steps.length);
   const passedOver = desk.passedOver.value;
+  const { now } = fold;
   const current = useRef<HTMLLIElement>(null);
   useEffect(() => keepInView(current.current), [now]);
+  const step = now === null ? undefined : steps[now];
   return (
     <div class="steps">
-      <p class="quiet" role="status">
-        {now >= steps.length
-          ? say('steps.allDone')
-          : say('steps.progress', { now: now + 1, all: steps.length })}
+      <p class="quiet steps-progress" role="status">
+        {now === null ? say('steps.allDone') : say('steps.progress', { now: now + 1, all: steps.length })}
       </p>
-      <ol>
-        {steps.map((step, index) => (
-          <li
-            key={step.id}
-            ref={index === now ? current : null}
-            class={index < now ? 'step-done' : index === now ? 'step-now' : 'step-later'}
-            {...(index === now ? { 'aria-current': 'step' as const } : {})}
-          >
-            <span class="step-say">
+      {fold.done.length > 0 && (
+        <Folded title={doneTitle(fold.done.length, passedOver.length)} from={0}>
+          {fold.done.map((index) => (
+            <li key={index} class="step-done">
+              <JobWords of={steps[index]?.say ?? ''} />
+              <span class="tag">
+                {passedOver.includes(index) ? `→ ${say('steps.passedOver')}` : `✓ ${say('steps.done')}`}
+              </span>
+            </li>
+          ))}
+        </Folded>
+      )}
+      {step === undefined || now === null ? (
+        end
+      ) : (
+        <ol class="steps-ahead" start={now + 1}>
+          <li key={step.id} ref={current} class="step-now" aria-current="step">
+            <p class="step-say">
               <JobWords of={step.say} />
-              {index < now && <StepTag over={passedOver.includes(index)} />}
-            </span>
-            {index === now && (
-              <>
-                <p class="step-how">
-                  <JobWords of={step.how} />
-                </p>
-                <button type="button" class="plain step-skip" onClick={() => skip(desk)}>
-                  {say('steps.skip')}
-                </button>
-              </>
-            )}
+            </p>
+            <p class="step-how">
+              <JobWords of={step.how} />
+            </p>
+            <button type="button" class="plain step-skip" onClick={() => skip(desk)}>
+              {say('steps.skip')}
+            </button>
           </li>
-        ))}
-      </ol>
+          {fold.next.map((index) => (
+            <li key={index} class="step-next">
+              <Glimpse of={steps[index]} />
+            </li>
+          ))}
+        </ol>
+      )}
+      {fold.rest.length > 0 && (
+        <Folded title={say('steps.rest', { count: fold.rest.length })} from={fold.rest[0] ?? 0}>
+          {fold.rest.map((index) => (
+            <li key={index} class="step-later">
+              <JobWords of={steps[index]?.say ?? ''} />
+            </li>
+          ))}
+        </Folded>
+      )}
+      <InsideFold desk={desk} open={insideOpen} />
     </div>
   );
 }
 
-function StepTag({ over }: { readonly over: boolean }) {
-  return <span class="tag">{over ? `→ ${say('steps.passedOver')}` : `✓ ${say('steps.done')}`}</span>;
+interface FoldedProps {
+  readonly title: string;
+  /** Index of the first step in it. */
+  readonly from: number;
+  readonly children: ComponentChildren;
+}
+
+/** A list of steps behind one line. What is folded away is not in the page: fifty steps are long to draw and longer to hear. */
+function Folded({ title, from, children }: FoldedProps) {
+  const open = useSignal(false);
+  return (
+    <details class="steps-fold" onToggle={(event) => (open.value = event.currentTarget.open)}>
+      <summary>{title}</summary>
+      {open.value && <ol start={from + 1}>{children}</ol>}
+    </details>
+  );
+}
+
+function Glimpse({ of: step }: { readonly of: WalkthroughStep | undefined }) {
+  if (step === undefined) return null;
+  const { words, lang } = jobSentence(step.say);
+  return <span lang={lang}>{firstSentence(words)}</span>;
+}
+
+function doneTitle(gone: number, passedOver: number): string {
+  const done = `✓ ${say('steps.doneCount', { count: gone - passedOver })}`;
+  return passedOver === 0 ? done : `${done}, ${say('steps.passedOverCount', { count: passedOver })}`;
 }
 
 /** The button goes with its step, so the focus goes to the panel. */

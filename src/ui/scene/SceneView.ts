@@ -3,6 +3,7 @@ import type { Observation } from '../../sim/world/Observation.ts';
 import type { Vec } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
+import type { SheetFit } from '../interaction/viewFit.ts';
 import type { ThemeName } from '../theme/tokens.ts';
 
 /** What the hand holds, as far as the drawing needs it. */
@@ -19,8 +20,10 @@ export interface SceneView {
   readonly pointer: Vec | null;
   /** The compartment of the tool shelf that stands open. */
   readonly shelf: ShelfTab;
-  /** Teal ring: hover, focus or the coach. */
+  /** Teal ring: hover or focus. */
   readonly ring: HotspotId | null;
+  /** Teal double ring: what the present step asks to be touched. Left out where nothing is asked. */
+  readonly asked?: HotspotId | null;
   /** The clamp that is held, and how far it is on its way to over-tight, 0 to 1. */
   readonly tightening: { readonly port: UnitPort; readonly share: number } | null;
   /** Faint marks on the places the held thing may go. */
@@ -42,10 +45,11 @@ export interface Scene {
   setTheme(name: ThemeName): void;
   /** Draws every word again at the next frame: the language is another. */
   reword(): void;
-  /** From the window's client coordinates to bench units. */
-  toBench(clientX: number, clientY: number): Vec;
-  /** CSS pixels a bench unit, and the sheet's corner within the host in CSS pixels. */
-  scale(): { readonly scale: number; readonly offsetX: number; readonly offsetY: number };
+  /**
+   * How the sheet lies in the host now, and how it will lie when the move under way is over: the same while nothing moves. The drawing
+   * has no view of its own.
+   */
+  look(now: SheetFit, going: SheetFit): void;
   /** Calls back when the drawing surface is lost (true) and restored (false). */
   onContextLost(callback: (lost: boolean) => void): void;
   destroy(): void;

@@ -229,6 +229,10 @@ export function galleryDesk(
     tick: signal(seen.tick),
     step: signal(0),
     passedOver: signal([]),
+    touch: signal(null),
+    inside: signal(null),
+    showInside: () => {},
+    lastWords: null,
     event: signal(null),
     verdict: signal(
       phase === 'repair' ? { item: 'sense-wire', mode: null, cites: [1, 5], tick: tick(720) } : null,
