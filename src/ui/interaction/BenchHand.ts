@@ -1,6 +1,6 @@
 import type { Action } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
-import { dropTarget, tabUnder } from './dropTarget.ts';
+import { dropTarget, isAtHome, tabUnder } from './dropTarget.ts';
 import { type Grip, placeOf, sameGrip, staysInHand, type Target } from './Grip.ts';
 import { gripAt, hotspotOf, pressAction, tabAt, targetAt, turnAction } from './HotspotMeaning.ts';
 import { emptyHand, type HandEvent, type HandMeans, moveHand } from './handMachine.ts';
@@ -37,6 +37,11 @@ export class BenchHand {
 
   get holding(): Grip | null {
     return this.state.context.grip;
+  }
+
+  /** The bench as it stands this moment, not as the panels saw it last. */
+  look(): Observation {
+    return this.ports.observe();
   }
 
   /** How the held thing was picked up; keys and touch are offered a list of places. */
@@ -130,6 +135,7 @@ export class BenchHand {
     const seen = this.ports.observe();
     const tab = tabUnder(at);
     if (tab !== null && tab !== this.shelf) return this.openShelf(tab);
+    if (isAtHome(grip, at, seen, this.shelf)) return this.putBack();
     const target = dropTarget(grip, at, seen, this.shelf);
     if (target === null || (staysInHand(grip) && target.kind === 'mat')) return this.putBack();
     this.place(target);

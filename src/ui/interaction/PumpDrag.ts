@@ -30,8 +30,12 @@ export class PumpDrag {
   /** The position to send now, or null when it is too soon or the same. */
   move(x: number, nowMs: number): number | null {
     this.wanted = quantiseHandle(this.start + (x - this.startX) / this.travelUnits);
-    if (nowMs - this.sentAtMs < SHORTEST_GAP_MS) return null;
-    return this.flush(nowMs);
+    return this.catchUp(nowMs);
+  }
+
+  /** The last position under a pointer that stands still, when it has not been sent yet. */
+  catchUp(nowMs: number): number | null {
+    return nowMs - this.sentAtMs < SHORTEST_GAP_MS ? null : this.flush(nowMs);
   }
 
   /** The last position, when it has not been sent yet. */

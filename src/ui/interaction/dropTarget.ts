@@ -1,6 +1,6 @@
 import type { Observation } from '../../sim/world/Observation.ts';
-import { type Grip, sameTarget, type Target } from './Grip.ts';
-import { targetAt } from './HotspotMeaning.ts';
+import { type Grip, placeOf, sameTarget, type Target } from './Grip.ts';
+import { nameOf, targetAt } from './HotspotMeaning.ts';
 import { type Box, contains, inside, SHEET, type Vec } from './layout/geometry.ts';
 import { placeHotspots } from './layout/hotspots.ts';
 import { SHELF_TABS, type ShelfTab, TAB_BOXES } from './layout/shelfPlan.ts';
@@ -28,6 +28,17 @@ export function dropTarget(grip: Grip, at: Vec, seen: Observation, shelf: ShelfT
   }
   if (best !== null) return best.target;
   return inside({ x: at.x, y: at.y, w: 0, h: 0 }, SHEET) ? { kind: 'mat' } : null;
+}
+
+/** True right on the place where the held thing is already: a hand that hardly moved means nothing by it. */
+export function isAtHome(grip: Grip, at: Vec, seen: Observation, shelf: ShelfTab): boolean {
+  const home = placeOf(grip, seen);
+  if (home === null) return false;
+  return placeHotspots(seen, shelf).some((spot) => {
+    if (distanceTo(spot, at) > 0) return false;
+    const name = nameOf(spot.id);
+    return (name.kind === 'point' || name.kind === 'site') && name.of === home;
+  });
 }
 
 /** A loose lead's tip lies on the mat and is in the way: only letting go right on it is meant for it. */
