@@ -96,6 +96,11 @@ export function needleByEye(kPa: number): string {
   return fixed(half, Number.isInteger(half) ? 0 : 1);
 }
 
+/** The digits beside a needle that teach its reading: tenths of an inch of mercury, or whole kilopascals. */
+export function dialDigits(kPa: number): string {
+  return displayUnits() === 'us' ? fixed(kPaToInHg(kPa), 1) : fixed(kPa, 0);
+}
+
 /** A needle that an eye takes to rest on its pin, in whatever units it reads. */
 export function needleAtRest(kPa: number): boolean {
   return Math.round(kPaToInHg(kPa) * 2) <= 0;

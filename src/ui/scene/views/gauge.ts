@@ -1,7 +1,10 @@
+import { dialDigits } from '../../../text/format.ts';
 import { say } from '../../../text/translate.ts';
+import { displayUnits, type UnitSystem } from '../../../text/units.ts';
 import { GAUGE_CENTRE, GAUGE_RADIUS } from '../../interaction/layout/benchPlan.ts';
 import { along, type Vec } from '../../interaction/layout/geometry.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
+import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
 
 /** Kilopascals in one inch of mercury (conventional, 0 °C): the dial's two scales and nothing else use it here. */
@@ -10,10 +13,10 @@ const FULL_INHG = 30;
 /** Radii: numerals outside the main scale, so that the needle never covers them; the inner scale inside it. */
 const NUMERALS = GAUGE_RADIUS - 18;
 const SCALE = GAUGE_RADIUS - 29;
-const KPA_SCALE = GAUGE_RADIUS - 42;
+const INNER_SCALE = GAUGE_RADIUS - 42;
 const below = (dx: number, dy: number): Vec => ({ x: GAUGE_CENTRE.x + dx, y: GAUGE_CENTRE.y + dy });
-const UNITS = { inHg: below(0, 60), kPa: below(0, 38) };
-const UNITS_OVER_DIGITS = { inHg: below(0, 44), kPa: below(-4, 29) };
+const UNITS = { outer: below(0, 60), inner: below(0, 38) };
+const UNITS_OVER_DIGITS = { outer: below(0, 44), inner: below(-4, 29) };
 const DIGITS = below(0, 62);
 const SWEEP = (270 * Math.PI) / 180;
 
@@ -23,48 +26,80 @@ function way(share: number): Vec {
   return { x: Math.sin(angle), y: -Math.cos(angle) };
 }
 
-/** The dial: inches of mercury outside, kilopascals inside. */
+/** How a ring of the dial is divided, in its own unit: a mark at every step, taller ones with a number at some. */
+interface Ring {
+  readonly unit: 'inHg' | 'kPa';
+  readonly inInHg: number;
+  readonly last: number;
+  readonly step: number;
+  readonly tall: number;
+  readonly numbered: number;
+}
+const IN_INHG = { inHg: 1, kPa: 1 / KPA_PER_INHG };
+/** The bold outer ring is in the units that the page speaks, the quiet inner one in the other. */
+const RINGS: Readonly<Record<UnitSystem, { readonly outer: Ring; readonly inner: Ring }>> = {
+  us: {
+    outer: { unit: 'inHg', inInHg: IN_INHG.inHg, last: 30, step: 1, tall: 5, numbered: 5 },
+    inner: { unit: 'kPa', inInHg: IN_INHG.kPa, last: 100, step: 10, tall: 50, numbered: 50 },
+  },
+  metric: {
+    outer: { unit: 'kPa', inInHg: IN_INHG.kPa, last: 100, step: 2, tall: 10, numbered: 20 },
+    inner: { unit: 'inHg', inInHg: IN_INHG.inHg, last: 30, step: 5, tall: 15, numbered: 15 },
+  },
+};
+
+function paintOuter(art: Art, ring: Ring): void {
+  for (let mark = 0; mark <= ring.last; mark += ring.step) {
+    const out = way((mark * ring.inInHg) / FULL_INHG);
+    const tall = mark % ring.tall === 0;
+    art.strokes([along(GAUGE_CENTRE, out, SCALE), along(GAUGE_CENTRE, out, SCALE - (tall ? 10 : 6))], {
+      line: tall ? 2.4 : LINE.hint,
+      cap: 'butt',
+    });
+    if (mark % ring.numbered === 0)
+      art.print(`${mark}`, along(GAUGE_CENTRE, out, NUMERALS), { size: SIZE.small, weight: '700' });
+  }
+}
+
+function paintInner(art: Art, ring: Ring): void {
+  const quiet = { line: LINE.hint, colour: art.tokens.vacuum, cap: 'butt' } as const;
+  for (let mark = 0; mark <= ring.last; mark += ring.step) {
+    const out = way((mark * ring.inInHg) / FULL_INHG);
+    const inner = INNER_SCALE - (mark % ring.tall === 0 && mark < ring.last ? 8 : 4);
+    art.strokes([along(GAUGE_CENTRE, out, INNER_SCALE), along(GAUGE_CENTRE, out, inner)], quiet);
+    // No 0 here: the outer ring's 0 stands at the same place.
+    if (mark > 0 && mark % ring.numbered === 0) {
+      const look = { size: SIZE.small, weight: '400', colour: art.tokens.vacuum } as const;
+      art.print(`${mark}`, along(GAUGE_CENTRE, out, 23), look);
+    }
+  }
+  art.arc(GAUGE_CENTRE, INNER_SCALE, Math.PI * 0.75, Math.PI * 2.25, quiet);
+}
+
+/** The dial with its two rings. */
 export const gaugeDial: Layer = {
   name: 'gauge dial',
-  key: ({ view }) => `${view.showDigits}`,
+  key: ({ view }) => `${view.showDigits} ${displayUnits()}`,
   paint(art, { view }) {
     const { tokens } = art;
     art.circle(GAUGE_CENTRE, GAUGE_RADIUS, { fill: tokens.steel, line: LINE.thing });
     art.circle(GAUGE_CENTRE, GAUGE_RADIUS - 6, { fill: tokens.cream, line: LINE.hint });
-    for (let inHg = 0; inHg <= FULL_INHG; inHg++) {
-      const out = way(inHg / FULL_INHG);
-      const major = inHg % 5 === 0;
-      art.strokes([along(GAUGE_CENTRE, out, SCALE), along(GAUGE_CENTRE, out, SCALE - (major ? 10 : 6))], {
-        line: major ? 2.4 : LINE.hint,
-        cap: 'butt',
-      });
-      if (major)
-        art.print(`${inHg}`, along(GAUGE_CENTRE, out, NUMERALS), { size: SIZE.small, weight: '700' });
-    }
-    const kPaLine = { line: LINE.hint, colour: tokens.vacuum, cap: 'butt' } as const;
-    for (let kPa = 0; kPa <= 100; kPa += 10) {
-      const out = way(kPa / KPA_PER_INHG / FULL_INHG);
-      const inner = KPA_SCALE - (kPa === 0 || kPa === 50 ? 8 : 4);
-      art.strokes([along(GAUGE_CENTRE, out, KPA_SCALE), along(GAUGE_CENTRE, out, inner)], kPaLine);
-      // No 0 here: the main scale's 0 stands at the same place.
-      if (kPa === 50 || kPa === 100) {
-        const look = { size: SIZE.small, weight: '400', colour: tokens.vacuum } as const;
-        art.print(`${kPa}`, along(GAUGE_CENTRE, out, 23), look);
-      }
-    }
-    art.arc(GAUGE_CENTRE, KPA_SCALE, Math.PI * 0.75, Math.PI * 2.25, kPaLine);
+    const { outer, inner } = RINGS[displayUnits()];
+    paintOuter(art, outer);
+    paintInner(art, inner);
     // The digits of a walkthrough take the lowest place of the dial, where there is least room: the units move up.
-    const { inHg, kPa } = view.showDigits ? UNITS_OVER_DIGITS : UNITS;
-    art.print(say('drawing.inHg'), inHg, { size: SIZE.small, weight: '700' });
+    const places = view.showDigits ? UNITS_OVER_DIGITS : UNITS;
+    art.print(say(`drawing.${outer.unit}`), places.outer, { size: SIZE.small, weight: '700' });
     const quiet = { size: SIZE.small, weight: '400', colour: tokens.vacuum } as const;
-    art.print(say('drawing.kPa'), kPa, quiet);
+    art.print(say(`drawing.${inner.unit}`), places.inner, quiet);
   },
 };
 
 /** The needle; digits beside it only where the walkthrough asks for them. */
 export const gaugeNeedle: Layer = {
   name: 'gauge needle',
-  key: ({ observation, view }) => `${observation.gauge.needleKPa.toFixed(2)} ${view.showDigits}`,
+  key: ({ observation, view }) =>
+    `${observation.gauge.needleKPa.toFixed(2)} ${view.showDigits} ${displayUnits()}`,
   paint(art, { observation, view }) {
     const { tokens } = art;
     const inHg = observation.gauge.needleKPa / KPA_PER_INHG;
@@ -80,6 +115,6 @@ export const gaugeNeedle: Layer = {
     });
     art.circle(GAUGE_CENTRE, 7, { fill: tokens.ink });
     if (!view.showDigits) return;
-    art.print(inHg.toFixed(1), DIGITS, { size: SIZE.small, weight: '700' });
+    art.print(dialDigits(observation.gauge.needleKPa), DIGITS, { size: SIZE.small, weight: '700' });
   },
 };
