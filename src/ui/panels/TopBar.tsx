@@ -8,12 +8,17 @@ interface TopBarProps {
   readonly title?: string;
   /** The title is the heading of the whole screen. */
   readonly heading?: boolean;
+  /** Below the title, small: the way the job is sat. */
+  readonly under?: string;
+  /** What the truck and the clock say. */
+  readonly status?: ComponentChildren;
   readonly onSettings: () => void;
+  /** What can be done from here, the weightiest last. */
   readonly children?: ComponentChildren;
 }
 
-/** The same head on every screen: name and way home at the left, settings at the right. */
-export function TopBar({ shop, title, heading, onSettings, children }: TopBarProps) {
+/** The same head on every screen: where one is at the left, what can be done at the right. */
+export function TopBar({ shop, title, heading, under, status, onSettings, children }: TopBarProps) {
   const words = title === undefined ? say('app.tagline') : <JobWords of={title} />;
   return (
     <header class="top-bar">
@@ -25,11 +30,15 @@ export function TopBar({ shop, title, heading, onSettings, children }: TopBarPro
       >
         {say('app.name')}
       </button>
-      {heading ? <h1 class="top-title">{words}</h1> : <span class="top-title">{words}</span>}
-      {children}
+      <div class="top-where">
+        {heading ? <h1 class="top-title">{words}</h1> : <span class="top-title">{words}</span>}
+        {under !== undefined && <span class="mode">{under}</span>}
+      </div>
+      {status !== undefined && <div class="top-status">{status}</div>}
       <button type="button" class="plain settings-button" onClick={onSettings}>
         {say('bench.settings')}
       </button>
+      {children !== undefined && <div class="top-actions">{children}</div>}
     </header>
   );
 }
