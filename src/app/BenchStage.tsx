@@ -1,4 +1,4 @@
-import { type ReadonlySignal, useSignalEffect } from '@preact/signals';
+import { type ReadonlySignal, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { say } from '../text/translate.ts';
 import { SHEET } from '../ui/interaction/layout/geometry.ts';
@@ -21,10 +21,15 @@ interface BenchStageProps {
 export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: BenchStageProps) {
   const host = useRef<HTMLDivElement>(null);
   const scene = useRef<Scene | null>(null);
+  const bare = useSignal(false);
   useEffect(() => {
     const element = host.current;
     if (element === null) return;
     let gone = false;
+    const goBare = (): void => {
+      bare.value = true;
+      onTrouble('no-graphics');
+    };
     const draw = async (canvasOnly: boolean): Promise<void> => {
       const { createScene } = await import('../ui/scene/createScene.ts');
       const made = await createScene(element, { forceCanvas: canvasOnly, gradually: true });
@@ -36,12 +41,12 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
         onTrouble('context-lost');
         bench.attach(element, null);
         made.destroy();
-        void draw(true).catch(() => onTrouble('no-graphics'));
+        void draw(true).catch(goBare);
       });
       bench.attach(element, made);
     };
     bench.attach(element, null);
-    draw(forceCanvas).catch(() => onTrouble('no-graphics'));
+    draw(forceCanvas).catch(goBare);
     const sized = new ResizeObserver(() => bench.resize());
     sized.observe(element);
     return () => {
@@ -51,7 +56,7 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
       scene.current?.destroy();
       scene.current = null;
     };
-  }, [bench, forceCanvas, onTrouble, theme]);
+  }, [bench, bare, forceCanvas, onTrouble, theme]);
   useSignalEffect(() => {
     // Read before the question whether there is a scene yet, or the first run would follow nothing.
     const name = theme.value;
@@ -92,7 +97,7 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
     return () => window.removeEventListener('keydown', onKeyDown);
   }, [bench, letters]);
   return (
-    <div ref={stage} class="stage" tabIndex={-1}>
+    <div ref={stage} class={bare.value ? 'stage stage-bare' : 'stage'} tabIndex={-1}>
       <div ref={host} class="stage-host" />
       <div
         class="stage-overlay"

@@ -1,11 +1,11 @@
 import { useComputed, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import uPlot from 'uplot';
+import type uPlot from 'uplot';
 import { ticksToSeconds } from '../../base/ticks.ts';
 import { fixed, shownVacuum, vacuum, vacuumUnit, volts } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { StripSample } from '../../training/sitting/SittingView.ts';
-import { chartInk, LEAST_SPAN_KPA, twoCurves } from './chart.ts';
+import { canDraw, chartInk, LEAST_SPAN_KPA, twoCurves } from './chart.ts';
 import type { Desk } from './Desk.ts';
 
 const SHOWN_S = 120;
@@ -17,10 +17,12 @@ export function StripChart({ desk }: { readonly desk: Desk }) {
   const plot = useRef<uPlot | null>(null);
   useEffect(() => {
     const element = host.current;
-    if (element === null) return;
+    if (element === null || !canDraw()) return;
+    let Plot: typeof uPlot | null = null;
     const make = (): void => {
       plot.current?.destroy();
-      plot.current = new uPlot(
+      if (Plot === null) return;
+      plot.current = new Plot(
         twoCurves({
           width: Math.max(160, element.clientWidth),
           height: HEIGHT,
@@ -34,7 +36,13 @@ export function StripChart({ desk }: { readonly desk: Desk }) {
         element,
       );
     };
-    make();
+    let gone = false;
+    // The bench stands before its chart is drawn; its room is kept.
+    void import('uplot').then((fetched) => {
+      if (gone) return;
+      Plot = fetched.default;
+      make();
+    });
     const sized = new ResizeObserver(() =>
       plot.current?.setSize({ width: Math.max(160, element.clientWidth), height: HEIGHT }),
     );
@@ -42,6 +50,7 @@ export function StripChart({ desk }: { readonly desk: Desk }) {
     const themed = new MutationObserver(make);
     themed.observe(document.documentElement, { attributeFilter: ['data-theme', 'data-units', 'lang'] });
     return () => {
+      gone = true;
       sized.disconnect();
       themed.disconnect();
       plot.current?.destroy();
@@ -67,7 +76,12 @@ export function StripChart({ desk }: { readonly desk: Desk }) {
         </span>
         <span class="key-vacuum">{say('strip.vacuum')}</span>
       </figcaption>
-      <div ref={host} role="img" aria-label={summary(desk.strip.value)} />
+      <div
+        ref={host}
+        style={{ minHeight: `${HEIGHT}px` }}
+        role="img"
+        aria-label={summary(desk.strip.value)}
+      />
     </figure>
   );
 }

@@ -6,7 +6,7 @@ import { describeAction } from '../../text/describeAction.ts';
 import { clock, fixed, shownVacuum, vacuum, vacuumUnit } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
-import { chartInk, LEAST_SPAN_KPA, twoCurves } from './chart.ts';
+import { canDraw, chartInk, LEAST_SPAN_KPA, twoCurves } from './chart.ts';
 
 const HEIGHT = 240;
 
@@ -22,7 +22,7 @@ export function TraceChart({ facts, moment }: TraceChartProps) {
   const line = useRef<HTMLDivElement>(null);
   useEffect(() => {
     const element = host.current;
-    if (element === null) return;
+    if (element === null || !canDraw()) return;
     let plot: uPlot | null = null;
     const stand = (tick: Tick): void => {
       const cursor = line.current;

@@ -10,6 +10,14 @@ export interface ChartInk {
   readonly font: string;
 }
 
+let drawable: boolean | null = null;
+
+/** Whether this browser draws on a canvas at all. Where it does not, a chart is its summary in words. */
+export function canDraw(): boolean {
+  drawable ??= document.createElement('canvas').getContext('2d') !== null;
+  return drawable;
+}
+
 export function chartInk(element: Element): ChartInk {
   const style = getComputedStyle(element);
   const read = (name: string): string => style.getPropertyValue(name).trim();

@@ -1,0 +1,154 @@
+import type { Page } from '@playwright/test';
+import { Announcements } from './support/Announcements.ts';
+import { place } from './support/Hands.ts';
+import { MirrorHands } from './support/MirrorHands.ts';
+import { PointerHands } from './support/PointerHands.ts';
+import { takeShot } from './support/shot.ts';
+import { expect, test } from './support/test.ts';
+
+// What a browser may refuse or lose. Each time the job goes on, and one sentence says what is lost, if anything is.
+
+const bench = (page: Page) => page.getByRole('region', { name: 'Bench', exact: true });
+const log = (page: Page) => page.getByRole('table', { name: 'Log' });
+
+async function takeReadyByFriday(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.getByRole('button', { name: /Ready by Friday/ }).click();
+  await page.getByRole('button', { name: 'Take the job' }).click();
+  await expect(page.getByRole('tab', { name: 'Log', exact: true })).toBeVisible({ timeout: 30_000 });
+}
+
+/** The meter on the battery by the controls' names alone, logged: entry 1. */
+async function proveTheMeter(page: Page): Promise<void> {
+  const hands = new MirrorHands(page, new Announcements(page));
+  await hands.open('Log');
+  await hands.choose('Meter selector', 'DC volts');
+  await hands.carry('Red lead', place('Battery positive'));
+  await hands.carry('Black lead', place('Battery negative'));
+  await hands.press('Wait 10 s');
+  await hands.log();
+  await expect(log(page)).toContainText(/12\.[4-8]\d V/);
+}
+
+/** How many colours the drawing has. A bench that is not drawn has one. */
+async function colours(page: Page): Promise<number> {
+  return bench(page)
+    .locator('canvas')
+    .evaluate((drawn) => {
+      const small = document.createElement('canvas');
+      small.width = 304;
+      small.height = 220;
+      const pen = small.getContext('2d');
+      if (pen === null) return 0;
+      pen.drawImage(drawn as HTMLCanvasElement, 0, 0, small.width, small.height);
+      const { data } = pen.getImageData(0, 0, small.width, small.height);
+      const seen = new Set<number>();
+      for (let i = 0; i < data.length; i += 4) {
+        seen.add(((data[i] ?? 0) << 16) | ((data[i + 1] ?? 0) << 8) | (data[i + 2] ?? 0));
+      }
+      return seen.size;
+    });
+}
+
+const DRAWN = 40;
+
+test('the graphics go away in mid-job: the bench is drawn the simple way, and nothing is lost', async ({
+  page,
+}) => {
+  await takeReadyByFriday(page, './');
+  await expect.poll(() => colours(page)).toBeGreaterThan(DRAWN);
+  await proveTheMeter(page);
+  const lost = await bench(page)
+    .locator('canvas')
+    .evaluate((drawn) => {
+      const context = (drawn as HTMLCanvasElement).getContext('webgl2');
+      context?.getExtension('WEBGL_lose_context')?.loseContext();
+      return context !== null;
+    });
+  expect(lost, 'it was drawn by WebGL').toBe(true);
+  await expect(page.getByRole('alert')).toContainText(
+    'The graphics of this device went away for a moment. The bench is drawn the simple way now; nothing is lost.',
+  );
+  await expect.poll(() => colours(page)).toBeGreaterThan(DRAWN);
+  await expect(bench(page).locator('canvas')).toHaveCount(1);
+  await expect(bench(page).getByRole('button', { name: /^Red lead, on battery positive/ })).toBeAttached();
+  await expect(log(page)).toContainText(/12\.[4-8]\d V/);
+  // Hands still meet what they see.
+  const hands = new PointerHands(page);
+  await hands.choose('Key', 'On');
+  await hands.log();
+  await expect(log(page)).toContainText('key on');
+});
+
+test('without WebGL the bench is drawn the simple way, and nobody is bothered', async ({ page }) => {
+  await page.addInitScript(() => {
+    const real = HTMLCanvasElement.prototype.getContext;
+    const refuse = function (this: HTMLCanvasElement, kind: string, ...rest: unknown[]) {
+      return /webgl|webgpu/.test(kind) ? null : Reflect.apply(real, this, [kind, ...rest]);
+    };
+    HTMLCanvasElement.prototype.getContext = refuse as typeof real;
+    Object.assign(globalThis, { OffscreenCanvas: undefined });
+  });
+  await takeReadyByFriday(page, './');
+  await expect.poll(() => colours(page)).toBeGreaterThan(DRAWN);
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  await proveTheMeter(page);
+});
+
+test('where nothing can be drawn one sentence says so, and the controls stand there in words', async ({
+  page,
+}, info) => {
+  await page.addInitScript(() => {
+    HTMLCanvasElement.prototype.getContext = () => null;
+    Object.assign(globalThis, { OffscreenCanvas: undefined });
+  });
+  await takeReadyByFriday(page, './');
+  await expect(page.getByRole('alert')).toContainText(
+    'The bench cannot be drawn on this device. All of it can still be worked from the list of controls.',
+  );
+  await expect(bench(page).locator('canvas')).toHaveCount(0);
+  await proveTheMeter(page);
+  // The list can be seen, and pointed at: each control is a button with its name on it.
+  await takeShot(page, info, 'in-words');
+  const red = bench(page).getByRole('button', { name: /^Red lead, on battery positive/ });
+  const box = await red.boundingBox();
+  expect(box?.height).toBeGreaterThanOrEqual(24);
+  expect(box?.width).toBeGreaterThan(120);
+  await red.scrollIntoViewIfNeeded();
+  expect(await red.evaluate((one) => getComputedStyle(one, '::after').content)).toContain('Red lead');
+  await red.click();
+  await bench(page)
+    .getByRole('button', { name: /^Battery negative/ })
+    .click();
+  await expect(bench(page).getByRole('button', { name: /^Red lead, on battery negative/ })).toBeVisible();
+});
+
+test('a browser without sound, or with sound that is refused, is silent and complains of nothing', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    // The first half of this job knows no sound; after the reload it is there and is refused.
+    if (sessionStorage.getItem('heard') === null) {
+      Object.assign(globalThis, { AudioContext: undefined, webkitAudioContext: undefined, Audio: undefined });
+      sessionStorage.setItem('heard', 'nothing');
+      return;
+    }
+    class Refused {
+      constructor() {
+        throw new DOMException('no sound here', 'NotAllowedError');
+      }
+    }
+    Object.assign(globalThis, { AudioContext: Refused, webkitAudioContext: Refused });
+    HTMLMediaElement.prototype.play = () => Promise.reject(new DOMException('no', 'NotAllowedError'));
+  });
+  await takeReadyByFriday(page, './?render=canvas');
+  await proveTheMeter(page);
+  await page.reload();
+  const hands = new MirrorHands(page, new Announcements(page));
+  await expect(page.getByRole('tab', { name: 'Log', exact: true })).toBeVisible({ timeout: 30_000 });
+  await hands.open('Log');
+  await hands.choose('Key', 'On');
+  await hands.log();
+  await expect(log(page)).toContainText('key on');
+  await expect(page.getByRole('alert')).toHaveCount(0);
+});
