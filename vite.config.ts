@@ -5,6 +5,7 @@ import type { Plugin } from 'vite';
 import { configDefaults, defineConfig } from 'vitest/config';
 import { leanPixi } from './src/platform/node/build/leanPixi.ts';
 import { sharedWorkers } from './src/platform/node/build/sharedWorkers.ts';
+import { sizeBudgets } from './src/platform/node/build/sizeBudgets.ts';
 import { offlineProgram } from './src/platform/node/offline/offlineProgram.ts';
 import { scenarioProblemLine } from './src/text/cli.ts';
 import { say } from './src/text/translate.ts';
@@ -66,6 +67,7 @@ export default defineConfig({
       language: 'en',
       colour: tokensOf('paper').paper,
     }),
+    sizeBudgets(import.meta.dirname),
   ],
   build: {
     target: 'es2022',

@@ -8,13 +8,16 @@ import type { SealedScenario } from '../training/scenario/seal.ts';
 import { Board } from '../ui/panels/Board.tsx';
 import type { Edition } from '../ui/panels/Edition.ts';
 import { KeptLine } from '../ui/panels/KeptLine.tsx';
+import { later } from '../ui/panels/later.tsx';
 import { NewerVersionBar } from '../ui/panels/NewerVersionBar.tsx';
-import { SettingsDialog } from '../ui/panels/SettingsDialog.tsx';
 import { TopBar } from '../ui/panels/TopBar.tsx';
 import { TroubleBar } from '../ui/panels/TroubleBar.tsx';
 import type { Voices } from '../ui/sound/Voices.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
 import type { AppShop } from './createShop.ts';
+import { missingPart } from './missingPart.ts';
+
+const SettingsDialog = later(() => import('../ui/panels/SettingsDialog.tsx').then((m) => m.SettingsDialog));
 
 type FetchScenario = () => Promise<{ readonly scenario: SealedScenario }>;
 
@@ -91,7 +94,11 @@ function Fetched<Props extends JobProps>(
     Promise.all([fetch(), fetchScenario()]).then(
       ([Screen, { scenario }]) => setGot({ Screen, sealed: scenario }),
       (error: unknown) => {
-        shop.trouble.value = { key: 'troubles.unexpected', detail: String(error), offers: [] };
+        shop.trouble.value = missingPart(error) ?? {
+          key: 'troubles.unexpected',
+          detail: String(error),
+          offers: [],
+        };
       },
     );
   }, [shop, fetch, card, scenarioFetchers]);

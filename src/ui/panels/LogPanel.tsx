@@ -5,7 +5,7 @@ import { clock } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { LogEntry } from '../../training/sitting/LogEntry.ts';
 import type { Desk } from './Desk.ts';
-import { MarkDialog } from './MarkDialog.tsx';
+import { MarkDialog } from './laterPanels.ts';
 import { StripChart } from './StripChart.tsx';
 
 const LONGEST_NOTE = 200;

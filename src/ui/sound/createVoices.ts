@@ -1,6 +1,5 @@
 import { unreachable } from '../../base/assert.ts';
 import type { HappeningKind } from '../../sim/world/Observation.ts';
-import { loadHowlerPlayer } from './howlerPlayer.ts';
 import type { SoundPlayer } from './SoundPlayer.ts';
 import type { SoundName } from './soundFiles.ts';
 import type { Voices } from './Voices.ts';
@@ -11,8 +10,10 @@ export const LONGEST_TONE_MS = 3000;
 /** A touch too short to be seen as one still sounds this long. */
 export const SHORT_TONE_MS = 150;
 
+const loadPlayer = async (): Promise<SoundPlayer> => (await import('./howlerPlayer.ts')).loadHowlerPlayer();
+
 /** Voices that load their sounds at the first `unlock`. `load` is there for tests. */
-export function createVoices(load: () => Promise<SoundPlayer> = loadHowlerPlayer): Voices {
+export function createVoices(load: () => Promise<SoundPlayer> = loadPlayer): Voices {
   let player: SoundPlayer | null = null;
   let loading = false;
   let failed = false;

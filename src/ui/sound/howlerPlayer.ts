@@ -1,28 +1,42 @@
-import type { Howl } from 'howler';
+import { Howl, Howler } from 'howler';
 import type { SoundPlayer } from './SoundPlayer.ts';
 import { SOUND_FILES, type SoundName } from './soundFiles.ts';
 
+/** What a hand may cause with its first touch. The rest, four times as much, is fetched when the bench is in use. */
+const AT_ONCE: readonly SoundName[] = ['click-on', 'click-off', 'relay', 'spark', 'tone', 'pump'];
+
 /**
- * Loads howler and every sound. Errors: rejects when the browser has no sound or a file cannot be had or decoded.
+ * Loads the sounds of a first touch; the others follow as soon as one has been asked for. Errors: rejects when the browser
+ * has no sound or a file cannot be had or decoded. Of the others one that cannot be had stays silent.
  */
 export async function loadHowlerPlayer(): Promise<SoundPlayer> {
-  const { Howl, Howler } = await import('howler');
   if (Howler.noAudio) throw new Error('no sound in this browser');
   // Howler would put the sound to sleep after half a minute of quiet and swallow the start of the next click.
   Howler.autoSuspend = false;
 
+  const howls = new Map<SoundName, Howl>();
   const load = (name: SoundName) =>
-    new Promise<[SoundName, Howl]>((resolve, reject) => {
+    new Promise<void>((resolve, reject) => {
       const howl: Howl = new Howl({
         src: SOUND_FILES[name],
         format: ['wav'],
         loop: name === 'tone',
-        onload: () => resolve([name, howl]),
+        onload: () => {
+          howls.set(name, howl);
+          resolve();
+        },
         onloaderror: (_, error) => reject(new Error(`${name}: ${String(error)}`)),
       });
     });
-  const names = Object.keys(SOUND_FILES) as SoundName[];
-  const howls = new Map(await Promise.all(names.map(load)));
+  await Promise.all(AT_ONCE.map(load));
+  let all = false;
+  const loadOthers = (): void => {
+    if (all) return;
+    all = true;
+    for (const name of Object.keys(SOUND_FILES) as SoundName[]) {
+      if (!AT_ONCE.includes(name)) load(name).catch(() => undefined);
+    }
+  };
 
   return {
     get allowed() {
@@ -32,7 +46,10 @@ export async function loadHowlerPlayer(): Promise<SoundPlayer> {
       // A refusal is no error: the next touch asks again.
       void Howler.ctx?.resume().catch(() => undefined);
     },
-    play: (name) => void howls.get(name)?.play(),
+    play(name) {
+      loadOthers();
+      howls.get(name)?.play();
+    },
     startLoop(name) {
       const howl = howls.get(name);
       if (howl !== undefined && !howl.playing()) howl.play();
