@@ -1,11 +1,12 @@
 import type { AppShop } from './createShop.ts';
 import { exportStored } from './createShop.ts';
+import { missingPart } from './missingPart.ts';
 
 /** Anything that nobody caught becomes a sentence, with the record of the open job to take away. */
 export function watchErrors(shop: AppShop): void {
   const tell = (reason: unknown): void => {
     const route = shop.route.value;
-    shop.trouble.value = {
+    shop.trouble.value = missingPart(reason) ?? {
       key: 'troubles.unexpected',
       detail: reason instanceof Error ? reason.message : String(reason),
       offers: [

@@ -1,4 +1,4 @@
-import type { Page } from '@playwright/test';
+import { test as bare, type Page } from '@playwright/test';
 import { Announcements } from './support/Announcements.ts';
 import { place } from './support/Hands.ts';
 import { MirrorHands } from './support/MirrorHands.ts';
@@ -151,4 +151,80 @@ test('a browser without sound, or with sound that is refused, is silent and comp
   await hands.log();
   await expect(log(page)).toContainText('key on');
   await expect(page.getByRole('alert')).toHaveCount(0);
+});
+
+bare('a job that does not come is told in one sentence, and comes with a reload', async ({ page }) => {
+  const part = /\/assets\/ready-by-friday-[^/]*\.js$/;
+  await page.route(part, (route) => route.abort());
+  await page.goto('./?render=canvas');
+  await page.getByRole('button', { name: /Ready by Friday/ }).click();
+  const trouble = page.getByRole('alert');
+  await expect(trouble).toContainText(
+    'A part of the program could not be fetched. Nothing is lost: reload the page when the network is back.',
+  );
+  await page.unroute(part);
+  await trouble.getByRole('button', { name: 'Reload' }).click();
+  await expect(page.getByRole('button', { name: 'Take the job' })).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByRole('alert')).toHaveCount(0);
+});
+
+test('the part that weighs the evidence dies in mid-job: one sentence, and it weighs again from the record', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    const all: Worker[] = [];
+    Object.assign(window, { allWorkers: all });
+    globalThis.Worker = class extends Worker {
+      constructor(...from: ConstructorParameters<typeof Worker>) {
+        super(...from);
+        all.push(this);
+      }
+    };
+  });
+  await takeReadyByFriday(page, './?render=canvas');
+  await proveTheMeter(page);
+  await page.evaluate(() => {
+    for (const worker of (window as unknown as { allWorkers: Worker[] }).allWorkers) {
+      worker.terminate();
+      worker.dispatchEvent(new ErrorEvent('error', { message: 'out of memory', cancelable: true }));
+    }
+  });
+  const trouble = page.getByRole('alert');
+  await expect(trouble).toContainText('Weighing the evidence broke off (out of memory).');
+  await expect(trouble).toContainText('The bench goes on and nothing is lost.');
+  await trouble.getByRole('button', { name: 'Try again' }).click();
+  await expect(trouble).toHaveCount(0);
+  const hands = new PointerHands(page);
+  await hands.open('Coach');
+  await hands.press('A question to think about');
+  await expect(page.getByRole('tabpanel').getByRole('heading').first()).toHaveText('A question');
+  await hands.open('Log');
+  await expect(log(page)).toContainText(/12\.[4-8]\d V/);
+  await hands.verdict('sense wire, cavity 3', 'open', [1]);
+  await hands.close();
+  await expect(page.getByRole('heading', { name: 'Debrief', exact: true })).toBeVisible({ timeout: 60_000 });
+});
+
+test('a browser that starts no worker: the bench goes on, and the closed job keeps its record', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    globalThis.Worker = class {
+      constructor() {
+        throw new DOMException('not here', 'SecurityError');
+      }
+    } as unknown as typeof Worker;
+  });
+  await takeReadyByFriday(page, './?render=canvas');
+  const trouble = page.getByRole('alert');
+  await expect(trouble).toContainText('did not start the part that weighs the evidence (not here)');
+  await expect(trouble).toContainText('The bench goes on and nothing is lost.');
+  await proveTheMeter(page);
+  const hands = new PointerHands(page);
+  await hands.verdict('sense wire, cavity 3', 'open', [1]);
+  await hands.close();
+  await expect(page.getByRole('heading', { name: 'The debrief could not be worked out' })).toBeVisible();
+  const download = page.waitForEvent('download');
+  await hands.press('Export the record');
+  expect((await download).suggestedFilename()).toBe('known-good-ready-by-friday.json');
 });

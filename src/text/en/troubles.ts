@@ -22,6 +22,8 @@ export const troubles = {
       'The bench cannot be drawn on this device. All of it can still be worked from the list of controls.',
     unexpected:
       'Something in the program broke ({{detail}}). Your actions are safe: export the record, then reload.',
+    'part-missing':
+      'A part of the program could not be fetched. Nothing is lost: reload the page when the network is back.',
     'same-id': '{{file}}:1:1: the id "{{id}}" is used by {{other}} already. Give each scenario its own.',
     'scenario-broken': 'This job cannot be opened: {{detail}}.',
     'no-spanish':

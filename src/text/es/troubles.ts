@@ -22,6 +22,8 @@ export const troubles = {
       'El banco no se puede dibujar en este dispositivo. Todo se puede trabajar aún desde la lista de controles.',
     unexpected:
       'Algo en el programa se rompió ({{detail}}). Sus acciones están a salvo: exporte el registro y luego recargue.',
+    'part-missing':
+      'No se pudo cargar una parte del programa. No se pierde nada: recargue la página cuando vuelva la red.',
     'same-id': '{{file}}:1:1: el id "{{id}}" ya lo usa {{other}}. Dé a cada escenario el suyo.',
     'scenario-broken': 'Este trabajo no se puede abrir: {{detail}}.',
     'no-spanish':
