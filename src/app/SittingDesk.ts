@@ -21,6 +21,7 @@ import type {
 import type { SittingRecord } from '../training/sitting/SittingRecord.ts';
 import type { SittingView } from '../training/sitting/SittingView.ts';
 import { MOST_STEADY_TICKS } from '../training/sitting/waitSteady.ts';
+import { StrokeQueue } from '../ui/interaction/StrokeQueue.ts';
 import type { Touch } from '../ui/interaction/Touch.ts';
 import { UndoHistory } from '../ui/interaction/UndoHistory.ts';
 import type { BenchEvent, Caption, Desk } from '../ui/panels/Desk.ts';
@@ -31,6 +32,9 @@ import { FOUND, SAID } from './saidActions.ts';
 /** How often the panels and the mirror are renewed while only time passes, ticks. */
 const PANEL_TICKS = TICKS_PER_SECOND / 10;
 const STRIP_TICKS = TICKS_PER_SECOND / 2;
+/** How often the handle is looked at while strokes are made that time would otherwise run over. */
+const STROKE_LOOK_TICKS = TICKS_PER_SECOND / 20;
+const MOST_LOOKS = 200;
 /** An event stands in the caption so long. */
 const EVENT_TICKS = 5 * TICKS_PER_SECOND;
 
@@ -74,6 +78,7 @@ export class SittingDesk implements Desk {
   readonly undoNext: Signal<UndoHistory['next']>;
   readonly undoWhy: Signal<UndoHistory['why']>;
   private readonly history: UndoHistory;
+  private readonly strokes = new StrokeQueue();
   private eventUntil = 0;
   private panelsAt = 0;
   private stripAt = 0;
@@ -108,6 +113,16 @@ export class SittingDesk implements Desk {
   }
 
   act(action: SittingAction): Refusal | SittingRefusal | null {
+    if (action.kind === 'stroke') {
+      this.strokes.ask(action.depth);
+      return this.strokeOn();
+    }
+    if (action.kind === 'pump-handle' || action.kind === 'release') this.strokes.clear();
+    if (JUMPS.has(action.kind)) this.finishStrokes();
+    return this.doNow(action);
+  }
+
+  private doNow(action: SittingAction): Refusal | SittingRefusal | null {
     const timed = { tick: this.sitting.tick, action };
     const before = this.now();
     const done = this.sitting.apply(action);
@@ -128,6 +143,10 @@ export class SittingDesk implements Desk {
   }
 
   undo(): void {
+    if (this.strokes.length > 0) {
+      this.strokes.clear();
+      return this.say(say('undo.strokes'), 'news');
+    }
     const undone = this.history.undo(this.now(), (action) => this.act(action));
     this.offerUndo();
     this.say(undoneSentence(undone), undone.kind === 'undone' ? 'news' : 'refusal');
@@ -167,6 +186,7 @@ export class SittingDesk implements Desk {
     const { phase } = this.sitting.view();
     if (phase === 'work-order' || phase === 'closed' || this.driving) return;
     if (ticks > 0) this.sitting.advanceTo(this.sitting.tick + ticks);
+    this.strokeOn();
     this.evidence.passed(this.sitting.tick);
     this.renew(false);
   }
@@ -226,6 +246,22 @@ export class SittingDesk implements Desk {
 
   exportRecord(): void {
     this.events.exportRecord(this.record());
+  }
+
+  /** Makes the next stroke that was asked for, once the handle is home. */
+  private strokeOn(): Refusal | SittingRefusal | null {
+    if (this.strokes.length === 0) return null;
+    const depth = this.strokes.next(this.now().handPump);
+    return depth === null ? null : this.doNow({ kind: 'stroke', depth });
+  }
+
+  /** What was asked for before time runs ahead is done before it does. */
+  private finishStrokes(): void {
+    for (let looks = 0; this.strokes.length > 0 && looks < MOST_LOOKS; looks++) {
+      this.sitting.advanceTo(this.sitting.tick + STROKE_LOOK_TICKS);
+      this.strokeOn();
+    }
+    this.strokes.clear();
   }
 
   private offerUndo(): void {

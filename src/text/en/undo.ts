@@ -6,6 +6,7 @@ export const undo = {
     next: 'Undo: {{step}}',
     nextAfter: '{{reason}} Undo: {{step}}',
     done: 'Put back: {{step}}.',
+    strokes: 'Put back: strokes that were not made yet.',
     moved: 'Not undone: {{step}}. It was moved since.',
     refused: 'Not undone: {{step}}. {{reason}}',
     reasons: {

@@ -8,6 +8,7 @@ export const undo = {
     next: 'Deshacer: {{step}}',
     nextAfter: '{{reason}} Deshacer: {{step}}',
     done: 'Deshecho: {{step}}.',
+    strokes: 'Deshecho: carreras que aún no se hacían.',
     moved: 'No se deshizo: {{step}}. Se movió después.',
     refused: 'No se deshizo: {{step}}. {{reason}}',
     reasons: {
