@@ -7,14 +7,23 @@ import { leanPixi } from './src/platform/node/build/leanPixi.ts';
 import { sharedWorkers } from './src/platform/node/build/sharedWorkers.ts';
 import { sizeBudgets } from './src/platform/node/build/sizeBudgets.ts';
 import { offlineProgram } from './src/platform/node/offline/offlineProgram.ts';
+import { type JobsInSpanish, veiledRemarks } from './src/platform/node/veiledRemarks.ts';
 import { scenarioProblemLine } from './src/text/cli.ts';
+import { jobSentences } from './src/text/es/jobs.ts';
 import { say } from './src/text/translate.ts';
+import { veil } from './src/text/veil.ts';
 import './src/text/wholeEnglish.ts';
 import { boardCardOf } from './src/training/scenario/BoardCard.ts';
-import { buildScenarioBundle, type SameIdProblem } from './src/training/scenario/buildScenarioBundle.ts';
+import {
+  buildScenarioBundle,
+  type SameIdProblem,
+  type ScenarioText,
+} from './src/training/scenario/buildScenarioBundle.ts';
+import { loadScenario } from './src/training/scenario/loadScenario.ts';
 import type { ScenarioProblem } from './src/training/scenario/ScenarioProblem.ts';
 import { tokensOf } from './src/ui/theme/tokens.ts';
 
+const SCENARIO_FOLDER = join(import.meta.dirname, 'scenarios');
 const SCENARIOS = 'virtual:scenarios';
 const SCENARIO = 'virtual:scenario/';
 
@@ -23,17 +32,14 @@ const SCENARIO = 'virtual:scenario/';
  * job is opened. A broken file fails the build with its sentences.
  */
 function sealedScenarios(): Plugin {
-  const folder = join(import.meta.dirname, 'scenarios');
   return {
     name: 'sealed-scenarios',
     resolveId: (id) => (id === SCENARIOS || id.startsWith(SCENARIO) ? `\0${id}` : undefined),
     load(id) {
       if (id !== `\0${SCENARIOS}` && !id.startsWith(`\0${SCENARIO}`)) return;
-      const names = readdirSync(folder).filter((name) => name.endsWith('.yaml'));
-      for (const name of names) this.addWatchFile(join(folder, name));
-      const bundle = buildScenarioBundle(
-        names.map((name) => ({ name, text: readFileSync(join(folder, name), 'utf8') })),
-      );
+      const texts = scenarioTexts();
+      for (const { name } of texts) this.addWatchFile(join(SCENARIO_FOLDER, name));
+      const bundle = buildScenarioBundle(texts);
       if (!bundle.ok) this.error(bundle.error.map(problemLine).join('\n'));
       const one = bundle.value.find(({ card }) => id === `\0${SCENARIO}${card.id}`);
       if (one !== undefined) return `export const scenario = ${JSON.stringify(one)};`;
@@ -49,6 +55,25 @@ function sealedScenarios(): Plugin {
   };
 }
 
+function scenarioTexts(): readonly ScenarioText[] {
+  const names = readdirSync(SCENARIO_FOLDER).filter((name) => name.endsWith('.yaml'));
+  return names.map((name) => ({ name, text: readFileSync(join(SCENARIO_FOLDER, name), 'utf8') }));
+}
+
+function jobsInSpanish(): JobsInSpanish {
+  const remarks = new Set(
+    scenarioTexts().map(({ name, text }) => {
+      const loaded = loadScenario(text, name);
+      return loaded.ok ? loaded.value.remark : '';
+    }),
+  );
+  const pairs = Object.entries(jobSentences);
+  return {
+    jobSentences: Object.fromEntries(pairs.filter(([written]) => !remarks.has(written))),
+    veiledSentences: veil(pairs.filter(([written]) => remarks.has(written))),
+  };
+}
+
 function problemLine(problem: ScenarioProblem | SameIdProblem): string {
   if (problem.code !== 'same-id') return scenarioProblemLine(problem);
   return say('troubles.same-id', { file: problem.file, other: problem.other, id: problem.id });
@@ -59,6 +84,7 @@ export default defineConfig({
   plugins: [
     preact(),
     sealedScenarios(),
+    veiledRemarks(jobsInSpanish),
     leanPixi(),
     sharedWorkers(import.meta.dirname),
     offlineProgram({

@@ -14,11 +14,11 @@ const FETCH_FAILED = 'troubles.no-spanish';
 /** Catalogues that are fetched when their language is asked for; English is part of the program. */
 const FETCH: Readonly<Record<Exclude<Language, 'en'>, () => Promise<Catalogue>>> = {
   es: async () => {
-    const [{ catalogue }, { jobSentences }] = await Promise.all([
+    const [{ catalogue }, { jobSentences, veiledSentences }] = await Promise.all([
       import('../text/es/catalogue.ts'),
-      import('../text/es/jobs.ts'),
+      import('virtual:spanish-jobs'),
     ]);
-    addJobSentences(TAGS.es, jobSentences);
+    addJobSentences(TAGS.es, jobSentences, veiledSentences);
     return catalogue;
   },
 };

@@ -1,3 +1,10 @@
+declare module 'virtual:spanish-jobs' {
+  /** Sentences of the jobs by the sentence as it is written. */
+  export const jobSentences: Readonly<Record<string, string>>;
+  /** The authors' remarks, which open with the sentence as it is written. */
+  export const veiledSentences: Readonly<Record<string, string>>;
+}
+
 declare module 'virtual:scenarios' {
   import type { BoardCard } from '../training/scenario/BoardCard.ts';
   import type { SealedScenario } from '../training/scenario/seal.ts';

@@ -1,11 +1,17 @@
 import { language } from './translate.ts';
 import { inShownUnits } from './units.ts';
+import { unveil, type Veiled } from './veil.ts';
 
 /** Scenario files are written in English. */
 const WRITTEN_IN = 'en';
 
 /** Sentences of scenario files in other languages, by the sentence as it is written. */
-const tables = new Map<string, Readonly<Record<string, string>>>();
+const tables = new Map<string, JobTable>();
+
+interface JobTable {
+  readonly sentences: Readonly<Record<string, string>>;
+  readonly veiled: Veiled;
+}
 
 /** A sentence of a job, with the language it is in where that is not the page's. */
 export interface JobSentence {
@@ -14,8 +20,8 @@ export interface JobSentence {
 }
 
 /** Adds what sentences of scenario files are in a language. A sentence that was changed since has no translation any more. */
-export function addJobSentences(code: string, sentences: Readonly<Record<string, string>>): void {
-  tables.set(code, sentences);
+export function addJobSentences(code: string, sentences: JobTable['sentences'], veiled: Veiled = {}): void {
+  tables.set(code, { sentences, veiled });
 }
 
 /**
@@ -25,7 +31,8 @@ export function addJobSentences(code: string, sentences: Readonly<Record<string,
 export function jobSentence(written: string): JobSentence {
   const now = language();
   if (now === WRITTEN_IN) return { words: inShownUnits(written), lang: undefined };
-  const words = tables.get(now)?.[written];
+  const table = tables.get(now);
+  const words = table?.sentences[written] ?? (table && unveil(table.veiled, written));
   return words === undefined
     ? { words: inShownUnits(written), lang: WRITTEN_IN }
     : { words: inShownUnits(words), lang: undefined };
