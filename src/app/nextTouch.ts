@@ -26,7 +26,7 @@ type Finder = (asked: Asked) => HotspotId | null;
  * off before the plug is moved, the key goes off first and on last.
  */
 const FINDERS: readonly Finder[] = [
-  ({ todo, holding }) => (todo['leads-off'] === undefined ? null : liftedEnd(todo['leads-off'], holding)),
+  ({ todo, seen, holding }) => liftedEnd(todo['leads-off'] ?? [], seen, holding),
   ({ todo, seen }) =>
     todo['gauge-below-inhg'] === undefined || seen.handPump.releaseOpen ? null : 'pump-release',
   ({ todo }) => (todo.key === 'off' ? 'key-position:off' : null),
@@ -60,7 +60,7 @@ export function nextTouch(
   seen: Observation,
   hand: { readonly holding: Grip | null; readonly shelf: ShelfTab },
 ): Touch | null {
-  const asked: Asked = { todo, seen, ...hand };
+  const asked: Asked = { todo, seen, holding: hand.holding, shelf: hand.shelf };
   for (const find of FINDERS) {
     const at = find(asked);
     if (at !== null) return freeHandOr(at, asked) ? { kind: 'bench', at } : null;
@@ -94,8 +94,8 @@ function toLog(logged: NonNullable<DoneCondition['logged']>, asked: Asked): Touc
   return reads && !seen.meter.display.settled ? null : { kind: 'log' };
 }
 
-function liftedEnd(ends: readonly LeadEnd[], holding: Grip | null): HotspotId | null {
-  const end = ends[0];
+function liftedEnd(ends: readonly LeadEnd[], seen: Observation, holding: Grip | null): HotspotId | null {
+  const end = ends.find((each) => seen.leads[each] !== null);
   return holding !== null || end === undefined ? null : `end:${end}`;
 }
 

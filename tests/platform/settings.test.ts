@@ -16,6 +16,17 @@ describe('settings', () => {
     expect(kept('de', 'es-MX')).toBe('es');
   });
 
+  it('offer the first minutes until the learner said not now, and no other word puts them off', () => {
+    const kept = (firstMinutes: unknown) => parseSettings(JSON.stringify({ firstMinutes })).firstMinutes;
+    expect(parseSettings(null).firstMinutes).toBe('offered');
+    expect([kept('put-off'), kept('offered'), kept('never'), kept(7)]).toEqual([
+      'put-off',
+      'offered',
+      'offered',
+      'offered',
+    ]);
+  });
+
   it('fall back one by one where a stored text is not valid', () => {
     const read = parseSettings(JSON.stringify({ volume: 7, theme: 'dark', announce: 3 }));
     expect(read).toMatchObject({ volume: 0.7, theme: 'dark', announce: 'settled', language: 'en' });

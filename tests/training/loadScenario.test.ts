@@ -111,6 +111,20 @@ describe('a scenario file', () => {
     expect(found[0]?.line).toBe(line);
   });
 
+  it('an introduction has steps, and nothing to find: no fault, and no code that one left', () => {
+    const asIntroduction = SCENARIO_TEXT.replace('mode: practice', 'mode: introduction');
+    const steps = 'walkthrough:\n  - { id: one, say: Do it., how: Like so., done: { key: on } }\n';
+    expect(brief(asIntroduction)).toEqual([
+      '5 steps-missing mode',
+      '17 faults-in-introduction work-order.codes',
+      '30 faults-in-introduction faults',
+    ]);
+    const sound = asIntroduction
+      .replace(/codes:\n {4}- code: P0456\n {6}status: stored/, 'codes: []')
+      .replace(/faults:\n {2}- fault: capsule-torn\n {4}severity: 0.5/, 'faults: []');
+    expect(brief(`${sound}${steps}`)).toEqual([]);
+  });
+
   it('knows the steps of a walkthrough and the closed vocabulary of their conditions', () => {
     const walkthrough = (done: string) =>
       `${SCENARIO_TEXT.replace('mode: practice', 'mode: walkthrough')}walkthrough:\n  - id: one\n    say: Do it.\n    how: Like so.\n    done: ${done}\n`;

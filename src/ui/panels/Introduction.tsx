@@ -11,7 +11,7 @@ export function IntroductionStart({ desk, shop }: { readonly desk: Desk; readonl
   const { card } = desk;
   return (
     <main class="order-page">
-      <div class="sheet">
+      <div class="sheet introduction-start">
         <OpeningHeading>
           <JobWords of={card.title} />
         </OpeningHeading>
@@ -22,7 +22,6 @@ export function IntroductionStart({ desk, shop }: { readonly desk: Desk; readonl
         <Aims card={card} />
         <h2>{say('introduction.before')}</h2>
         <Cautions card={card} />
-        <p class="quiet">{say('order.defer')}</p>
         <div class="introduction-foot">
           <button type="button" class="act big" onClick={() => desk.act({ kind: 'accept-job' })}>
             {say('introduction.begin')}
@@ -31,6 +30,7 @@ export function IntroductionStart({ desk, shop }: { readonly desk: Desk; readonl
             {say('introduction.notNow')}
           </button>
         </div>
+        <p class="quiet">{say('order.defer')}</p>
       </div>
     </main>
   );

@@ -23,6 +23,8 @@ export function StepsPanel({ desk, insideOpen, end }: StepsProps) {
   const { steps } = desk.card;
   const fold = foldSteps(desk.step.value, steps.length);
   const passedOver = desk.passedOver.value;
+  // With the unit cut open there is room for the present step and the drawing, and for nothing else.
+  const ahead = !insideOpen.value;
   const { now } = fold;
   const current = useRef<HTMLLIElement>(null);
   useEffect(() => keepInView(current.current), [now]);
@@ -59,14 +61,15 @@ export function StepsPanel({ desk, insideOpen, end }: StepsProps) {
               {say('steps.skip')}
             </button>
           </li>
-          {fold.next.map((index) => (
-            <li key={index} class="step-next">
-              <Glimpse of={steps[index]} />
-            </li>
-          ))}
+          {ahead &&
+            fold.next.map((index) => (
+              <li key={index} class="step-next">
+                <Glimpse of={steps[index]} />
+              </li>
+            ))}
         </ol>
       )}
-      {fold.rest.length > 0 && (
+      {ahead && fold.rest.length > 0 && (
         <Folded title={say('steps.rest', { count: fold.rest.length })} from={fold.rest[0] ?? 0}>
           {fold.rest.map((index) => (
             <li key={index} class="step-later">
