@@ -20,6 +20,7 @@ import { introduction } from './introduction.ts';
 import { items } from './items.ts';
 import { modes } from './modes.ts';
 import { places } from './places.ts';
+import { proof } from './proof.ts';
 import { reader } from './reader.ts';
 import { refusals } from './refusals.ts';
 import { roadTest } from './roadTest.ts';
@@ -59,6 +60,7 @@ export const catalogue = {
   ...items,
   ...modes,
   ...places,
+  ...proof,
   ...reader,
   ...refusals,
   ...roadTest,
