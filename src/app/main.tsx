@@ -6,21 +6,23 @@ import '../ui/panels/styles.css';
 import '../ui/panels/styles/edition.css';
 import '../ui/mirror/mirror.css';
 import { openIdbStore } from '../platform/browser/idbStore.ts';
+import type { StoreTrouble } from '../platform/browser/StoredSitting.ts';
 import { openSafeStore } from '../platform/browser/safeStore.ts';
-import { loadSettings, saveSettings } from '../platform/browser/settings.ts';
+import { loadSettings } from '../platform/browser/settings.ts';
 import type { Trouble } from '../ui/panels/Shop.ts';
 import { createVoices } from '../ui/sound/createVoices.ts';
 import { App } from './App.tsx';
 import { createShop } from './createShop.ts';
 import { followLanguage } from './followLanguage.ts';
 import { followUnits } from './followUnits.ts';
+import { keepSettings } from './keepSettings.ts';
 import { createEdition } from './offline/createEdition.ts';
+import { tellStoreTrouble } from './tellStoreTrouble.ts';
 import { followTheme, media } from './theme.ts';
 import { watchErrors } from './watchErrors.ts';
 import { whenIdle } from './whenIdle.ts';
 
 const settings = signal(loadSettings());
-effect(() => saveSettings(settings.value));
 const theme = followTheme(settings);
 const reducedMotion = media('(prefers-reduced-motion: reduce)');
 
@@ -34,15 +36,18 @@ for (const event of ['pointerdown', 'keydown'] as const) {
 }
 
 const trouble = signal<Trouble | null>(null);
+keepSettings(settings, trouble);
 followUnits(settings);
 const spoken = followLanguage(settings, trouble);
+const storeTrouble = signal<StoreTrouble | null>(null);
 const store = await openSafeStore(openIdbStore, (found) => {
-  if (found !== null) trouble.value = { key: `troubles.${found}`, offers: [] };
+  storeTrouble.value = found;
 });
 const shop = createShop(cards, store, settings, trouble);
 await shop.refresh();
 await spoken;
 watchErrors(shop);
+tellStoreTrouble(shop, storeTrouble);
 
 const edition = createEdition();
 const root = document.getElementById('app');

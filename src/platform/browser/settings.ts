@@ -68,10 +68,12 @@ export function loadSettings(): Settings {
   }
 }
 
-export function saveSettings(settings: Settings): void {
+/** Gives false where the browser keeps nothing; the settings then hold for this page. */
+export function saveSettings(settings: Settings): boolean {
   try {
     localStorage.setItem(KEY, JSON.stringify(settings));
+    return true;
   } catch {
-    // A private window keeps no settings; they hold for this page.
+    return false;
   }
 }

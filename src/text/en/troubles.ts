@@ -9,6 +9,7 @@ export const troubles = {
       'The job could not be saved just now. It goes on in memory; export the record before you close the page.',
     'store-newer':
       'Another page of Known Good with a different version is open, so nothing is saved here. Close the other page and reload.',
+    'settings-not-kept': 'This browser does not keep settings; they hold until you close the page.',
     'record-damaged':
       'The saved record of this job cannot be read. Export it as it is, or start the job anew.',
     'record-changed':

@@ -9,6 +9,7 @@ export const troubles = {
       'El trabajo no se pudo guardar en este momento. Sigue en la memoria; exporte el registro antes de cerrar la página.',
     'store-newer':
       'Está abierta otra página de Known Good con una versión distinta, así que aquí no se guarda nada. Cierre la otra página y recargue.',
+    'settings-not-kept': 'Este navegador no guarda los ajustes; valen hasta que cierre la página.',
     'record-damaged':
       'El registro guardado de este trabajo no se puede leer. Expórtelo como está, o empiece el trabajo de nuevo.',
     'record-changed':

@@ -22,6 +22,11 @@ const LATER = {
     'src/ui/panels/ServiceData.tsx',
     'src/ui/panels/ReaderPanel.tsx',
     'src/ui/panels/CoachPanel.tsx',
+    'src/ui/inside/InsideView.tsx',
+    // The strip chart's room is kept, and its curves are drawn when the bench has nothing else to do.
+    'node_modules/uplot/dist/uPlot.esm.js',
+    // Sentences of these and of the closed job.
+    'src/text/wholeEnglish.ts',
     // The closed job.
     'src/app/ClosedJob.tsx',
     'src/app/DebriefScreen.tsx',
@@ -33,10 +38,10 @@ const LATER = {
     'src/app/offline/followProgram.ts',
     // Another language, when it is chosen.
     'src/text/es/catalogue.ts',
-    'src/text/es/jobs.ts',
+    'virtual:spanish-jobs',
   ],
-  // Letters that no sentence of the program has; sounds that follow the first one.
-  files: ['-latin-ext-', 'hiss-', 'fuse-pop-', 'barb-crack-', 'shell-crack-', 'gurgle-', 'sizzle-'],
+  // Letters that no sentence of the program has; sounds that are fetched with the second touch.
+  files: ['-latin-ext-', 'pump-', 'hiss-', 'fuse-pop-', 'barb-crack-', 'shell-crack-', 'gurgle-', 'sizzle-'],
 } as const;
 
 /** The board's program, the bench's, and what opening a job fetches of that one job. */
