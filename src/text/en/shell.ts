@@ -60,10 +60,12 @@ export const shell = {
     'wait-steady': 'wait until every instrument stands still',
     help: 'this list',
     handle: 'on the pump handle: a sixteenth of the stroke, with Shift a sixty-fourth',
-    handleFar: 'on the pump handle: a quarter out or in, all the way in, all the way out',
+    handleQuarter: 'on the pump handle: a quarter of the stroke out or in',
+    handleEnd: 'on the pump handle: all the way in, all the way out',
     clamp:
       'on a clamp, the needle bleed or the smoke regulator: one step more or less. A clamp that is hand tight asks for a second press',
     undo: 'undo the last thing that a hand could put back',
     escape: 'put back what you hold',
+    views: 'the whole bench, or one part of it close up',
   },
 } as const;

@@ -60,10 +60,12 @@ export const shell = {
     'wait-steady': 'esperar hasta que todos los instrumentos estén quietos',
     help: 'esta lista',
     handle: 'en la palanca de la bomba: un dieciseisavo de la carrera, con Shift un sesentaicuatroavo',
-    handleFar: 'en la palanca de la bomba: un cuarto hacia afuera o hacia adentro, toda adentro, toda afuera',
+    handleQuarter: 'en la palanca de la bomba: un cuarto de la carrera hacia afuera o hacia adentro',
+    handleEnd: 'en la palanca de la bomba: hasta adentro, hasta afuera',
     clamp:
       'en una abrazadera, el sangrado de aguja o el regulador de humo: un paso más o menos. Una abrazadera ya apretada a mano pide oprimir otra vez',
     undo: 'deshacer lo último que una mano podría regresar a como estaba',
     escape: 'dejar lo que tiene en la mano',
+    views: 'todo el banco, o una parte de cerca',
   },
 } as const;
