@@ -28,7 +28,7 @@ function way(share: number): Vec {
 
 /** How a ring of the dial is divided, in its own unit: a mark at every step, taller ones with a number at some. */
 interface Ring {
-  readonly unit: 'inHg' | 'kPa';
+  readonly unit: 'drawing.inHg' | 'drawing.kPa';
   readonly inInHg: number;
   readonly last: number;
   readonly step: number;
@@ -39,12 +39,12 @@ const IN_INHG = { inHg: 1, kPa: 1 / KPA_PER_INHG };
 /** The bold outer ring is in the units that the page speaks, the quiet inner one in the other. */
 const RINGS: Readonly<Record<UnitSystem, { readonly outer: Ring; readonly inner: Ring }>> = {
   us: {
-    outer: { unit: 'inHg', inInHg: IN_INHG.inHg, last: 30, step: 1, tall: 5, numbered: 5 },
-    inner: { unit: 'kPa', inInHg: IN_INHG.kPa, last: 100, step: 10, tall: 50, numbered: 50 },
+    outer: { unit: 'drawing.inHg', inInHg: IN_INHG.inHg, last: 30, step: 1, tall: 5, numbered: 5 },
+    inner: { unit: 'drawing.kPa', inInHg: IN_INHG.kPa, last: 100, step: 10, tall: 50, numbered: 50 },
   },
   metric: {
-    outer: { unit: 'kPa', inInHg: IN_INHG.kPa, last: 100, step: 2, tall: 10, numbered: 20 },
-    inner: { unit: 'inHg', inInHg: IN_INHG.inHg, last: 30, step: 5, tall: 15, numbered: 15 },
+    outer: { unit: 'drawing.kPa', inInHg: IN_INHG.kPa, last: 100, step: 2, tall: 10, numbered: 20 },
+    inner: { unit: 'drawing.inHg', inInHg: IN_INHG.inHg, last: 30, step: 5, tall: 15, numbered: 15 },
   },
 };
 
@@ -89,9 +89,9 @@ export const gaugeDial: Layer = {
     paintInner(art, inner);
     // The digits of a walkthrough take the lowest place of the dial, where there is least room: the units move up.
     const places = view.showDigits ? UNITS_OVER_DIGITS : UNITS;
-    art.print(say(`drawing.${outer.unit}`), places.outer, { size: SIZE.small, weight: '700' });
+    art.print(say(outer.unit), places.outer, { size: SIZE.small, weight: '700' });
     const quiet = { size: SIZE.small, weight: '400', colour: tokens.vacuum } as const;
-    art.print(say(`drawing.${inner.unit}`), places.inner, quiet);
+    art.print(say(inner.unit), places.inner, quiet);
   },
 };
 
