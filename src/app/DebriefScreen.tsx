@@ -2,7 +2,6 @@ import { effect } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
 import { download } from '../platform/browser/download.ts';
 import { say } from '../text/translate.ts';
-import '../text/wholeEnglish.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
 import { TopBar } from '../ui/panels/TopBar.tsx';
 import { ClosedJob } from './ClosedJob.tsx';

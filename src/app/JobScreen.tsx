@@ -2,7 +2,7 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import { useSignal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
 import { say } from '../text/translate.ts';
-import '../text/wholeEnglish.ts';
+import '../text/benchEnglish.ts';
 import { isJob } from '../training/scenario/modes.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
 import { heldSentence } from '../ui/mirror/handWords.ts';

@@ -67,6 +67,9 @@ if (root !== null) {
   );
 }
 
+// Whoever reads the board will take a job: its bench is fetched meanwhile.
+if (shop.route.peek().screen === 'board') whenIdle(() => void import('./JobScreen.tsx').catch(() => {}));
+
 // The first screen comes first. A server of sources has no worker to keep anything.
 if (import.meta.env.PROD) {
   whenIdle(() => {

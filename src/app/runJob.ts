@@ -2,6 +2,7 @@ import { effect, type ReadonlySignal } from '@preact/signals';
 import { download } from '../platform/browser/download.ts';
 import { recallOpened, rememberOpened } from '../platform/browser/openedService.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
+import { fetchLater } from '../ui/panels/later.tsx';
 import type { Trouble } from '../ui/panels/Shop.ts';
 import type { Voices } from '../ui/sound/Voices.ts';
 import { type AppShop, exportStored, recordName } from './createShop.ts';
@@ -15,6 +16,7 @@ import { randomSeed } from './openJob.ts';
 import { SittingDesk } from './SittingDesk.ts';
 import { SittingKeeper } from './SittingKeeper.ts';
 import { Workbench } from './Workbench.ts';
+import { whenIdle } from './whenIdle.ts';
 
 interface JobParts {
   readonly sealed: SealedScenario;
@@ -115,6 +117,15 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
   // The page was closed on a closed job before its score was known.
   if (desk.phase.peek() === 'closed') evidence.workOut();
   loop.start();
+  // Ahead of their use: the drawing while the work order is read, the rest once the bench is in use.
+  void import('../ui/scene/createScene.ts').catch(() => {});
+  const ahead = effect(() => {
+    if (desk.phase.value !== 'bench') return;
+    whenIdle(() => {
+      parts.voices.fetchRest();
+      void fetchLater();
+    });
+  });
   return {
     desk,
     bench,
@@ -127,6 +138,7 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
       // What was said of this job is of no use on the board.
       if (unweighed !== null && shop.trouble.peek() === unweighed) shop.trouble.value = null;
       forget();
+      ahead();
       keepScore();
       document.removeEventListener('visibilitychange', onHide);
       window.removeEventListener('pagehide', onHide);

@@ -63,7 +63,7 @@ export function has(key: string): key is TextKey {
 }
 
 /** Adds a language, or the rest of one, at run time; `setLanguage` switches to it. */
-export function addLanguage(code: string, catalogue: Catalogue): void {
+export function addLanguage(code: string, catalogue: Partial<Catalogue>): void {
   engine.addResourceBundle(code, 'translation', catalogue);
   forget();
 }

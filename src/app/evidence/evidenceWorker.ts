@@ -1,6 +1,8 @@
 import { nextTask } from '../nextTask.ts';
+import type { Debriefing } from './debriefing.ts';
 import { drivesOf } from './drivesOf.ts';
 import { EvidenceDesk } from './EvidenceDesk.ts';
+import { fetchDebriefing } from './fetchDebriefing.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
 import { loadWeighing } from './weighing.ts';
 
@@ -11,11 +13,23 @@ interface WorkerScope {
 }
 const scope = self as unknown as WorkerScope;
 
+let debriefing: Debriefing | null = null;
+const fetchedDebriefing = async (): Promise<Debriefing> => {
+  debriefing = await fetchDebriefing();
+  return debriefing;
+};
+
 const desk = new EvidenceDesk({
-  load: loadWeighing,
+  load: () => loadWeighing({ here: () => debriefing, fetch: fetchedDebriefing }),
   drive: drivesOf,
   post: (message) => scope.postMessage(message),
   nowMs: () => performance.now(),
   later: (work) => void nextTask().then(work),
 });
-scope.onmessage = ({ data }) => desk.hear(data);
+scope.onmessage = ({ data }) => {
+  if (data.kind !== 'debrief') return desk.hear(data);
+  fetchedDebriefing().then(
+    () => desk.hear(data),
+    (error: unknown) => scope.postMessage({ kind: 'failed', code: 'no-tables', detail: String(error) }),
+  );
+};

@@ -5,28 +5,38 @@ import type { Advice } from '../../training/coach/Advice.ts';
 import { adviceOf } from '../../training/coach/adviceOf.ts';
 import type { EvidenceTables } from '../../training/evidence/EvidenceTables.ts';
 import type { JobPar } from '../../training/evidence/JobPar.ts';
-import { parOf } from '../../training/evidence/parOf.ts';
 import { SittingEvidence } from '../../training/evidence/SittingEvidence.ts';
 import type { Scenario } from '../../training/scenario/Scenario.ts';
 import { openSealed, type SealedScenario } from '../../training/scenario/seal.ts';
 import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
-import { type DebriefProblem, debrief } from '../../training/score/debrief.ts';
+import type { DebriefProblem } from '../../training/score/debrief.ts';
 import type { TimedAction } from '../../training/sitting/SittingAction.ts';
 import type { SittingRecord } from '../../training/sitting/SittingRecord.ts';
+import type { Debriefing } from './debriefing.ts';
 import type { BeginWeighing, WeighedSitting } from './EvidenceDesk.ts';
 import { keptTables } from './keptTables.ts';
 import type { EvidenceFailure } from './messages.ts';
 
+/** How a sitting gets at what a closed job is judged with: what is there already, or its fetching. */
+export interface DebriefingParts {
+  /** Null while it has not been fetched. Must be there when a debrief is asked for. */
+  here(): Debriefing | null;
+  fetch(): Promise<Debriefing>;
+}
+
 /** Fetches the kept tables, and gives the way to weigh sittings by them. */
-export async function loadWeighing(): Promise<Result<BeginWeighing, EvidenceFailure>> {
+export async function loadWeighing(
+  debriefing: DebriefingParts,
+): Promise<Result<BeginWeighing, EvidenceFailure>> {
   const tables = await keptTables();
   if (!tables.ok) return tables;
-  return ok((sealed, record) => weighedBy(tables.value, sealed, record));
+  return ok((sealed, record) => weighedBy(tables.value, debriefing, sealed, record));
 }
 
 /** Begins to weigh a sitting. Throws when the scenario or the record is not sound; the page has opened both before. */
 export function weighedBy(
   tables: EvidenceTables,
+  debriefing: DebriefingParts,
   sealed: SealedScenario,
   record: SittingRecord,
 ): WeighedSitting {
@@ -34,7 +44,7 @@ export function weighedBy(
   assert(scenario.ok, 'the scenario opens here as on the page', { scenario });
   const evidence = SittingEvidence.begin(scenario.value, record, tables);
   assert(evidence.ok, 'the record replays here as on the page', { evidence });
-  return new Weighed(scenario.value, tables, evidence.value, record);
+  return new Weighed(scenario.value, tables, evidence.value, debriefing, record);
 }
 
 class Weighed implements WeighedSitting {
@@ -46,6 +56,7 @@ class Weighed implements WeighedSitting {
     private readonly scenario: Scenario,
     private readonly tables: EvidenceTables,
     private readonly evidence: SittingEvidence,
+    private readonly debriefing: DebriefingParts,
     record: SittingRecord,
   ) {
     this.actions = [...record.actions];
@@ -86,11 +97,20 @@ class Weighed implements WeighedSitting {
   }
 
   prepare(): void {
-    this.par ??= parOf(this.scenario, this.tables);
+    const here = this.debriefing.here();
+    if (here !== null) this.par ??= here.parOf(this.scenario, this.tables);
+    // Ahead of its use: who is offline meanwhile asks again with the debrief.
+    else
+      this.debriefing.fetch().then(
+        () => this.prepare(),
+        () => {},
+      );
   }
 
   debrief(record: SittingRecord): Result<DebriefFacts, DebriefProblem> {
-    this.par ??= parOf(this.scenario, this.tables);
-    return debrief(this.scenario, record, this.evidence.facts(), this.par);
+    const here = this.debriefing.here();
+    assert(here !== null, 'what a closed job is judged with is fetched before it is asked for');
+    this.par ??= here.parOf(this.scenario, this.tables);
+    return here.debrief(this.scenario, record, this.evidence.facts(), this.par);
   }
 }

@@ -1,8 +1,8 @@
 import type { Signal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
-import { InsideView } from '../inside/InsideView.tsx';
 import type { Desk } from './Desk.ts';
+import { InsideView } from './laterPanels.ts';
 
 interface InsideProps {
   readonly desk: Desk;

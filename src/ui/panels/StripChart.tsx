@@ -11,6 +11,12 @@ import type { Desk } from './Desk.ts';
 const SHOWN_S = 120;
 const HEIGHT = 150;
 
+/** Does something when the page has nothing else to do, or in a moment where a browser does not say that. */
+function whenFree(work: () => void): void {
+  if (typeof requestIdleCallback === 'undefined') setTimeout(work, 300);
+  else requestIdleCallback(work, { timeout: 2000 });
+}
+
 /** What the learner's own meter and gauge showed over the last two minutes. */
 export function StripChart({ desk }: { readonly desk: Desk }) {
   const host = useRef<HTMLDivElement>(null);
@@ -37,11 +43,13 @@ export function StripChart({ desk }: { readonly desk: Desk }) {
       );
     };
     let gone = false;
-    // The bench stands before its chart is drawn; its room is kept.
-    void import('uplot').then((fetched) => {
-      if (gone) return;
-      Plot = fetched.default;
-      make();
+    // The bench comes first; the room of its chart is kept.
+    whenFree(() => {
+      void import('uplot').then((fetched) => {
+        if (gone) return;
+        Plot = fetched.default;
+        make();
+      });
     });
     const sized = new ResizeObserver(() =>
       plot.current?.setSize({ width: Math.max(160, element.clientWidth), height: HEIGHT }),

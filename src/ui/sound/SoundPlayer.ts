@@ -6,6 +6,8 @@ export interface SoundPlayer {
   readonly allowed: boolean;
   /** Asks the browser to let sound out; of use only inside the handler of a touch, click or key. */
   unlock(): void;
+  /** Fetches the sounds that were left for later; a sound that is not there yet stays silent. */
+  fetchRest(): void;
   play(name: SoundName): void;
   /** Plays a sound over and over; does nothing when it is already sounding. */
   startLoop(name: SoundName): void;

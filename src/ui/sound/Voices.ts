@@ -12,6 +12,8 @@ export interface Voices {
   readonly state: 'waiting' | 'ready' | 'failed';
   /** Loads the sounds the first time. Call it from the handler of every touch, click or key; more calls cost nothing. */
   unlock(): void;
+  /** Fetches the sounds that nobody needs with the first touch. Call it when the page has nothing else to do. */
+  fetchRest(): void;
   /** Plays the sound of a happening once. */
   play(kind: HappeningKind): void;
   /** One stroke of the hand pump. */

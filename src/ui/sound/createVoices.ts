@@ -19,6 +19,7 @@ export function createVoices(load: () => Promise<SoundPlayer> = loadPlayer): Voi
   let failed = false;
   let volume = 1;
   let muted = false;
+  let restAsked = false;
   let toneAsked = false;
   let toneEnd: ReturnType<typeof setTimeout> | undefined;
 
@@ -61,6 +62,7 @@ export function createVoices(load: () => Promise<SoundPlayer> = loadPlayer): Voi
       ready.setVolume(volume);
       ready.setMuted(muted);
       ready.unlock();
+      if (restAsked) ready.fetchRest();
     });
   }
 
@@ -82,6 +84,10 @@ export function createVoices(load: () => Promise<SoundPlayer> = loadPlayer): Voi
       }
       loading = true;
       void begin();
+    },
+    fetchRest() {
+      restAsked = true;
+      attempt((ready) => ready.fetchRest());
     },
     play(kind) {
       if (kind === 'tone') {

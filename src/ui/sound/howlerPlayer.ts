@@ -2,11 +2,11 @@ import { Howl, Howler } from 'howler';
 import type { SoundPlayer } from './SoundPlayer.ts';
 import { SOUND_FILES, type SoundName } from './soundFiles.ts';
 
-/** What a hand may cause with its first touch. The rest, four times as much, is fetched when the bench is in use. */
-const AT_ONCE: readonly SoundName[] = ['click-on', 'click-off', 'relay', 'spark', 'tone', 'pump'];
+/** What a hand may cause with its first touch. The rest, ten times as much, is fetched once the bench is in use. */
+const AT_ONCE: readonly SoundName[] = ['click-on', 'click-off', 'relay', 'spark', 'tone'];
 
 /**
- * Loads the sounds of a first touch; the others follow as soon as one has been asked for. Errors: rejects when the browser
+ * Loads the sounds of a first touch; the others when they are asked for. Errors: rejects when the browser
  * has no sound or a file cannot be had or decoded. Of the others one that cannot be had stays silent.
  */
 export async function loadHowlerPlayer(): Promise<SoundPlayer> {
@@ -30,7 +30,7 @@ export async function loadHowlerPlayer(): Promise<SoundPlayer> {
     });
   await Promise.all(AT_ONCE.map(load));
   let all = false;
-  const loadOthers = (): void => {
+  const fetchRest = (): void => {
     if (all) return;
     all = true;
     for (const name of Object.keys(SOUND_FILES) as SoundName[]) {
@@ -39,6 +39,7 @@ export async function loadHowlerPlayer(): Promise<SoundPlayer> {
   };
 
   return {
+    fetchRest,
     get allowed() {
       return !Howler.usingWebAudio || Howler.ctx?.state === 'running';
     },
@@ -46,10 +47,7 @@ export async function loadHowlerPlayer(): Promise<SoundPlayer> {
       // A refusal is no error: the next touch asks again.
       void Howler.ctx?.resume().catch(() => undefined);
     },
-    play(name) {
-      loadOthers();
-      howls.get(name)?.play();
-    },
+    play: (name) => void howls.get(name)?.play(),
     startLoop(name) {
       const howl = howls.get(name);
       if (howl !== undefined && !howl.playing()) howl.play();

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { debriefing } from '../../../src/app/evidence/debriefing.ts';
 import { drivesOf } from '../../../src/app/evidence/drivesOf.ts';
 import { EvidenceDesk } from '../../../src/app/evidence/EvidenceDesk.ts';
 import type { FromWorker, ToWorker } from '../../../src/app/evidence/messages.ts';
@@ -58,7 +59,11 @@ class WholeSitting {
 
   constructor(tables: EvidenceTables) {
     this.desk = new EvidenceDesk({
-      load: async () => ({ ok: true, value: (sealed, record) => weighedBy(tables, sealed, record) }),
+      load: async () => ({
+        ok: true,
+        value: (sealed, record) =>
+          weighedBy(tables, { here: () => debriefing, fetch: async () => debriefing }, sealed, record),
+      }),
       drive: drivesOf,
       post: (message) => this.posted.push(structuredClone(message)),
       // Every look at the clock takes a while, so that a slice is a turn or two.

@@ -1,4 +1,5 @@
 import shopTables from '../../../assets/evidence/shop.json?raw';
+import { debriefing } from '../../../src/app/evidence/debriefing.ts';
 import { weighedBy } from '../../../src/app/evidence/weighing.ts';
 import { parseActions } from '../../../src/cli/parseActions.ts';
 import { runActions } from '../../../src/cli/runActions.ts';
@@ -44,7 +45,12 @@ export function weighedFacts({ scenario, sitting }: GalleryJob): DebriefFacts {
   const tables = openTables(shopTables);
   if (!tables.ok) throw new Error(tables.error.code);
   const record = sitting.record();
-  const weighed = weighedBy(tables.value, sealScenario(scenario), record);
+  const weighed = weighedBy(
+    tables.value,
+    { here: () => debriefing, fetch: async () => debriefing },
+    sealScenario(scenario),
+    record,
+  );
   while (!weighed.settled) weighed.work(10_000);
   return madeOf(weighed.debrief(record));
 }

@@ -13,6 +13,10 @@ export class FakePlayer implements SoundPlayer {
     if (this.touched) this.allowed = true;
   }
 
+  fetchRest(): void {
+    this.note('fetch the rest');
+  }
+
   play(name: string): void {
     this.note(`play ${name}`);
   }

@@ -43,6 +43,19 @@ describe('loading', () => {
     expect(player.asked.filter((line) => line.startsWith('play'))).toEqual([]);
   });
 
+  it('fetches what is left when told to, were it before the first touch', async () => {
+    const player = new FakePlayer();
+    const voices = createVoices(async () => player);
+    voices.fetchRest();
+    expect(player.asked).toEqual([]);
+    voices.unlock();
+    await vi.advanceTimersByTimeAsync(0);
+    expect(player.asked).toContain('fetch the rest');
+    player.asked.length = 0;
+    voices.fetchRest();
+    expect(player.asked).toEqual(['fetch the rest']);
+  });
+
   it('takes the volume and the mute that were set before', async () => {
     const player = new FakePlayer();
     const voices = createVoices(async () => player);

@@ -40,7 +40,7 @@ const LATER = {
     'src/text/es/catalogue.ts',
     'virtual:spanish-jobs',
   ],
-  // Letters that no sentence of the program has; sounds that are fetched with the second touch.
+  // Letters that no sentence of the program has; sounds that are fetched once the bench is in use.
   files: ['-latin-ext-', 'pump-', 'hiss-', 'fuse-pop-', 'barb-crack-', 'shell-crack-', 'gurgle-', 'sizzle-'],
 } as const;
 
