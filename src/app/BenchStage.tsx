@@ -3,7 +3,11 @@ import { useEffect, useRef } from 'preact/hooks';
 import { say } from '../text/translate.ts';
 import { SHEET } from '../ui/interaction/layout/geometry.ts';
 import { isUndo, shortcutOf, takesLetters } from '../ui/interaction/shortcuts.ts';
+import { viewOfKey } from '../ui/interaction/views.ts';
 import { Mirror } from '../ui/mirror/Mirror.tsx';
+import { useStageView } from '../ui/mirror/useStageView.ts';
+import { ViewBar } from '../ui/mirror/ViewBar.tsx';
+import '../ui/mirror/views.css';
 import type { Scene } from '../ui/scene/SceneView.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
 import { useLanguageTurn } from './useLanguageTurn.ts';
@@ -72,7 +76,16 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
     window.scrollTo(0, 0);
     stage.current?.focus({ preventScroll: true });
   }, []);
-  const { scale, offsetX, offsetY } = bench.fit.value;
+  const overlay = useRef<HTMLDivElement>(null);
+  // Set on the element alone: the controls need no telling at every frame of a move that they move.
+  useSignalEffect(() => {
+    const { scale, offsetX, offsetY } = bench.views.fit.value;
+    overlay.current?.style.setProperty('left', `${offsetX}px`);
+    overlay.current?.style.setProperty('top', `${offsetY}px`);
+    overlay.current?.style.setProperty('width', `${SHEET.w * scale}px`);
+    overlay.current?.style.setProperty('height', `${SHEET.h * scale}px`);
+  });
+  useStageView(stage, bench);
   // On the whole screen, so that the words on its buttons are true wherever the focus is.
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent): void => {
@@ -88,6 +101,12 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
         bench.undo();
         return;
       }
+      const view = letters && !writes ? viewOfKey(event) : null;
+      if (view !== null) {
+        event.preventDefault();
+        bench.views.go(view);
+        return;
+      }
       const shortcut = letters && !writes ? shortcutOf(event) : null;
       if (shortcut === null) return;
       event.preventDefault();
@@ -96,24 +115,21 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
     window.addEventListener('keydown', onKeyDown);
     return () => window.removeEventListener('keydown', onKeyDown);
   }, [bench, letters]);
+  const near = bench.views.view.value !== 'whole';
+  const stageClass = `stage${bare.value ? ' stage-bare' : ''}${near ? ' stage-near' : ''}`;
   return (
-    <div ref={stage} class={bare.value ? 'stage stage-bare' : 'stage'} tabIndex={-1}>
-      <div ref={host} class="stage-host" />
-      <div
-        class="stage-overlay"
-        style={{
-          left: `${offsetX}px`,
-          top: `${offsetY}px`,
-          width: `${SHEET.w * scale}px`,
-          height: `${SHEET.h * scale}px`,
-        }}
-      >
-        <h2 class="visually-hidden">{say('bench.region')}</h2>
-        <Mirror input={bench} />
+    <>
+      <div ref={stage} class={stageClass} tabIndex={-1}>
+        <div ref={host} class="stage-host" />
+        <div ref={overlay} class="stage-overlay">
+          <h2 class="visually-hidden">{say('bench.region')}</h2>
+          <Mirror input={bench} />
+        </div>
+        <p class="visually-hidden" role="status" aria-atomic="true">
+          {bench.spoken.value}
+        </p>
       </div>
-      <p class="visually-hidden" role="status" aria-atomic="true">
-        {bench.spoken.value}
-      </p>
-    </div>
+      <ViewBar views={bench.views} letters={letters} />
+    </>
   );
 }

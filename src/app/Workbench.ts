@@ -7,13 +7,14 @@ import { say } from '../text/translate.ts';
 import { isLed } from '../training/scenario/modes.ts';
 import { BenchHand, type HandNews } from '../ui/interaction/BenchHand.ts';
 import type { Grip } from '../ui/interaction/Grip.ts';
-import { SHEET, type Vec } from '../ui/interaction/layout/geometry.ts';
+import type { Vec } from '../ui/interaction/layout/geometry.ts';
 import type { HotspotId } from '../ui/interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../ui/interaction/layout/shelfPlan.ts';
 import type { Shortcut } from '../ui/interaction/shortcuts.ts';
 import { sameTouch } from '../ui/interaction/Touch.ts';
 import { tighteningShare } from '../ui/interaction/tightening.ts';
 import type { BenchInput } from '../ui/mirror/BenchInput.ts';
+import { BenchViews } from '../ui/mirror/BenchViews.ts';
 import { gripName, placeName } from '../ui/mirror/handWords.ts';
 import type { Scene, SceneView } from '../ui/scene/SceneView.ts';
 import { HappeningListener } from '../ui/sound/HappeningListener.ts';
@@ -23,13 +24,6 @@ import { BenchEvents } from './BenchEvents.ts';
 import { justNow } from './justNow.ts';
 import { nextTouch } from './nextTouch.ts';
 import type { SittingDesk } from './SittingDesk.ts';
-
-/** Where the sheet lies in its host: CSS pixels a bench unit, and the sheet's corner. */
-export interface SheetFit {
-  readonly scale: number;
-  readonly offsetX: number;
-  readonly offsetY: number;
-}
 
 interface WorkbenchParts {
   readonly desk: SittingDesk;
@@ -45,14 +39,15 @@ export class Workbench implements BenchInput {
   readonly hand: BenchHand;
   readonly held: Signal<Grip | null> = signal(null);
   readonly shelf: Signal<ShelfTab>;
-  readonly fit: Signal<SheetFit> = signal({ scale: 1, offsetX: 0, offsetY: 0 });
+  readonly views = new BenchViews();
+  readonly functionsKnown: BenchInput['functionsKnown'];
   readonly spoken = signal('');
   readonly observation: BenchInput['observation'];
   private readonly announcer = new BenchAnnouncer();
   private readonly events = new BenchEvents();
   private readonly listener: HappeningListener;
   private scene: Scene | null = null;
-  private host: HTMLElement | null = null;
+  /** Where the pointer is, in pixels of the stage: it stays there while the view moves under it. */
   private pointer: Vec | null = null;
   private ringed: HotspotId | null = null;
   /** The clamp that is held, since when in running time (null until the next frame), and how far it has come. */
@@ -63,6 +58,7 @@ export class Workbench implements BenchInput {
 
   constructor(private readonly parts: WorkbenchParts) {
     this.observation = parts.desk.observation;
+    this.functionsKnown = parts.desk.functionsKnown;
     this.listener = new HappeningListener(parts.voices);
     this.hand = new BenchHand({
       observe: () => parts.desk.now(),
@@ -78,15 +74,20 @@ export class Workbench implements BenchInput {
 
   /** Gives the bench its host, and a drawing when there is one. */
   attach(host: HTMLElement | null, scene: Scene | null): void {
-    this.host = host;
     this.scene = scene;
-    this.resize();
+    this.views.attach(host);
+    this.look();
   }
 
   resize(): void {
     this.scene?.resize();
-    if (this.scene !== null) this.fit.value = { ...this.scene.scale() };
-    else if (this.host !== null) this.fit.value = fitSheet(this.host.clientWidth, this.host.clientHeight);
+    this.views.resize();
+    this.look();
+  }
+
+  /** Tells the drawing how the sheet lies; the mirror follows the same signal. */
+  private look(): void {
+    this.scene?.look(this.views.fit.peek(), this.views.goal.peek());
   }
 
   /** One frame: the drawing, what is heard and what is spoken. */
@@ -101,20 +102,21 @@ export class Workbench implements BenchInput {
     this.leadHand();
     const sentence = this.announcer.hear(seen, seconds, settings.peek().announce);
     if (sentence !== null) this.spoken.value = sentence;
+    this.views.frame(
+      seconds,
+      this.parts.reducedMotion.peek(),
+      this.held.peek() === null ? null : this.pointer,
+    );
+    this.look();
     this.scene?.draw(seen, this.view(), seconds);
   }
 
   toBench(clientX: number, clientY: number): Vec {
-    const box = this.host?.getBoundingClientRect();
-    const { scale, offsetX, offsetY } = this.fit.peek();
-    return {
-      x: (clientX - (box?.left ?? 0) - offsetX) / scale,
-      y: (clientY - (box?.top ?? 0) - offsetY) / scale,
-    };
+    return this.views.toBench(clientX, clientY);
   }
 
   pointAt(at: Vec | null): void {
-    this.pointer = at;
+    this.pointer = at === null ? null : this.views.toHostPixels(at);
   }
 
   ring(id: HotspotId | null): void {
@@ -226,7 +228,7 @@ export class Workbench implements BenchInput {
     const touch = desk.touch.peek();
     return {
       held: heldThing(grip),
-      pointer: this.pointer,
+      pointer: this.pointer === null ? null : this.views.fromHost(this.pointer),
       shelf: this.shelf.peek(),
       ring: this.ringed,
       asked: touch?.kind === 'bench' ? touch.at : null,
@@ -264,12 +266,6 @@ function clampPort(id: HotspotId): UnitPort {
 /** A name in the middle of a sentence; what begins with two capitals keeps them. */
 function small(name: string): string {
   return /^.[A-Z]/.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1);
-}
-
-/** How the sheet fits into a host of this size, for a bench without a drawing. */
-function fitSheet(width: number, height: number): SheetFit {
-  const scale = Math.max(0.05, Math.min(width / SHEET.w, height / SHEET.h));
-  return { scale, offsetX: (width - SHEET.w * scale) / 2, offsetY: (height - SHEET.h * scale) / 2 };
 }
 
 function heldThing(grip: Grip | null): SceneView['held'] {

@@ -26,6 +26,24 @@ export const bench = {
     repairBanner:
       'Verdict locked: {{item}}. Fit the part, run the same test again, put everything back, drive until the monitor has passed, read the codes. Then close the job.',
   },
+  views: {
+    label: 'Views of the bench',
+    names: {
+      whole: 'Bench',
+      power: 'Power',
+      ports: 'Ports',
+      plug: 'Plug',
+      meter: 'Meter',
+      pump: 'Pump',
+      tools: 'Tools',
+    },
+    closer: 'Closer',
+    further: 'Further off',
+    ways: { left: 'Bench to the left', up: 'Bench above', down: 'Bench below', right: 'Bench to the right' },
+    which: 'Which one?',
+    cavity: 'Cavity {{cavity}}, {{wire}}',
+    neither: 'None of these',
+  },
   log: {
     title: 'Log',
     empty: 'Nothing logged yet. Set up a test, read the instruments, then log.',

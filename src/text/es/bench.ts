@@ -26,6 +26,29 @@ export const bench = {
     repairBanner:
       'Veredicto definitivo: {{item}}. Instale la refacción, haga otra vez la misma prueba, regrese todo a su lugar, maneje hasta que el monitor apruebe, lea los códigos. Después cierre el trabajo.',
   },
+  views: {
+    label: 'Vistas del banco',
+    names: {
+      whole: 'Banco',
+      power: 'Alimentación',
+      ports: 'Puertos',
+      plug: 'Conector',
+      meter: 'Multímetro',
+      pump: 'Bomba',
+      tools: 'Herramientas',
+    },
+    closer: 'Más cerca',
+    further: 'Más lejos',
+    ways: {
+      left: 'Banco a la izquierda',
+      up: 'Banco hacia arriba',
+      down: 'Banco hacia abajo',
+      right: 'Banco a la derecha',
+    },
+    which: '¿Cuál?',
+    cavity: 'Cavidad {{cavity}}, {{wire}}',
+    neither: 'Ninguno de estos',
+  },
   log: {
     title: 'Registro',
     empty: 'Aún no hay anotaciones. Prepare una prueba, lea los instrumentos y luego anote.',

@@ -5,6 +5,7 @@ import type { Grip } from '../interaction/Grip.ts';
 import type { Vec } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
+import type { BenchViews } from './BenchViews.ts';
 
 /** What the mirror needs of the bench it lies on. */
 export interface BenchInput {
@@ -14,6 +15,10 @@ export interface BenchInput {
   readonly held: ReadonlySignal<Grip | null>;
   /** The compartment of the tool shelf that stands open. */
   readonly shelf: ReadonlySignal<ShelfTab>;
+  /** Which part of the bench is in sight, and the ways to another. */
+  readonly views: BenchViews;
+  /** What the cavities are for, once the learner has looked it up. */
+  readonly functionsKnown: ReadonlySignal<boolean>;
   /** From client coordinates to bench units. */
   toBench(clientX: number, clientY: number): Vec;
   /** Where the pointer is, for a thing carried along; null off the bench. */

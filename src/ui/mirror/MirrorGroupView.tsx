@@ -36,7 +36,7 @@ export function MirrorGroupView({ section, input, targets, onDown, onPress }: Mi
     const control = next === null ? undefined : controls[next];
     if (control === undefined) return;
     event.preventDefault();
-    host.current?.querySelector<HTMLElement>(`[data-spot="${control.id}"]`)?.focus();
+    host.current?.querySelector<HTMLElement>(`[data-spot="${control.id}"]`)?.focus({ preventScroll: true });
     if (radios) input.hand.press(control.id, 'keys');
   };
   const shared = (control: MirrorControl) => ({
@@ -57,6 +57,10 @@ export function MirrorGroupView({ section, input, targets, onDown, onPress }: Mi
         if (id === undefined) return;
         last.value = id;
         input.ring(id);
+        // What a key comes to must be in sight (WCAG 2.2, 2.4.11); under a pointer it is, and must not move.
+        const spot = controls.find((control) => control.id === id);
+        if (spot !== undefined && (event.target as HTMLElement).matches(':focus-visible'))
+          input.views.show(spot.box);
       }}
       onBlurCapture={() => input.ring(null)}
     >

@@ -23,6 +23,7 @@ import { shelf } from './views/shelf.ts';
 import { smokeMachine } from './views/smokeMachine.ts';
 import { smokePuffs } from './views/smokePuffs.ts';
 import { stoppers } from './views/stoppers.ts';
+import { createStrokeCaption } from './views/strokeCaption.ts';
 import { supply } from './views/supply.ts';
 import { jumperBody, pins, reader } from './views/tools.ts';
 import { truckFuse } from './views/truckFuse.ts';
@@ -69,6 +70,7 @@ function allLayers(): readonly Layer[] {
     hoverName,
     senseInHand,
     createFindingCaptions(),
+    createStrokeCaption(),
     createCaptions(),
   ];
 }
@@ -77,7 +79,12 @@ interface Painted {
   readonly layer: Layer;
   readonly art: Art;
   key: string | null;
+  /** Its words are made for another scale. */
+  blunt: boolean;
 }
+
+/** Layers whose words are made anew in one frame after the scale changed: a few, so that no frame is held up. */
+const SHARPENED_A_FRAME = 2;
 
 /** The whole drawing, bottom to top. A layer is painted again only when its own key changes. */
 export class Layers {
@@ -95,7 +102,12 @@ export class Layers {
   /** Starts the drawing over in other colours. */
   dress(tokens: Tokens): void {
     for (const { art } of this.painted) art.destroy();
-    this.painted = this.layers.map((layer) => ({ layer, art: new Art(tokens, this.resolution), key: null }));
+    this.painted = this.layers.map((layer) => ({
+      layer,
+      art: new Art(tokens, this.resolution),
+      key: null,
+      blunt: false,
+    }));
     this.root.removeChildren();
     for (const { art } of this.painted) this.root.addChild(art.root);
   }
@@ -103,6 +115,11 @@ export class Layers {
   /** Forgets what is painted, so that the next frame paints all of it (new size, fonts arrived, surface restored). */
   stale(): void {
     for (const each of this.painted) each.key = null;
+  }
+
+  /** The scale is another: makes all words anew for it, a few layers a frame. */
+  sharpen(): void {
+    for (const each of this.painted) each.blunt = true;
   }
 
   /** How many there are. */
@@ -113,9 +130,13 @@ export class Layers {
   /** Paints what changed, of all layers or of the lowest so many; true when anything did. */
   draw(frame: Frame, lowest = this.count): boolean {
     let changed = false;
+    let sharpened = 0;
     for (const each of this.painted.slice(0, lowest)) {
       const key = each.layer.key(frame);
-      if (key === each.key) continue;
+      const anew = each.blunt && sharpened < SHARPENED_A_FRAME;
+      if (key === each.key && !anew) continue;
+      if (anew) sharpened += 1;
+      each.blunt = false;
       each.key = key;
       each.art.wipe();
       each.layer.paint(each.art, frame);

@@ -1,11 +1,11 @@
 import { Container, type Renderer } from 'pixi.js';
 import type { LeadEnd } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
-import { SHEET } from '../interaction/layout/geometry.ts';
 import { placeEnds, placeHotspots } from '../interaction/layout/hotspots.ts';
 import type { PlacedEnd } from '../interaction/layout/leadEnds.ts';
 import type { HotspotId, PlacedHotspot } from '../interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../interaction/layout/shelfPlan.ts';
+import { type SheetFit, sameFit, windowOf } from '../interaction/viewFit.ts';
 import { type ThemeName, tokensOf } from '../theme/tokens.ts';
 import { Layers } from './Layers.ts';
 import { loadFonts } from './loadFonts.ts';
@@ -17,17 +17,6 @@ const LAYERS_A_FRAME = 4;
 
 /** Largest device pixel ratio drawn at: above it nothing is seen and the fill cost doubles. */
 const MOST_PIXELS = 2;
-
-interface Fit {
-  readonly scale: number;
-  readonly offsetX: number;
-  readonly offsetY: number;
-}
-
-function fitInto(width: number, height: number): Fit {
-  const scale = Math.max(0.05, Math.min(width / SHEET.w, height / SHEET.h));
-  return { scale, offsetX: (width - SHEET.w * scale) / 2, offsetY: (height - SHEET.h * scale) / 2 };
-}
 
 async function createRenderer(
   host: HTMLElement,
@@ -93,8 +82,11 @@ export async function createScene(
   canvas.setAttribute('aria-hidden', 'true');
   host.appendChild(canvas);
 
-  let fit = fitInto(host.clientWidth, host.clientHeight);
-  const layers = new Layers(tokens, () => fit.scale * renderer.resolution);
+  let fit: SheetFit = { scale: 1, offsetX: 0, offsetY: 0 };
+  // Where the view is going: words are made as sharp as they will have to be there, once and not at every step of the way.
+  let goal = fit;
+  let [width, height] = [Math.max(1, host.clientWidth), Math.max(1, host.clientHeight)];
+  const layers = new Layers(tokens, () => goal.scale * renderer.resolution);
   const stage = new Container();
   stage.addChild(layers.root);
   const placing = new Placing();
@@ -130,16 +122,23 @@ export async function createScene(
       const { ends, hotspots } = placing.for(observation, view.shelf);
       const hand = view.held === null ? null : view.pointer;
       shown = Math.min(layers.count, shown + LAYERS_A_FRAME);
-      const changed = layers.draw({ observation, view, seconds, ends, hotspots, hand }, shown);
+      const window = windowOf(goal, width, height);
+      const changed = layers.draw({ observation, view, seconds, ends, hotspots, hand, window }, shown);
       if (lost || !(changed || dirty)) return;
       dirty = false;
       renderer.render(stage);
     },
     resize() {
-      const [width, height] = [Math.max(1, host.clientWidth), Math.max(1, host.clientHeight)];
+      [width, height] = [Math.max(1, host.clientWidth), Math.max(1, host.clientHeight)];
       renderer.resize(width, height, Math.min(MOST_PIXELS, globalThis.devicePixelRatio || 1));
-      fit = fitInto(width, height);
       layers.stale();
+      dirty = true;
+    },
+    look(now: SheetFit, going: SheetFit) {
+      if (going.scale !== goal.scale) layers.sharpen();
+      goal = going;
+      if (sameFit(now, fit)) return;
+      fit = now;
       place();
     },
     setTheme(name: ThemeName) {
@@ -152,14 +151,6 @@ export async function createScene(
       layers.stale();
       dirty = true;
     },
-    toBench(clientX: number, clientY: number) {
-      const box = canvas.getBoundingClientRect();
-      return {
-        x: (clientX - box.left - fit.offsetX) / fit.scale,
-        y: (clientY - box.top - fit.offsetY) / fit.scale,
-      };
-    },
-    scale: () => fit,
     onContextLost(callback) {
       listeners.push(callback);
     },

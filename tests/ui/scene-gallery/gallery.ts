@@ -1,3 +1,4 @@
+import { fitView, type ViewName } from '../../../src/ui/interaction/views.ts';
 import { createScene } from '../../../src/ui/scene/createScene.ts';
 import { startObservation } from '../layout/benchObservations.ts';
 import { PICTURES } from './pictures.ts';
@@ -11,6 +12,8 @@ host.style.width = `${query.get('w') ?? 850}px`;
 host.style.height = `${query.get('h') ?? 610}px`;
 
 const scene = await createScene(host, { forceCanvas: query.get('canvas') === '1' });
+const fit = fitView((query.get('view') ?? 'whole') as ViewName, host.clientWidth, host.clientHeight);
+scene.look(fit, fit);
 scene.setTheme(picture.theme);
 scene.draw(startObservation(), picture.view, 0);
 const before = performance.now();

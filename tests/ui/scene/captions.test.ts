@@ -122,6 +122,7 @@ describe('what an eye found', () => {
       observation: seen,
       seconds,
       hand: null,
+      window: SHEET,
       ends: placeEnds(seen, 'hands'),
       hotspots: new Map(placeHotspots(seen, 'hands').map((each) => [each.id, each])),
       view: {

@@ -29,6 +29,17 @@ export function overlap(a: Box, b: Box): boolean {
   return a.x < b.x + b.w && b.x < a.x + a.w && a.y < b.y + b.h && b.y < a.y + a.h;
 }
 
+/** What two boxes have in common; without area where they do not meet. */
+export function shared(a: Box, b: Box): Box {
+  const [x, y] = [Math.max(a.x, b.x), Math.max(a.y, b.y)];
+  return {
+    x,
+    y,
+    w: Math.max(0, Math.min(a.x + a.w, b.x + b.w) - x),
+    h: Math.max(0, Math.min(a.y + a.h, b.y + b.h) - y),
+  };
+}
+
 export function inside(inner: Box, outer: Box): boolean {
   return (
     inner.x >= outer.x &&

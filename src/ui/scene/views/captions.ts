@@ -3,6 +3,7 @@ import { say } from '../../../text/translate.ts';
 import { SIZE } from '../../theme/type.ts';
 import type { Frame, Layer } from '../Frame.ts';
 import { happeningAt } from './happeningPlaces.ts';
+import { windowKey } from './windowKey.ts';
 
 const SHOWN_SECONDS = 1.2;
 interface Shown {
@@ -26,15 +27,16 @@ export function createCaptions(): Layer {
   };
   return {
     name: 'captions',
-    key({ observation, view, seconds }: Frame) {
+    key({ observation, view, seconds, window }: Frame) {
       take(observation.happenings, seconds);
-      return view.captions ? shown.map(({ of, since }) => `${of.id} ${since}`).join() : '';
+      if (!view.captions || shown.length === 0) return '';
+      return `${shown.map(({ of, since }) => `${of.id} ${since}`).join()} ${windowKey(window)}`;
     },
-    paint(art, { observation, view, ends }) {
+    paint(art, { observation, view, ends, window }) {
       if (!view.captions) return;
       const stacked = new Map<string, number>();
       for (const { of } of shown.slice(-6)) {
-        const origin = happeningAt(of, observation, view.shelf, ends);
+        const origin = happeningAt(of, observation, view.shelf, ends, window);
         const place = `${origin.x} ${origin.y}`;
         const level = stacked.get(place) ?? 0;
         if (level >= 3) continue;

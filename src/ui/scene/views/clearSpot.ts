@@ -1,4 +1,4 @@
-import { type Box, centreOf, overlap, SHEET } from '../../interaction/layout/geometry.ts';
+import { type Box, centreOf, overlap, SHEET, shared } from '../../interaction/layout/geometry.ts';
 import { LABEL_BOXES } from '../../interaction/layout/labels.ts';
 import { LCD } from '../../interaction/layout/meterPlan.ts';
 import type { PlacedHotspot } from '../../interaction/layout/PlacedHotspot.ts';
@@ -33,19 +33,26 @@ function gap(a: Box, b: Box): number {
 
 /**
  * Where words of this size stand nearest to what they are about without covering it, anything else a hand may want, or, if it can
- * be helped, the print on the bench.
+ * be helped, the print on the bench; always in sight, where `window` says what is.
  */
-export function clearSpot(size: Pick<Box, 'w' | 'h'>, about: Box, hotspots: Iterable<PlacedHotspot>): Box {
+export function clearSpot(
+  size: Pick<Box, 'w' | 'h'>,
+  about: Box,
+  hotspots: Iterable<PlacedHotspot>,
+  window: Box = SHEET,
+): Box {
+  const room = shared(window, SHEET);
+  const [right, low] = [room.x + room.w - EDGE, room.y + room.h - EDGE];
   const controls: Box[] = [about, LCD, READER];
   for (const each of hotspots) if (each.enabled) controls.push(each);
   const middle = centreOf(about);
-  let best: Box = { x: EDGE, y: EDGE, ...size };
+  let best: Box = { x: room.x + EDGE, y: room.y + EDGE, ...size };
   let least = Number.POSITIVE_INFINITY;
   for (let dy = -FAR; dy <= FAR; dy += STEP) {
     for (let dx = -FAR; dx <= FAR; dx += STEP) {
       const box = { x: middle.x + dx - size.w / 2, y: middle.y + dy - size.h / 2, ...size };
-      if (box.x < EDGE || box.y < EDGE) continue;
-      if (box.x + box.w > SHEET.w - EDGE || box.y + box.h > SHEET.h - EDGE) continue;
+      if (box.x < room.x + EDGE || box.y < room.y + EDGE) continue;
+      if (box.x + box.w > right || box.y + box.h > low) continue;
       // Side by side reads best: a little is paid for standing off the middle.
       const distance = gap(box, about) + 0.15 * Math.hypot(dx, dy);
       if (distance >= least) continue;

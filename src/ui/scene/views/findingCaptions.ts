@@ -7,6 +7,7 @@ import type { HotspotId } from '../../interaction/layout/PlacedHotspot.ts';
 import { SIZE } from '../../theme/type.ts';
 import type { Frame, Layer } from '../Frame.ts';
 import { clearSpot } from './clearSpot.ts';
+import { windowKey } from './windowKey.ts';
 
 const SHOWN_SECONDS = 4;
 /** Once it was there for so long, the hand's going elsewhere takes it away. */
@@ -62,7 +63,7 @@ export function createFindingCaptions(): Layer {
       if (shown !== null && (isOver(shown, frame) || id < shown.finding.id)) shown = null;
       if (shown === null || !frame.view.captions) return '';
       const { x, y } = placeOf(shown, frame);
-      return `${shown.finding.id} ${x} ${y}`;
+      return `${shown.finding.id} ${x} ${y} ${windowKey(frame.window)}`;
     },
     paint(art, frame) {
       if (shown === null || !frame.view.captions) return;
@@ -70,7 +71,7 @@ export function createFindingCaptions(): Layer {
       const lines = Math.ceil(what.length / LETTERS);
       const height = 38 + lines * LINE_HEIGHT;
       const about = grow(placeOf(shown, frame), 8);
-      const card = clearSpot({ w: WIDTH, h: height }, about, frame.hotspots.values());
+      const card = clearSpot({ w: WIDTH, h: height }, about, frame.hotspots.values(), frame.window);
       const { x: left, y: top } = card;
       const { tokens } = art;
       art.box(card, 8, { fill: tokens.cream, line: 2.5 });

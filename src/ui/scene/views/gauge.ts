@@ -56,8 +56,11 @@ function paintOuter(art: Art, ring: Ring): void {
       line: tall ? 2.4 : LINE.hint,
       cap: 'butt',
     });
-    if (mark % ring.numbered === 0)
-      art.print(`${mark}`, along(GAUGE_CENTRE, out, NUMERALS), { size: SIZE.small, weight: '700' });
+    if (mark % ring.numbered !== 0) continue;
+    // Three digits are wider than the ground beside the scale: smaller, and nearer to the rim.
+    const wide = mark >= 100;
+    const at = along(GAUGE_CENTRE, out, wide ? NUMERALS + 2 : NUMERALS);
+    art.print(`${mark}`, at, { size: wide ? SIZE.scale : SIZE.small, weight: '700' });
   }
 }
 

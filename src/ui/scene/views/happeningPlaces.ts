@@ -10,7 +10,16 @@ import {
 } from '../../../sim/devices/places.ts';
 import type { Happening, HappeningPlace, Observation } from '../../../sim/world/Observation.ts';
 import { FUSE_FITTED, PUMP_RELEASE, UNIT_BODY, UNIT_CONNECTOR } from '../../interaction/layout/benchPlan.ts';
-import { along, boxAround, centreOf, overlap, SHEET, type Vec } from '../../interaction/layout/geometry.ts';
+import {
+  along,
+  type Box,
+  boxAround,
+  centreOf,
+  overlap,
+  SHEET,
+  shared,
+  type Vec,
+} from '../../interaction/layout/geometry.ts';
 import { placeSite, siteIsShown } from '../../interaction/layout/hoses.ts';
 import type { PlacedEnd } from '../../interaction/layout/leadEnds.ts';
 import { JACKS, LCD, METER } from '../../interaction/layout/meterPlan.ts';
@@ -83,11 +92,23 @@ function placeOf(
   }
 }
 
-/** The same, on the sheet and clear of the meter's window; over the unit where the place could not be told. */
-export function happeningAt({ at, kind }: Happening, seen: Observation, shelf: ShelfTab, ends: Ends): Vec {
-  if (at === null) return OVER_UNIT;
-  const { x, y } = placeOf(at, kind, seen, shelf, ends);
-  const kept = { x: Math.min(SHEET.w - 44, Math.max(44, x)), y: Math.min(SHEET.h - 18, Math.max(18, y)) };
+/**
+ * The same, in sight and clear of the meter's window; over the unit where the place could not be told. What sounds out of sight has its
+ * word at the edge nearest to it.
+ */
+export function happeningAt(
+  { at, kind }: Happening,
+  seen: Observation,
+  shelf: ShelfTab,
+  ends: Ends,
+  window: Box = SHEET,
+): Vec {
+  const { x, y } = at === null ? OVER_UNIT : placeOf(at, kind, seen, shelf, ends);
+  const room = shared(window, SHEET);
+  const kept = {
+    x: Math.min(room.x + room.w - 44, Math.max(room.x + 44, x)),
+    y: Math.min(room.y + room.h - 18, Math.max(room.y + 18, y)),
+  };
   if (!overlap(boxAround(kept, 80, 32), LCD)) return kept;
-  return { x: kept.x, y: LCD.y - 18 };
+  return { x: kept.x, y: Math.max(room.y + 18, LCD.y - 18) };
 }

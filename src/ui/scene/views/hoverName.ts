@@ -8,6 +8,7 @@ import { isCareless } from '../../interaction/layout/points.ts';
 import { SIZE } from '../../theme/type.ts';
 import type { Frame, Layer } from '../Frame.ts';
 import { clearSpot } from './clearSpot.ts';
+import { windowKey } from './windowKey.ts';
 
 /** What a place says of itself under the pointer or the focus: only where nothing printed beside it does. */
 function wordsOf(id: HotspotId, held: boolean, { clamps }: Observation): string | null {
@@ -37,14 +38,14 @@ export const hoverName: Layer = {
   name: 'hover name',
   key: (frame) => {
     const shown = shownAt(frame);
-    return shown === null ? '' : `${shown.words} ${shown.spot.x} ${shown.spot.y}`;
+    return shown === null ? '' : `${shown.words} ${shown.spot.x} ${shown.spot.y} ${windowKey(frame.window)}`;
   },
   paint(art, frame) {
     const shown = shownAt(frame);
     if (shown === null) return;
     const { words, spot } = shown;
     const width = 28 + words.length * 8.6;
-    const box = clearSpot({ w: width, h: HEIGHT }, grow(spot, 6), frame.hotspots.values());
+    const box = clearSpot({ w: width, h: HEIGHT }, grow(spot, 6), frame.hotspots.values(), frame.window);
     art.box(box, HEIGHT / 2, { fill: art.tokens.cream, line: 2, colour: art.tokens.act });
     art.print(words, centreOf(box), { size: SIZE.small, weight: '600' });
   },

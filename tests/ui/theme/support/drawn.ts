@@ -1,5 +1,6 @@
 import { vi } from 'vitest';
 import type { Observation } from '../../../../src/sim/world/Observation.ts';
+import { SHEET } from '../../../../src/ui/interaction/layout/geometry.ts';
 import { placeEnds, placeHotspots } from '../../../../src/ui/interaction/layout/hotspots.ts';
 import type { SceneView } from '../../../../src/ui/scene/SceneView.ts';
 import type { Tokens } from '../../../../src/ui/theme/tokens.ts';
@@ -104,6 +105,7 @@ export async function painterOf(tokens: Tokens): Promise<Painter> {
         ends: placeEnds(observation, shelf),
         hotspots: new Map(placeHotspots(observation, shelf).map((each) => [each.id, each])),
         hand: view.held === null ? null : pointer,
+        window: SHEET,
       });
       const drawn = { words: [], parts: [] };
       read(layers.root, [], drawn);
