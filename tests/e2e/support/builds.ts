@@ -16,7 +16,8 @@ export async function anotherVersion(): Promise<string> {
   cpSync(BUILT, folder, { recursive: true });
   const scripts = join(folder, 'assets');
   const renamed = readdirSync(scripts).filter((name) => RENAMED.test(name));
-  const newName = (name: string): string => name.replace(RENAMED, '$1-another2.js');
+  const newName = (name: string): string =>
+    name.replace(RENAMED, (_, stem: string, hash: string) => `${stem}-${hash.slice(1)}_.js`);
   for (const name of readdirSync(scripts).filter((each) => each.endsWith('.js'))) {
     writeFileSync(join(scripts, name), renamedIn(readFileSync(join(scripts, name), 'utf8')));
   }
