@@ -86,6 +86,7 @@ const ALIKE: readonly string[] = [
   'drawing.milliamps',
   'inside.pressure',
   'inside.vacuumBoth',
+  'knew.answers.no',
   'reader.no',
   'service.pages.monitor',
   'service.pins.1.wire',

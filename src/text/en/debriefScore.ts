@@ -64,6 +64,10 @@ export const debriefScore = {
   rulesSummary_one: '{{kept}} of {{count}} rule kept. Each is worth {{each}} points.',
   rulesSummary_other: '{{kept}} of {{count}} rules kept. Each is worth {{each}} points.',
   knew: {
+    question: 'Did your evidence support your verdict?',
+    answers: { yes: 'Yes, all the way.', part: 'In part.', no: 'No.' },
+    by: 'By {{entries}}: {{item}} stood at {{prior}} after the complaint, and at {{cited}} on what you cited.',
+    byNothing: 'You cited nothing. The complaint alone proves nothing.',
     title: 'What you knew when you decided',
     prior: 'After the complaint',
     cited: 'On the entries you cited',

@@ -1,7 +1,8 @@
 /** The suspect board. */
 export const suspects = {
   suspects: {
-    empty: 'Rule suspects out by what you read. A mark counts only as far as its entries carry it.',
+    empty:
+      'Rule suspects out by what you read. Settle the likely ones first. A mark counts only as far as its entries carry it.',
     neverUsed: 'No suspect was marked.',
     counts: '{{cleared}} cleared · {{convicted}} convicted · {{open}} undecided',
     locked: 'Locked.',

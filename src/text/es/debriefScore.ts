@@ -67,6 +67,10 @@ export const debriefScore = {
   rulesSummary_one: '{{kept}} de {{count}} regla cumplida. Cada una vale {{each}} puntos.',
   rulesSummary_other: '{{kept}} de {{count}} reglas cumplidas. Cada una vale {{each}} puntos.',
   knew: {
+    question: '¿Su evidencia respaldó su veredicto?',
+    answers: { yes: 'Sí, por completo.', part: 'En parte.', no: 'No.' },
+    by: 'Por {{entries}}: {{item}} estaba en {{prior}} después de la queja, y en {{cited}} según lo que usted citó.',
+    byNothing: 'Usted no citó nada. La queja sola no demuestra nada.',
     title: 'Lo que usted sabía al decidir',
     prior: 'Después de la queja',
     cited: 'Con las anotaciones que citó',

@@ -4,7 +4,7 @@ import type { Catalogue } from '../translate.ts';
 export const suspects = {
   suspects: {
     empty:
-      'Descarte sospechosos por lo que lee. Una marca cuenta solo en la medida en que sus anotaciones la sostienen.',
+      'Descarte sospechosos por lo que lee. Resuelva primero los probables. Una marca cuenta solo en la medida en que sus anotaciones la sostienen.',
     neverUsed: 'No se marcó ningún sospechoso.',
     counts: 'descartados: {{cleared}} · señalados: {{convicted}} · sin decidir: {{open}}',
     locked: 'Ya no cambia.',

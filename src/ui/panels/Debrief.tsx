@@ -49,13 +49,13 @@ export function Debrief({ desk, shop, facts, replay }: DebriefProps) {
           {say('debrief.export')}
         </button>
       </div>
+      <KnewSheet facts={facts} />
       <div class="debrief-column">
-        <ScoreSheet facts={facts} />
+        <OutcomeSheet facts={facts} />
         <SafetySheet facts={facts} />
       </div>
       <div class="debrief-column">
-        <OutcomeSheet facts={facts} />
-        <KnewSheet facts={facts} />
+        <ScoreSheet facts={facts} />
       </div>
       <section class="sheet debrief-wide">
         <h2>{say('stacked.title')}</h2>

@@ -24,17 +24,15 @@ export function LogPanel({ desk }: { readonly desk: Desk }) {
           <p class="quiet">{say('log.empty')}</p>
         ) : (
           <table class="log" aria-label={say('log.title')}>
-            <tbody>
-              {[...log].reverse().map((entry) => (
-                <EntryRow
-                  key={entry.id}
-                  entry={entry}
-                  desk={desk}
-                  newest={entry.id === newest}
-                  onCite={() => (citing.value = entry.id)}
-                />
-              ))}
-            </tbody>
+            {[...log].reverse().map((entry) => (
+              <EntryRows
+                key={entry.id}
+                entry={entry}
+                desk={desk}
+                newest={entry.id === newest}
+                onCite={() => (citing.value = entry.id)}
+              />
+            ))}
           </table>
         )}
       </div>
@@ -46,7 +44,7 @@ export function LogPanel({ desk }: { readonly desk: Desk }) {
   );
 }
 
-interface EntryRowProps {
+interface EntryRowsProps {
   readonly entry: LogEntry;
   readonly desk: Desk;
   readonly newest: boolean;
@@ -54,12 +52,13 @@ interface EntryRowProps {
   readonly onCite: () => void;
 }
 
-function EntryRow({ entry, desk, newest, onCite }: EntryRowProps) {
+/** One entry: what and how much, then when and under what conditions. */
+function EntryRows({ entry, desk, newest, onCite }: EntryRowsProps) {
   const words = describeEntry(entry, desk.functionsKnown.value);
   const beside = besideReading(entry);
   return (
-    <>
-      <tr class={newest ? 'entry entry-newest' : 'entry'}>
+    <tbody class={newest ? 'entry-newest' : ''}>
+      <tr class="entry">
         <th scope="rowgroup" rowSpan={2}>
           <span class="entry-number">
             <span class="visually-hidden">{say('log.entry', { id: '' })}</span>
@@ -108,7 +107,7 @@ function EntryRow({ entry, desk, newest, onCite }: EntryRowProps) {
           </div>
         </td>
       </tr>
-    </>
+    </tbody>
   );
 }
 

@@ -7,67 +7,119 @@ import { OpeningHeading } from './OpeningHeading.tsx';
 
 /** The work order as a page of its own, before the job is taken. */
 export function WorkOrderScreen({ desk }: { readonly desk: Desk }) {
+  const { card } = desk;
   return (
     <main class="order-page">
-      <div class="sheet">
-        <OpeningHeading>
-          <JobWords of={desk.card.title} />
-        </OpeningHeading>
-        <WorkOrder card={desk.card} level="h2" />
-        <p class="quiet">{say('order.defer')}</p>
-        <button type="button" class="act big" onClick={() => desk.act({ kind: 'accept-job' })}>
-          {say('order.accept')}
-        </button>
+      <div class="sheet order-sheet">
+        <header class="order-head">
+          <div>
+            <p class="order-kind">{say('order.title')}</p>
+            <OpeningHeading>
+              <JobWords of={card.title} />
+            </OpeningHeading>
+          </div>
+          <OrderNumber card={card} />
+        </header>
+        <OrderBody card={card} level="h2" />
+        <footer class="order-foot">
+          <p class="quiet">{say('order.defer')}</p>
+          <button type="button" class="act big" onClick={() => desk.act({ kind: 'accept-job' })}>
+            {say('order.accept')}
+          </button>
+        </footer>
       </div>
     </main>
   );
 }
 
-/** Complaint, history, codes and cautions. */
-export function WorkOrder({ card, level }: { readonly card: ScenarioCard; readonly level: 'h2' | 'h3' }) {
+interface WorkOrderProps {
+  readonly card: ScenarioCard;
+  readonly level: 'h2' | 'h3';
+}
+
+/** Complaint, history, codes and cautions: the paper to look things up on while the job is worked. */
+export function WorkOrder({ card, level }: WorkOrderProps) {
+  return (
+    <div class="order-beside">
+      <OrderNumber card={card} />
+      <OrderBody card={card} level={level} />
+    </div>
+  );
+}
+
+function OrderNumber({ card }: { readonly card: ScenarioCard }) {
+  return <p class="order-number">{say('order.number', { number: card.workOrder.number })}</p>;
+}
+
+/** Cautions first: they are read before anything is touched. */
+function OrderBody({ card, level }: WorkOrderProps) {
   const H = level;
-  const { number, vehicle, complaint, history, codes, cautions } = card.workOrder;
+  const { vehicle, complaint, history, codes, cautions } = card.workOrder;
   return (
     <article class="order">
-      <p class="order-number">{say('order.number', { number })}</p>
-      <H>{say('order.vehicle')}</H>
-      <p>
-        <JobWords of={vehicle} />
-      </p>
-      <H>{say('order.complaint')}</H>
-      <p>
-        <JobWords of={complaint} />
-      </p>
-      <H>{say('order.history')}</H>
-      <ul>
-        {history.map((line) => (
-          <li key={line}>
-            <JobWords of={line} />
-          </li>
-        ))}
-      </ul>
-      <H>{say('order.codes')}</H>
-      {codes.length === 0 ? (
-        <p>{say('order.noCodes')}</p>
-      ) : (
-        <ul class="codes">
-          {codes.map(({ code, status }) => (
-            <li key={code}>
-              <b>{code}</b> <span class="quiet">{say(`codeStatus.${status}`)}</span>
-              <br />
-              {describeCode(code)}
+      <section class="order-cautions">
+        <H>
+          <CautionSign />
+          {say('order.cautions')}
+        </H>
+        <ul class="cautions">
+          {cautions.map((line) => (
+            <li key={line}>
+              <JobWords of={line} />
             </li>
           ))}
         </ul>
-      )}
-      <H>{say('order.cautions')}</H>
-      <ul class="cautions">
-        {cautions.map((line) => (
-          <li key={line}>
-            <JobWords of={line} />
-          </li>
-        ))}
-      </ul>
+      </section>
+      <div class="order-fields">
+        <section>
+          <H>{say('order.vehicle')}</H>
+          <p>
+            <JobWords of={vehicle} />
+          </p>
+        </section>
+        <section>
+          <H>{say('order.complaint')}</H>
+          <p class="order-complaint">
+            <JobWords of={complaint} />
+          </p>
+        </section>
+        <section>
+          <H>{say('order.history')}</H>
+          <ul>
+            {history.map((line) => (
+              <li key={line}>
+                <JobWords of={line} />
+              </li>
+            ))}
+          </ul>
+        </section>
+        <section>
+          <H>{say('order.codes')}</H>
+          {codes.length === 0 ? (
+            <p>{say('order.noCodes')}</p>
+          ) : (
+            <ul class="codes">
+              {codes.map(({ code, status }) => (
+                <li key={code}>
+                  <b>{code}</b> <span class="quiet">{say(`codeStatus.${status}`)}</span>
+                  <br />
+                  {describeCode(code)}
+                </li>
+              ))}
+            </ul>
+          )}
+        </section>
+      </div>
     </article>
+  );
+}
+
+/** The general warning sign; the word stands beside it. */
+function CautionSign() {
+  return (
+    <svg class="caution-sign" viewBox="0 0 24 22" aria-hidden="true">
+      <path d="M12 2 22.5 20.5 H1.5 Z" />
+      <path d="M12 8.5 V13.5 M12 16.5 V17.5" />
+    </svg>
   );
 }

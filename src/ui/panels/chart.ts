@@ -48,6 +48,9 @@ interface TwoCurves {
   readonly legend?: boolean;
 }
 
+/** Steps between the times below a chart: none of less than a second, or a time would stand there twice. */
+const WHOLE_SECONDS = [1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 1200, 1800, 3600];
+
 /** Volts on the left and vacuum on the right over seconds. Vacuum is dashed, so that colour is never alone. */
 export function twoCurves(options: TwoCurves): uPlot.Options {
   const { ink } = options;
@@ -73,7 +76,13 @@ export function twoCurves(options: TwoCurves): uPlot.Options {
       },
     },
     axes: [
-      { ...axis, size: 28, grid: { show: false }, values: (_u, ticks) => ticks.map(minutesAndSeconds) },
+      {
+        ...axis,
+        size: 28,
+        grid: { show: false },
+        incrs: WHOLE_SECONDS,
+        values: (_u, ticks) => ticks.map(minutesAndSeconds),
+      },
       { ...axis, ...unit('V', ink.live), scale: 'v', size: 34, grid: { stroke: ink.grid, width: 1 } },
       {
         ...axis,

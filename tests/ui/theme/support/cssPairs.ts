@@ -21,7 +21,13 @@ const GROUND_OF: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Bars without words. They are parts, seen against the sheet. */
-const WORDLESS = new Set(['.part-bar i', '.par-yours', '.code-stored', '.code-permanent']);
+const WORDLESS = new Set([
+  '.tally .tally-done',
+  '.part-bar i',
+  '.par-yours',
+  '.code-stored',
+  '.code-permanent',
+]);
 /** Hair lines part what a space parts as well. */
 const HAIR = 'var(--kg-hair)';
 /** Flat tints: an ink line goes round each, and no tint says anything alone. */
