@@ -4,16 +4,18 @@ import { say } from '../text/translate.ts';
 import { type AnnounceMode, ReadingVoice } from '../ui/interaction/ReadingVoice.ts';
 import { spokenReading } from '../ui/mirror/meterNames.ts';
 import { changesTold, placesWords, type Told, toldOf } from './benchChanges.ts';
+import { OftenHeard } from './OftenHeard.ts';
 
 /** What a screen reader is told of the bench without asking: settled readings, what is heard, and what lights or smokes. */
 export class BenchAnnouncer {
   private readonly voice = new ReadingVoice();
+  private readonly often = new OftenHeard();
   private lastHappening: number | null = null;
   private last: Told | null = null;
 
   /** The sentence to speak now, or null. `seconds` is running time. */
   hear(seen: Observation, seconds: number, mode: AnnounceMode): string | null {
-    const sentences = [this.happenings(seen), this.changes(seen), this.reading(seen, seconds, mode)];
+    const sentences = [this.happenings(seen, seconds), this.changes(seen), this.reading(seen, seconds, mode)];
     const spoken = sentences.filter((sentence) => sentence !== null);
     return spoken.length === 0 ? null : spoken.join(' ');
   }
@@ -50,7 +52,7 @@ export class BenchAnnouncer {
     return told.length === 0 ? null : told.join(' ');
   }
 
-  private happenings({ happenings }: Observation): string | null {
+  private happenings({ happenings }: Observation, seconds: number): string | null {
     const newest = happenings.at(-1)?.id ?? 0;
     const last = this.lastHappening ?? newest;
     this.lastHappening = newest;
@@ -58,7 +60,8 @@ export class BenchAnnouncer {
     const kinds = happenings
       .filter(({ id, kind }) => id > last && kind !== 'tone' && kind !== 'smoke-seen')
       .map(({ kind }) => kind);
-    if (kinds.length === 0) return null;
-    return [...new Set(kinds)].map((kind) => say(`happeningSentences.${kind}`)).join(' ');
+    const news = [...new Set(kinds)].filter((kind) => this.often.isNews(kind, seconds));
+    if (news.length === 0) return null;
+    return news.map((kind) => say(`happeningSentences.${kind}`)).join(' ');
   }
 }

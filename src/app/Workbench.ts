@@ -101,7 +101,9 @@ export class Workbench implements BenchInput {
     this.holdClamp(seconds);
     this.leadHand();
     const sentence = this.announcer.hear(seen, seconds, settings.peek().announce);
-    if (sentence !== null) this.spoken.value = sentence;
+    // The same words again would change nothing on the page, and nothing would be heard of the second time.
+    if (sentence !== null)
+      this.spoken.value = sentence === this.spoken.peek() ? `${sentence}\u200B` : sentence;
     this.views.frame(
       seconds,
       this.parts.reducedMotion.peek(),

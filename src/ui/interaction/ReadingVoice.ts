@@ -14,14 +14,17 @@ const SHORTEST_GAP_S = 2;
 
 /**
  * Decides when a screen reader is told what the meter shows: after a change of more than one count that then stood still for half a
- * second, at most every two seconds; continuity once at each change. Time is an argument, in seconds.
+ * second, at most every two seconds; continuity once at each
+ * change, and no more often. Time is an argument, in seconds.
  */
 export class ReadingVoice {
   private shown = '';
   private shownSinceS = 0;
   private spoken: SpokenReading | null = null;
   private spokenAtS = Number.NEGATIVE_INFINITY;
+  /** As it was last told. */
   private tone = false;
+  private toneToldAtS = Number.NEGATIVE_INFINITY;
   private functionNow = '';
 
   /** The reading to speak now, or null. */
@@ -31,10 +34,15 @@ export class ReadingVoice {
       this.functionNow = meter.function;
       this.spoken = null;
     }
-    const toneTurned = meter.tone !== this.tone;
-    this.tone = meter.tone;
-    if (mode === 'off' || digits === '') return null;
-    if (toneTurned && meter.function === 'continuity') {
+    if (meter.function !== 'continuity') this.tone = meter.tone;
+    if (mode === 'off' || digits === '') {
+      this.tone = meter.tone;
+      return null;
+    }
+    // The first touch is told at once. A contact that chatters is told again when it has come to the other side for good.
+    if (meter.tone !== this.tone && nowS - this.toneToldAtS >= SHORTEST_GAP_S) {
+      this.tone = meter.tone;
+      this.toneToldAtS = nowS;
       return this.speak({ kind: meter.tone ? 'tone-on' : 'tone-off', digits, unit }, nowS);
     }
     const near = this.shown !== '' && withinOneCount(this.shown, digits);
