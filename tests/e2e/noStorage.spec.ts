@@ -62,7 +62,7 @@ for (const [name, takeAway] of [
     await hands.choose('Meter selector', 'DC volts');
     await page.waitForTimeout(500);
     const { actions } = await recordTakenAway(page, info);
-    watchedExpect(actions.map(({ action }) => action.kind)).toContain('meter-selector');
+    watchedExpect(actions.map(({ action }) => action.kind)).toContain('set-meter');
   });
 }
 
@@ -83,7 +83,7 @@ test('a disk that is full in mid-job costs a sentence and no work, and the sente
   await hands.choose('Key', 'On');
   await page.waitForTimeout(500);
   const { actions } = await recordTakenAway(page, info);
-  watchedExpect(actions.map(({ action }) => action.kind)).toContain('key');
+  watchedExpect(actions.map(({ action }) => action.kind)).toContain('set-key');
   // To the board and back: what the disk does not hold, the page does.
   await page.getByRole('button', { name: /Back to the job board/ }).click();
   await page.getByRole('button', { name: /Resume the job/ }).click();
