@@ -81,6 +81,8 @@ function problemLine(problem: ScenarioProblem | SameIdProblem): string {
 
 export default defineConfig({
   base: './',
+  // Without the part for sounds in space.
+  resolve: { alias: [{ find: /^howler$/, replacement: 'howler/dist/howler.core.min.js' }] },
   plugins: [
     preact(),
     sealedScenarios(),

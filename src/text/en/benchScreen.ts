@@ -1,6 +1,6 @@
+import { actions } from './actions.ts';
 import { codes } from './codes.ts';
 import { controls } from './controls.ts';
-import { cupboard } from './cupboard.ts';
 import { drawing } from './drawing.ts';
 import { evidence } from './evidence.ts';
 import { faults } from './faults.ts';
@@ -8,16 +8,13 @@ import { findings } from './findings.ts';
 import { firstScreen } from './firstScreen.ts';
 import { hand } from './hand.ts';
 import { happenings } from './happenings.ts';
-import { inside } from './inside.ts';
 import { items } from './items.ts';
-import { modes } from './modes.ts';
 import { places } from './places.ts';
 import { reader } from './reader.ts';
 import { refusals } from './refusals.ts';
 import { roadTest } from './roadTest.ts';
 import { suspects } from './suspects.ts';
 import { undo } from './undo.ts';
-import { verdict } from './verdict.ts';
 import { waiting } from './waiting.ts';
 
 /**
@@ -26,24 +23,21 @@ import { waiting } from './waiting.ts';
  */
 export const benchScreen = {
   ...firstScreen,
-  ...codes,
+  ...actions,
   ...controls,
-  ...cupboard,
   ...drawing,
-  ...evidence,
-  ...faults,
   ...findings,
   ...hand,
   ...happenings,
-  ...inside,
   ...items,
-  ...modes,
   ...places,
-  ...reader,
   ...refusals,
-  ...roadTest,
-  ...suspects,
   ...undo,
-  ...verdict,
+  ...roadTest,
+  ...reader,
+  ...suspects,
+  ...codes,
+  ...evidence,
+  ...faults,
   ...waiting,
 } as const;

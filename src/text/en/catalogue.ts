@@ -1,3 +1,4 @@
+import { actions } from './actions.ts';
 import { bench } from './bench.ts';
 import { board } from './board.ts';
 import { coach } from './coach.ts';
@@ -38,6 +39,7 @@ import { waiting } from './waiting.ts';
 
 /** Every sentence of the English catalogue. Another language exports an object of the same shape from its folder. */
 export const catalogue = {
+  ...actions,
   ...bench,
   ...board,
   ...coach,

@@ -1,4 +1,5 @@
 import type { Catalogue } from '../translate.ts';
+import { actions } from './actions.ts';
 import { bench } from './bench.ts';
 import { board } from './board.ts';
 import { coach } from './coach.ts';
@@ -39,6 +40,7 @@ import { waiting } from './waiting.ts';
 
 /** Every sentence in the Spanish of North American shops: the same keys and gaps as the English. */
 export const catalogue = {
+  ...actions,
   ...bench,
   ...board,
   ...coach,
