@@ -18,7 +18,6 @@ export const board = {
     minutes: 'about {{minutes}} min',
     aims: 'You practise',
     more: 'More of this job',
-    moreOf: 'More of the job {{title}}',
     take: 'Open the job',
     resume: 'Resume the job',
     openSince: 'Open on your bench, {{elapsed}} in',

@@ -18,7 +18,6 @@ export const board = {
     minutes: 'unos {{minutes}} min',
     aims: 'Usted practica',
     more: 'Más de este trabajo',
-    moreOf: 'Más del trabajo {{title}}',
     take: 'Abrir el trabajo',
     resume: 'Continuar el trabajo',
     openSince: 'Abierto en su banco, van {{elapsed}}',

@@ -68,7 +68,10 @@ function Summary({ card, title }: { readonly card: BoardCard; readonly title: st
         {firstSentence(words)}
       </p>
       <details class="card-more">
-        <summary aria-label={say('board.moreOf', { title })}>{say('board.more')}</summary>
+        <summary>
+          {say('board.more')}
+          <span class="visually-hidden">: {title}</span>
+        </summary>
         {rest !== '' && <p lang={lang}>{rest}</p>}
         <h4>{say('board.aims')}</h4>
         <ul>
