@@ -57,7 +57,13 @@ export function App(props: AppProps) {
       ) : (
         <LazyJob key={card.id} {...props} card={card} onSettings={openSettings} />
       )}
-      {settings.value && <SettingsDialog shop={shop} onClose={() => (settings.value = false)} />}
+      {settings.value && (
+        <SettingsDialog
+          shop={shop}
+          soundLost={props.voices.state === 'failed'}
+          onClose={() => (settings.value = false)}
+        />
+      )}
     </>
   );
 }

@@ -8,6 +8,7 @@ export const happenings = {
     spark: 'spark',
     'fuse-pop': 'pop',
     relay: 'tick',
+    stroke: 'stroke',
     'barb-cracked': 'crack',
     'water-lost': 'gurgle',
     'smoke-seen': 'smoke',

@@ -27,6 +27,7 @@ export const shell = {
     themes: { auto: 'as the device', light: 'light', dark: 'dark', contrast: 'high contrast' },
     sound: 'Sound',
     soundOn: 'on',
+    soundLost: 'This browser gives no sound. Everything heard stands as a word on the bench.',
     volume: 'Volume',
     announce: 'Speak readings',
     announceModes: { off: 'off', settled: 'when settled', continuous: 'all the time' },

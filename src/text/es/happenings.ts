@@ -8,6 +8,7 @@ export const happenings = {
     spark: 'chispa',
     'fuse-pop': 'pum',
     relay: 'tic',
+    stroke: 'carrera',
     'barb-cracked': 'crac',
     'water-lost': 'gorgoteo',
     'smoke-seen': 'humo',

@@ -27,6 +27,7 @@ export const shell = {
     themes: { auto: 'como el dispositivo', light: 'claro', dark: 'oscuro', contrast: 'alto contraste' },
     sound: 'Sonido',
     soundOn: 'encendido',
+    soundLost: 'Este navegador no da sonido. Todo lo que se oye aparece como palabra en el banco.',
     volume: 'Volumen',
     announce: 'Decir las lecturas',
     announceModes: { off: 'no', settled: 'al estabilizarse', continuous: 'todo el tiempo' },

@@ -10,8 +10,15 @@ const LANGUAGES = ['en', 'es'] as const;
 const UNITS = ['us', 'metric'] as const;
 const ANNOUNCE = ['off', 'settled', 'continuous'] as const;
 
+interface SettingsDialogProps {
+  readonly shop: Shop;
+  /** The browser gives no sound, or none that can be played. */
+  readonly soundLost: boolean;
+  readonly onClose: () => void;
+}
+
 /** Language, units, colours, sound, speech and shortcuts of this device. */
-export function SettingsDialog({ shop, onClose }: { readonly shop: Shop; readonly onClose: () => void }) {
+export function SettingsDialog({ shop, soundLost, onClose }: SettingsDialogProps) {
   const settings = shop.settings.value;
   const keys = useSignal(false);
   const set = (change: Partial<UserSettings>): void => {
@@ -65,6 +72,7 @@ export function SettingsDialog({ shop, onClose }: { readonly shop: Shop; readonl
         options={(['on', 'off'] as const).map((value) => ({ value, label: say(`settings.${value}`) }))}
         onChoose={(value) => set({ muted: value === 'off' })}
       />
+      {soundLost && <p>{say('settings.soundLost')}</p>}
       <label class="volume">
         {say('settings.volume')}
         <input

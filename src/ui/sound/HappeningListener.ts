@@ -1,4 +1,5 @@
 import type { Observation } from '../../sim/world/Observation.ts';
+import { StrokeEar } from '../interaction/StrokeEar.ts';
 import type { Voices } from './Voices.ts';
 
 /** What the listener looks at in an observation. */
@@ -8,10 +9,6 @@ export interface Heard {
   readonly handPump: { readonly handle: number };
 }
 
-/** The handle's travel at which a stroke is heard, and the travel below which the next one may be. */
-const STROKE_HEARD_AT = 0.1;
-const STROKE_ARMED_BELOW = 0.05;
-
 /**
  * Turns successive observations of one world into sounds: each happening once, the continuity tone for as long as the
  * meter sounds it, the hand pump once a stroke. What had happened before the first observation is history and stays
@@ -20,14 +17,14 @@ const STROKE_ARMED_BELOW = 0.05;
 export class HappeningListener {
   private lastId: number | null = null;
   private toneSounding = false;
-  private strokeArmed = true;
+  private readonly strokes = new StrokeEar();
 
   constructor(private readonly voices: Pick<Voices, 'play' | 'pump' | 'startTone' | 'stopTone'>) {}
 
   hear(seen: Heard): void {
     this.hearHappenings(seen);
     this.hearTone(seen.meter.tone);
-    this.hearPump(seen.handPump.handle);
+    if (this.strokes.hears(seen.handPump.handle)) this.voices.pump();
   }
 
   private hearHappenings({ happenings, meter }: Heard): void {
@@ -47,12 +44,5 @@ export class HappeningListener {
     this.toneSounding = sounding;
     if (sounding) this.voices.startTone();
     else this.voices.stopTone();
-  }
-
-  private hearPump(handle: number): void {
-    if (handle < STROKE_ARMED_BELOW) this.strokeArmed = true;
-    if (!this.strokeArmed || handle < STROKE_HEARD_AT) return;
-    this.strokeArmed = false;
-    this.voices.pump();
   }
 }

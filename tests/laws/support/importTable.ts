@@ -63,7 +63,8 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
   'ui/mirror': { folders: SCREEN, packages: SCREEN_PACKAGES },
   'ui/panels': { folders: [...SCREEN, 'ui/inside'], packages: SCREEN_PACKAGES },
   'ui/backroom': { folders: SCREEN, packages: SCREEN_PACKAGES },
-  'ui/sound': { folders: [...WORLD, 'assets'], packages: ['howler'] },
+  // A stroke is heard by the same ear for its sound and for the caption of that sound.
+  'ui/sound': { folders: [...WORLD, 'ui/interaction', 'assets'], packages: ['howler'] },
 
   'platform/browser': { folders: ['base'], types: ['training/*'], packages: ['idb'] },
   'platform/node': { folders: ['base'], types: ['training/*'], packages: ['node:*', 'vite'] },

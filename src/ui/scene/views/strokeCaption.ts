@@ -1,7 +1,7 @@
 import { say } from '../../../text/translate.ts';
-import { StrokeEar } from '../../interaction/StrokeEar.ts';
 import { PUMP_BODY } from '../../interaction/layout/benchPlan.ts';
 import { SHEET, shared } from '../../interaction/layout/geometry.ts';
+import { StrokeEar } from '../../interaction/StrokeEar.ts';
 import { SIZE } from '../../theme/type.ts';
 import type { Frame, Layer } from '../Frame.ts';
 import { windowKey } from './windowKey.ts';
