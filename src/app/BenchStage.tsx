@@ -1,7 +1,6 @@
 import { type ReadonlySignal, useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { say } from '../text/translate.ts';
-import { SHEET } from '../ui/interaction/layout/geometry.ts';
 import { isUndo, shortcutOf, takesLetters } from '../ui/interaction/shortcuts.ts';
 import { viewOfKey } from '../ui/interaction/views.ts';
 import { Mirror } from '../ui/mirror/Mirror.tsx';
@@ -76,15 +75,6 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
     window.scrollTo(0, 0);
     stage.current?.focus({ preventScroll: true });
   }, []);
-  const overlay = useRef<HTMLDivElement>(null);
-  // Set on the element alone: the controls need no telling at every frame of a move that they move.
-  useSignalEffect(() => {
-    const { scale, offsetX, offsetY } = bench.views.fit.value;
-    overlay.current?.style.setProperty('left', `${offsetX}px`);
-    overlay.current?.style.setProperty('top', `${offsetY}px`);
-    overlay.current?.style.setProperty('width', `${SHEET.w * scale}px`);
-    overlay.current?.style.setProperty('height', `${SHEET.h * scale}px`);
-  });
   useStageView(stage, bench);
   // On the whole screen, so that the words on its buttons are true wherever the focus is.
   useEffect(() => {
@@ -121,7 +111,7 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
     <>
       <div ref={stage} class={stageClass} tabIndex={-1}>
         <div ref={host} class="stage-host" />
-        <div ref={overlay} class="stage-overlay">
+        <div class="stage-overlay">
           <h2 class="visually-hidden">{say('bench.region')}</h2>
           <Mirror input={bench} />
         </div>
@@ -129,7 +119,7 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
           {bench.spoken.value}
         </p>
       </div>
-      <ViewBar views={bench.views} letters={letters} />
+      {!bare.value && <ViewBar views={bench.views} letters={letters} />}
     </>
   );
 }

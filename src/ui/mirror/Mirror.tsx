@@ -1,11 +1,15 @@
-import { useComputed } from '@preact/signals';
+import { useComputed, useSignalEffect } from '@preact/signals';
+import { useRef } from 'preact/hooks';
 import { placeOf } from '../interaction/Grip.ts';
+import { SHEET } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import type { BenchInput } from './BenchInput.ts';
+import { Magnifier } from './Magnifier.tsx';
 import { MirrorGroupView } from './MirrorGroupView.tsx';
 import { mirrorSections } from './mirrorGroups.ts';
 import { PlacePicker } from './PlacePicker.tsx';
 import { useBenchPointer } from './useBenchPointer.ts';
+import { useMagnifier } from './useMagnifier.ts';
 
 /** Instruments: a press reads them out. */
 const READ: ReadonlySet<HotspotId> = new Set<HotspotId>(['lcd', 'gauge', 'manometer', 'smoke-gauge']);
@@ -19,11 +23,15 @@ export function Mirror({ input }: { readonly input: BenchInput }) {
   const pointer = useBenchPointer(input);
   const held = input.held.value;
   const targets = held === null ? [] : input.hand.targets();
+  const magnifier = useMagnifier(input, sections);
   const press = (id: HotspotId, event: MouseEvent): void => {
     // A key's click has no press before it and belongs to no drag.
     if (event.detail !== 0 && pointer.isSwallowed()) return;
-    const byList = event.detail === 0 || (event instanceof PointerEvent && event.pointerType === 'touch');
-    if (id === 'reader') input.openReader(event.detail === 0);
+    if (event.detail !== 0 && magnifier.asks(id, isTouch(event), event.currentTarget as Element)) return;
+    work(id, event.detail === 0 || isTouch(event), event.detail === 0);
+  };
+  const work = (id: HotspotId, byList: boolean, byKeys: boolean): void => {
+    if (id === 'reader') input.openReader(byKeys);
     else if (READ.has(id)) input.readNow();
     else input.hand.press(id, byList ? 'keys' : 'pointer');
   };
@@ -34,11 +42,22 @@ export function Mirror({ input }: { readonly input: BenchInput }) {
     if (placeOf(grip, input.observation.peek()) === null) input.hand.putBack();
     else input.hand.drop(input.toBench(event.clientX, event.clientY));
   };
+  const sheet = useRef<HTMLDivElement>(null);
+  // Where the sheet lies is told to the style sheet alone: the controls need not be told at every frame of a move that they move.
+  useSignalEffect(() => {
+    const { scale, offsetX, offsetY } = input.views.fit.value;
+    const style = sheet.current?.style;
+    style?.setProperty('--sheet-left', `${offsetX}px`);
+    style?.setProperty('--sheet-top', `${offsetY}px`);
+    style?.setProperty('--sheet-width', `${SHEET.w * scale}px`);
+    style?.setProperty('--sheet-height', `${SHEET.h * scale}px`);
+  });
   return (
     <>
       {/* biome-ignore lint/a11y/noStaticElementInteractions: the bare mat takes what is let go on it; keys use the list. */}
       {/* biome-ignore lint/a11y/useKeyWithClickEvents: Escape and the list's own entry lay things on the mat. */}
       <div
+        ref={sheet}
         class={held === null ? 'mirror' : 'mirror mirror-holding'}
         onClick={onMat}
         onPointerMove={(event) => {
@@ -57,14 +76,30 @@ export function Mirror({ input }: { readonly input: BenchInput }) {
             section={section}
             input={input}
             targets={targets}
+            crowded={magnifier.crowded.value}
             onDown={pointer.down}
             onPress={press}
           />
         ))}
       </div>
+      {magnifier.rows.value !== null && (
+        <Magnifier
+          rows={magnifier.rows.value}
+          functionsKnown={input.functionsKnown.value}
+          onChoose={(id, event) => {
+            magnifier.close();
+            work(id, event.detail === 0 || isTouch(event), event.detail === 0);
+          }}
+          onClose={magnifier.close}
+        />
+      )}
       {held !== null && input.hand.means === 'keys' && (
         <PlacePicker key={JSON.stringify(held)} input={input} grip={held} />
       )}
     </>
   );
+}
+
+function isTouch(event: MouseEvent): boolean {
+  return event instanceof PointerEvent && event.pointerType === 'touch';
 }

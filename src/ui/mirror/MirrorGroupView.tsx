@@ -12,12 +12,14 @@ interface MirrorGroupProps {
   readonly section: MirrorSection;
   readonly input: BenchInput;
   readonly targets: readonly HotspotId[];
+  /** Too small at the present view, and too close to others, to be given the least size of a target. */
+  readonly crowded: ReadonlySet<HotspotId>;
   readonly onDown: (id: HotspotId, event: PointerEvent) => void;
   readonly onPress: (id: HotspotId, event: MouseEvent) => void;
 }
 
 /** One group of controls: Tab comes to it once, arrow keys go round inside. */
-export function MirrorGroupView({ section, input, targets, onDown, onPress }: MirrorGroupProps) {
+export function MirrorGroupView({ section, input, targets, crowded, onDown, onPress }: MirrorGroupProps) {
   const host = useRef<HTMLDivElement>(null);
   const last = useSignal<HotspotId | null>(null);
   const { group, controls } = section;
@@ -40,7 +42,9 @@ export function MirrorGroupView({ section, input, targets, onDown, onPress }: Mi
     if (radios) input.hand.press(control.id, 'keys');
   };
   const shared = (control: MirrorControl) => ({
-    class: `spot spot-${control.kind}${targets.includes(control.id) ? ' spot-target' : ''}`,
+    class:
+      `spot spot-${control.kind}` +
+      `${targets.includes(control.id) ? ' spot-target' : ''}${crowded.has(control.id) ? ' spot-crowded' : ''}`,
     style: place(control),
     tabIndex: control.id === stop ? 0 : -1,
   });
@@ -99,10 +103,11 @@ function stateProps(control: MirrorControl, radio: boolean) {
   return radio ? { role: 'radio' as const, 'aria-checked': control.on } : { 'aria-pressed': control.on };
 }
 
+/** The box it is drawn in, in shares of the sheet, about its middle: the style sheet may make it larger there. */
 function place({ box }: MirrorControl): string {
   const percent = (part: number, whole: number): string => `${(part / whole) * 100}%`;
   return (
-    `left:${percent(box.x, SHEET.w)};top:${percent(box.y, SHEET.h)};` +
-    `width:${percent(box.w, SHEET.w)};height:${percent(box.h, SHEET.h)}`
+    `--x:${percent(box.x + box.w / 2, SHEET.w)};--y:${percent(box.y + box.h / 2, SHEET.h)};` +
+    `--w:${percent(box.w, SHEET.w)};--h:${percent(box.h, SHEET.h)}`
   );
 }

@@ -39,7 +39,6 @@ export function BenchScreen(props: BenchScreenProps) {
   const close = (): void => {
     open.value = null;
   };
-  const moved = useSignal(false);
   const job = isJob(desk.card.mode);
   const repair = desk.phase.value === 'repair';
   const verdict = desk.verdict.value;
@@ -72,17 +71,12 @@ export function BenchScreen(props: BenchScreenProps) {
         )}
       </TopBar>
       {repair && verdict !== null && (
-        <p class="repair-banner">{say('bench.repairBanner', { item: say(`theItems.${verdict.item}`) })}</p>
+        <p class="repair-banner" role="status">
+          {say('bench.repairBanner', { item: say(`theItems.${verdict.item}`) })}
+        </p>
       )}
       <main class="bench-main">
-        <section
-          class="bench-area"
-          aria-label={say('bench.region')}
-          onScroll={() => {
-            moved.value = true;
-          }}
-        >
-          {!moved.value && <p class="sideways">{say('bench.sideways')}</p>}
+        <section class="bench-area" aria-label={say('bench.region')}>
           {stage}
           <HandBar
             desk={desk}
