@@ -7,6 +7,7 @@ import {
   METER_JACKS,
   WIGGLE_PLACES,
 } from '../../../src/sim/devices/places.ts';
+import { setDisplayUnits } from '../../../src/text/units.ts';
 import { rovedIndex } from '../../../src/ui/interaction/rovingFocus.ts';
 import { controlName } from '../../../src/ui/mirror/controlName.ts';
 import { heldSentence, pickerTitle, placeName } from '../../../src/ui/mirror/handWords.ts';
@@ -84,6 +85,20 @@ describe('the controls over the bench', () => {
     expect(controlName('shelf:smoke', now)).toBe('Smoke, in use');
     expect(controlName('shelf:smoke', seen)).toBe('Smoke');
     expect(controlName('place:filter', seen)).toBe('Look at the air filter');
+  });
+
+  it('tell it in metric units where those are chosen', () => {
+    const bench = new WorldBench();
+    bench.do({ kind: 'set-smoke', gas: 'inert', pa: 2491 });
+    const now = bench.wait(1).world.observe();
+    setDisplayUnits('metric');
+    const names = (['smoke-less', 'manometer', 'gauge'] as const).map((id) => controlName(id, now));
+    setDisplayUnits('us');
+    expect(names).toEqual([
+      'Smoke regulator, set to 2.5 kPa. Less',
+      'Water manometer, 0.0 hectopascals',
+      'Gauge, about 0 kPa',
+    ]);
   });
 
   it('say how a lamp is while both its ends are on something', () => {
