@@ -21,7 +21,7 @@ export function sharedWorkers(root: string): Plugin {
       const path = id.slice(WORKER.length + 1);
       if (!building) return `export const workerUrl = ${JSON.stringify(`/${path}?worker_file&type=module`)};`;
       const name = path.split('/').at(-1)?.replace(/\.ts$/, '') ?? 'worker';
-      const file = this.emitFile({ type: 'chunk', id: join(root, path), name });
+      const file = this.emitFile({ type: 'chunk', id: join(root, path), name, preserveSignature: 'strict' });
       return `export const workerUrl = import.meta.ROLLUP_FILE_URL_${file};`;
     },
   };
