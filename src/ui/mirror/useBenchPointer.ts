@@ -27,6 +27,13 @@ function momentOf(input: BenchInput, event: PointerEvent): PointerMoment {
   };
 }
 
+const taken = new WeakSet<Event>();
+
+/** True for a press by which a hand began to carry, pump, move or hold something: it moves nothing else. */
+export function isTaken(press: Event): boolean {
+  return taken.has(press);
+}
+
 /** Handlers that turn pointer events over the mirror into gestures: carrying, pumping, holding the release or a clamp. */
 export function useBenchPointer(input: BenchInput) {
   const current = useRef<{ readonly input: BenchInput; readonly gesture: BenchGesture } | null>(null);
@@ -116,6 +123,7 @@ export function useBenchPointer(input: BenchInput) {
       if (event.button !== 0 || !event.isPrimary || gesture.active) return;
       pressed.current = event.currentTarget instanceof Element ? event.currentTarget : null;
       gesture.down(id, momentOf(input, event));
+      if (gesture.active) taken.add(event);
     },
   };
 }

@@ -2,6 +2,7 @@ import type { RefObject } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { viewAt } from '../interaction/views.ts';
 import type { BenchInput } from './BenchInput.ts';
+import { isTaken } from './useBenchPointer.ts';
 
 /** So far a press moves before it is a drag of the bench, CSS pixels. */
 const DRAG_BEGINS_PX = 7;
@@ -50,7 +51,7 @@ export function useStageView(stage: RefObject<HTMLElement | null>, input: BenchI
       const target = event.target as Element;
       if (target.closest('.picker') !== null) return;
       fingers.set(event.pointerId, { x: event.clientX, y: event.clientY });
-      const carried = target.closest(DRAGGED) !== null;
+      const carried = isTaken(event) || target.closest(DRAGGED) !== null;
       panning =
         fingers.size === 1 && isNear() && !carried && event.button === 0
           ? { id: event.pointerId, from: { x: event.clientX, y: event.clientY }, moved: false }
