@@ -7,6 +7,7 @@ import { mkdirSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { chromium } from '@playwright/test';
 import { createServer } from 'vite';
+import '../../../src/text/wholeEnglish.ts';
 import { catalogue } from '../../../src/text/es/catalogue.ts';
 import { addLanguage } from '../../../src/text/translate.ts';
 import { launchOptions } from '../../e2e/support/launch.ts';
