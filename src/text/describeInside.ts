@@ -53,11 +53,14 @@ export function chamberAir(kPa: number): string {
   return say('inside.vacuumBoth', { inHg: fixed(kPaToInHg(kPa), 2), kPa: fixed(kPa, 1) });
 }
 
-/** The same, short enough to stand in the drawing: a bare number is vacuum below the room in the unit of the legend. */
+/**
+ * The same, short enough to stand in the drawing: a bare number, in the unit of the legend. It is vacuum, or with a plus
+ * before it pressure above the room.
+ */
 export function chamberAirShort(kPa: number): string {
   if (Math.abs(kPa) < AS_ROOM_KPA) return '0';
-  if (kPa < 0) return say('inside.pressure', { kPa: fixed(-kPa, 1), inches: inchesOfWater(-kPa) });
-  return fixed(shownVacuum(kPa), kPaToInHg(kPa) < 2 ? 2 : 1);
+  const digits = fixed(shownVacuum(Math.abs(kPa)), kPaToInHg(Math.abs(kPa)) < 2 ? 2 : 1);
+  return kPa < 0 ? say('inside.pressure', { digits }) : digits;
 }
 
 /** What is on a port of the unit: `canister hose`, `cap A`, `open to the room`. */

@@ -36,7 +36,7 @@ describe('the inside in words', () => {
     expect(chamberAir(50.8)).toBe('15.00 inHg (50.8 kPa)');
     expect(chamberAir(0.001)).toBe('as the room');
     expect(chamberAir(-3.5)).toBe('14.1 inH2O (3.50 kPa) above the room');
-    expect([50.8, 2.5, 0, -3.5].map(chamberAirShort)).toEqual(['15.0', '0.74', '0', '+14.1 inH2O']);
+    expect([50.8, 2.5, 0, -3.5].map(chamberAirShort)).toEqual(['15.0', '0.74', '0', '+1.03']);
   });
 
   it('tells what is on a port', () => {

@@ -84,7 +84,6 @@ const ALIKE: readonly string[] = [
   'drawing.inHg',
   'drawing.kPa',
   'drawing.milliamps',
-  'inside.pressure',
   'inside.vacuumBoth',
   'knew.answers.no',
   'reader.no',

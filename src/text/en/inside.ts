@@ -34,7 +34,7 @@ export const inside = {
     portBare: 'open to the room',
     vacuumBoth: '[{{inHg}} inHg ({{kPa}} kPa)|{{kPa}} kPa]',
     pressureBoth: '[{{inches}} inH2O ({{kPa}} kPa)|{{kPa}} kPa] above the room',
-    pressure: '[+{{inches}} inH2O|+{{kPa}} kPa]',
+    pressure: '+{{digits}}',
     atRoom: 'as the room',
     coil: 'coil {{amps}} A',
     sense: 'sense {{volts}} V',

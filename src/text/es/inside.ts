@@ -36,7 +36,7 @@ export const inside = {
     portBare: 'abierto al taller',
     vacuumBoth: '[{{inHg}} inHg ({{kPa}} kPa)|{{kPa}} kPa]',
     pressureBoth: '[{{inches}} inH2O ({{kPa}} kPa)|{{kPa}} kPa] por encima del aire del taller',
-    pressure: '[+{{inches}} inH2O|+{{kPa}} kPa]',
+    pressure: '+{{digits}}',
     atRoom: 'como el aire del taller',
     coil: 'bobina {{amps}} A',
     sense: 'señal {{volts}} V',
