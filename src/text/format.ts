@@ -14,11 +14,24 @@ import { displayUnits } from './units.ts';
 /** A number with a fixed count of decimals, in the present language; minus zero is shown as zero. */
 export function fixed(value: number, decimals: number): string {
   const rounded = Number(value.toFixed(decimals));
-  return new Intl.NumberFormat(language(), {
-    minimumFractionDigits: decimals,
-    maximumFractionDigits: decimals,
-    useGrouping: false,
-  }).format(rounded === 0 ? 0 : rounded);
+  return formatOf(language(), decimals).format(rounded === 0 ? 0 : rounded);
+}
+
+/** Made once each: the bench writes some hundred numbers ten times a second, and making one takes longer than using it. */
+const formats = new Map<string, Intl.NumberFormat>();
+
+function formatOf(tag: string, decimals: number): Intl.NumberFormat {
+  const key = `${tag} ${decimals}`;
+  let format = formats.get(key);
+  if (format === undefined) {
+    format = new Intl.NumberFormat(tag, {
+      minimumFractionDigits: decimals,
+      maximumFractionDigits: decimals,
+      useGrouping: false,
+    });
+    formats.set(key, format);
+  }
+  return format;
 }
 
 /** A number with one decimal, or none where that is nought: `17.2`, `137`. */

@@ -1,7 +1,7 @@
 import { CELL, COLUMNS, cellAt, cellCentre, ROWS } from './costField.ts';
 import { distance, type Vec } from './geometry.ts';
 
-/** A binary heap of cells by the cost so far plus the least cost to go. */
+/** A binary heap of cells by the cost so far plus the least cost to go. Plain loops: a lead that is put down waits for it. */
 class Frontier {
   private readonly cells: number[] = [];
   private readonly keys: number[] = [];
@@ -11,56 +11,57 @@ class Frontier {
   }
 
   push(cell: number, key: number): void {
-    let i = this.cells.push(cell) - 1;
-    this.keys.push(key);
+    const { cells, keys } = this;
+    let i = cells.length;
+    cells.push(cell);
+    keys.push(key);
     while (i > 0) {
       const parent = (i - 1) >> 1;
-      if ((this.keys[parent] ?? 0) <= (this.keys[i] ?? 0)) break;
-      this.swap(i, parent);
+      const above = keys[parent] as number;
+      if (above <= key) break;
+      cells[i] = cells[parent] as number;
+      keys[i] = above;
       i = parent;
     }
+    cells[i] = cell;
+    keys[i] = key;
   }
 
   pop(): number {
-    const top = this.cells[0] ?? 0;
-    this.swap(0, this.cells.length - 1);
-    this.cells.pop();
-    this.keys.pop();
+    const { cells, keys } = this;
+    const top = cells[0] as number;
+    const cell = cells.pop() as number;
+    const key = keys.pop() as number;
+    const { length } = cells;
+    if (length === 0) return top;
     let i = 0;
     for (;;) {
-      const left = 2 * i + 1;
-      let least = i;
-      if (left < this.keys.length && (this.keys[left] ?? 0) < (this.keys[least] ?? 0)) least = left;
-      if (left + 1 < this.keys.length && (this.keys[left + 1] ?? 0) < (this.keys[least] ?? 0))
-        least = left + 1;
-      if (least === i) return top;
-      this.swap(i, least);
-      i = least;
+      let child = 2 * i + 1;
+      if (child >= length) break;
+      if (child + 1 < length && (keys[child + 1] as number) < (keys[child] as number)) child += 1;
+      const below = keys[child] as number;
+      if (below >= key) break;
+      cells[i] = cells[child] as number;
+      keys[i] = below;
+      i = child;
     }
-  }
-
-  private swap(a: number, b: number): void {
-    [this.cells[a], this.cells[b]] = [this.cells[b] ?? 0, this.cells[a] ?? 0];
-    [this.keys[a], this.keys[b]] = [this.keys[b] ?? 0, this.keys[a] ?? 0];
+    cells[i] = cell;
+    keys[i] = key;
+    return top;
   }
 }
 
-const STEPS: readonly (readonly [number, number, number])[] = [
-  [1, 0, 1],
-  [-1, 0, 1],
-  [0, 1, 1],
-  [0, -1, 1],
-  [1, 1, Math.SQRT2],
-  [1, -1, Math.SQRT2],
-  [-1, 1, Math.SQRT2],
-  [-1, -1, Math.SQRT2],
-];
+/** Steps to the eight cells around: across, down, and their length. */
+const ACROSS = [1, -1, 0, 0, 1, 1, -1, -1] as const;
+const DOWN = [0, 0, 1, -1, 1, -1, 1, -1] as const;
+const LENGTH = [1, 1, 1, 1, Math.SQRT2, Math.SQRT2, Math.SQRT2, Math.SQRT2] as const;
 
 /** The cheapest way over the field from one place to another, as cell centres (both end cells included). */
 export function cheapestWay(field: Float64Array, from: Vec, to: Vec): readonly Vec[] {
   const start = cellAt(from);
   const goal = cellAt(to);
-  const target = cellCentre(goal);
+  const goalColumn = goal % COLUMNS;
+  const goalRow = Math.floor(goal / COLUMNS);
   const cost = new Float64Array(field.length).fill(Number.POSITIVE_INFINITY);
   const before = new Int32Array(field.length).fill(-1);
   const frontier = new Frontier();
@@ -71,21 +72,24 @@ export function cheapestWay(field: Float64Array, from: Vec, to: Vec): readonly V
     if (cell === goal) break;
     const column = cell % COLUMNS;
     const row = Math.floor(cell / COLUMNS);
-    for (const [dx, dy, length] of STEPS) {
-      const x = column + dx;
-      const y = row + dy;
+    const here = cost[cell] as number;
+    const ground = field[cell] as number;
+    for (let step = 0; step < ACROSS.length; step++) {
+      const x = column + (ACROSS[step] as number);
+      const y = row + (DOWN[step] as number);
       if (x < 0 || y < 0 || x >= COLUMNS || y >= ROWS) continue;
       const next = y * COLUMNS + x;
-      const sum = (cost[cell] ?? 0) + (length * ((field[cell] ?? 1) + (field[next] ?? 1))) / 2;
-      if (sum >= (cost[next] ?? 0)) continue;
+      const sum = here + ((LENGTH[step] as number) * (ground + (field[next] as number))) / 2;
+      if (sum >= (cost[next] as number)) continue;
       cost[next] = sum;
       before[next] = cell;
-      frontier.push(next, sum + distance(cellCentre(next), target) / CELL);
+      const [dx, dy] = [x - goalColumn, y - goalRow];
+      frontier.push(next, sum + Math.sqrt(dx * dx + dy * dy));
     }
   }
   const way: Vec[] = [];
-  for (let cell = goal; cell >= 0; cell = before[cell] ?? -1) way.unshift(cellCentre(cell));
-  return way;
+  for (let cell = goal; cell >= 0; cell = before[cell] ?? -1) way.push(cellCentre(cell));
+  return way.reverse();
 }
 
 /** Cost of a straight line over the field: mean cost of the cells under it times its length. */

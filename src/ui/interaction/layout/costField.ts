@@ -58,6 +58,11 @@ export function cellAt(at: Vec): number {
   return row * COLUMNS + column;
 }
 
+/** The first row or column that may have its centre in a box that begins here. */
+function firstCell(from: number): number {
+  return Math.max(0, Math.floor(from / CELL));
+}
+
 let emptyBench: Float64Array | null = null;
 
 /** The field of the empty bench with extra boxes on it. A fresh copy: the router writes laid leads into it. */
@@ -65,8 +70,11 @@ export function costField(extras: readonly Ground[]): Float64Array {
   emptyBench ??= Float64Array.from({ length: COLUMNS * ROWS }, (_, i) => groundCost(cellCentre(i)));
   const field = emptyBench.slice();
   for (const { box, cost } of extras) {
-    for (let i = 0; i < field.length; i++) {
-      if (contains(box, cellCentre(i))) field[i] = Math.max(field[i] ?? 1, cost);
+    for (let row = firstCell(box.y); row < ROWS && row * CELL <= box.y + box.h; row++) {
+      for (let column = firstCell(box.x); column < COLUMNS && column * CELL <= box.x + box.w; column++) {
+        const i = row * COLUMNS + column;
+        if (contains(box, cellCentre(i))) field[i] = Math.max(field[i] ?? 1, cost);
+      }
     }
   }
   return field;

@@ -1,0 +1,133 @@
+import { type Browser, type CDPSession, chromium, type Locator, type Page } from '@playwright/test';
+import { launchOptions } from '../../e2e/support/launch.ts';
+import type { TraceEvent } from './scriptTime.ts';
+
+/** What the page notes of itself from its first moment. */
+interface Noted {
+  readonly longTasks: { readonly at: number; readonly ms: number }[];
+  readonly shifts: { readonly at: number; readonly by: number }[];
+  readonly interactions: { readonly what: string; readonly ms: number }[];
+}
+
+/** The built program in a browser, with the browser's own instruments on it. */
+export class BenchPage {
+  private constructor(
+    readonly browser: Browser,
+    readonly page: Page,
+    private readonly session: CDPSession,
+    private readonly address: string,
+  ) {}
+
+  static async open(address: string): Promise<BenchPage> {
+    const browser = await chromium.launch(launchOptions());
+    const context = await browser.newContext({
+      viewport: { width: 1280, height: 800 },
+      serviceWorkers: 'block',
+    });
+    const page = await context.newPage();
+    await page.addInitScript(noteFromTheStart);
+    const session = await context.newCDPSession(page);
+    await session.send('HeapProfiler.enable');
+    return new BenchPage(browser, page, session, address);
+  }
+
+  async board(): Promise<void> {
+    await this.page.goto(this.address);
+    await this.page.getByRole('heading', { name: 'Job board' }).waitFor();
+    await this.quiet();
+  }
+
+  /** Opens a job by its address and takes it; settles when its bench is drawn. */
+  async job(id: string): Promise<void> {
+    await this.page.evaluate((hash) => {
+      location.hash = hash;
+    }, `#/job/${id}`);
+    await this.page.getByRole('button', { name: 'Take the job' }).first().click();
+    await this.page.getByRole('region', { name: 'Bench' }).locator('canvas').waitFor();
+    await this.quiet();
+  }
+
+  /** Waits till what goes on behind a screen that stands is done: code fetched ahead, evidence weighed. */
+  async quiet(): Promise<void> {
+    await this.page.waitForLoadState('networkidle');
+    await this.page.waitForTimeout(2500);
+  }
+
+  button(name: string): Locator {
+    return this.page.getByRole('button', { name: new RegExp(`^${name}`) }).first();
+  }
+
+  async middle(control: Locator): Promise<{ readonly x: number; readonly y: number }> {
+    const box = await control.boundingBox();
+    if (box === null) throw new Error(`not on the page: ${control}`);
+    return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  }
+
+  /** The browser's trace of what goes on meanwhile. */
+  async trace(work: () => Promise<void>): Promise<readonly TraceEvent[]> {
+    const events: TraceEvent[] = [];
+    const collect = ({ value }: { value: object[] }): void => {
+      for (const event of value) events.push(event as TraceEvent);
+    };
+    this.session.on('Tracing.dataCollected', collect);
+    await this.session.send('Tracing.start', {
+      transferMode: 'ReportEvents',
+      traceConfig: { includedCategories: ['devtools.timeline', 'v8'], excludedCategories: ['*'] },
+    });
+    await work();
+    const complete = new Promise((resolve) => this.session.once('Tracing.tracingComplete', resolve));
+    await this.session.send('Tracing.end');
+    await complete;
+    this.session.off('Tracing.dataCollected', collect);
+    return events;
+  }
+
+  /** Bytes in use on the page's heap once everything that can be let go is let go. */
+  async heapBytes(): Promise<number> {
+    for (let i = 0; i < 3; i++) await this.session.send('HeapProfiler.collectGarbage');
+    const { usedSize } = await this.session.send('Runtime.getHeapUsage');
+    return usedSize;
+  }
+
+  /** What the page noted since it was last asked. */
+  noted(): Promise<Noted> {
+    return this.page.evaluate(() => {
+      const { noted } = window as unknown as { noted: Noted };
+      return {
+        longTasks: noted.longTasks.splice(0),
+        shifts: noted.shifts.splice(0),
+        interactions: noted.interactions.splice(0),
+      };
+    });
+  }
+
+  async close(): Promise<void> {
+    await this.browser.close();
+  }
+}
+
+/** Runs in the page before anything of the program does. */
+function noteFromTheStart(): void {
+  const noted: Noted = { longTasks: [], shifts: [], interactions: [] };
+  Object.assign(window, { noted });
+  const watch = (type: string, note: (entry: PerformanceEntry) => void, more: object = {}): void => {
+    new PerformanceObserver((list) => list.getEntries().forEach(note)).observe({
+      type,
+      buffered: true,
+      ...more,
+    });
+  };
+  watch('longtask', ({ startTime, duration }) => noted.longTasks.push({ at: startTime, ms: duration }));
+  watch('layout-shift', (entry) => {
+    const { value, hadRecentInput } = entry as PerformanceEntry & { value: number; hadRecentInput: boolean };
+    if (!hadRecentInput) noted.shifts.push({ at: entry.startTime, by: value });
+  });
+  watch(
+    'event',
+    (entry) => {
+      const { interactionId } = entry as PerformanceEntry & { interactionId?: number };
+      if (interactionId) noted.interactions.push({ what: entry.name, ms: entry.duration });
+    },
+    { durationThreshold: 16 },
+  );
+}
