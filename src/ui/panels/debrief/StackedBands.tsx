@@ -14,6 +14,8 @@ const ROOM_FOR_NAMES = 820;
 /** Room that a letter of a name takes, and what stands before the first. */
 const LETTER_PX = 7.3;
 const BEFORE_NAME = 26;
+/** A layer lower than this at its right end is a line: its name stands below the chart, unless it is one of the two that matter. */
+const LEAST_NAMED_PX = 3;
 /** Step labels closer than this are thinned out. */
 const LABEL_PX = 22;
 
@@ -43,8 +45,14 @@ export function StackedBands(props: StackedBandsProps) {
   const every = Math.max(1, Math.ceil(LABEL_PX / wide));
   const layers = layersOf(bands, steps.length);
   const y = (share: number): number => plot.y + plot.h * (1 - share);
+  const ends = layers.map(({ low, high }) => ({ low: low.at(-1) ?? 0, high: high.at(-1) ?? 0 }));
+  const seen = ends.flatMap(({ low, high }, index) =>
+    roles[index] !== null || (high - low) * plot.h >= LEAST_NAMED_PX
+      ? [{ index, middle: y((low + high) / 2) }]
+      : [],
+  );
   const names = spreadLabels(
-    layers.map(({ low, high }) => y(((low.at(-1) ?? 0) + (high.at(-1) ?? 0)) / 2)),
+    seen.map(({ middle }) => middle),
     19,
     plot.y + 8,
     plot.y + plot.h,
@@ -101,20 +109,23 @@ export function StackedBands(props: StackedBandsProps) {
         {say('stacked.verdictMark')}
       </text>
       {named &&
-        names.map((at, index) => (
-          <g key={bandName(bands[index] as Band)}>
-            <line
-              class="chances-leader"
-              x1={plot.x + plot.w + 1}
-              x2={plot.x + plot.w + 14}
-              y1={y(((layers[index]?.low.at(-1) ?? 0) + (layers[index]?.high.at(-1) ?? 0)) / 2)}
-              y2={at}
-            />
-            <text x={plot.x + plot.w + 18} y={at + 5} class={roles[index] === null ? '' : 'chances-role'}>
-              {labels[index]}
-            </text>
-          </g>
-        ))}
+        seen.map(({ index, middle }, place) => {
+          const at = names[place] ?? middle;
+          return (
+            <g key={bandName(bands[index] as Band)}>
+              <line
+                class="chances-leader"
+                x1={plot.x + plot.w + 1}
+                x2={plot.x + plot.w + 14}
+                y1={middle}
+                y2={at}
+              />
+              <text x={plot.x + plot.w + 18} y={at + 5} class={roles[index] === null ? '' : 'chances-role'}>
+                {labels[index]}
+              </text>
+            </g>
+          );
+        })}
       <rect class="chances-catch" x={plot.x} y={0} width={plot.w} height={HEIGHT} />
     </svg>
   );
