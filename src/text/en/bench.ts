@@ -40,7 +40,6 @@ export const bench = {
     further: 'Further off',
     ways: { left: 'Bench to the left', up: 'Bench above', down: 'Bench below', right: 'Bench to the right' },
     which: 'Which one?',
-    cavity: 'Cavity {{cavity}}, {{wire}}',
     neither: 'None of these',
   },
   log: {

@@ -45,7 +45,6 @@ export const bench = {
       right: 'Banco a la derecha',
     },
     which: '¿Cuál?',
-    cavity: 'Cavidad {{cavity}}, {{wire}}',
     neither: 'Ninguno de estos',
   },
   log: {

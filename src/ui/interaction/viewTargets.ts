@@ -33,11 +33,9 @@ export function crowdedSpots<Id>(
     const centre = centreOf(one);
     const meets = spots.some((other) => {
       if (other.id === one.id) return false;
-      if (isSmall(other, scale, leastPx)) {
-        const { x, y } = centreOf(other);
-        return Math.hypot(x - centre.x, y - centre.y) < 2 * radius;
-      }
-      return distanceTo(other, centre) < radius;
+      if (distanceTo(other, centre) < radius) return true;
+      const { x, y } = centreOf(other);
+      return isSmall(other, scale, leastPx) && Math.hypot(x - centre.x, y - centre.y) < 2 * radius;
     });
     if (meets) crowded.add(one.id);
   }

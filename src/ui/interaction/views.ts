@@ -28,9 +28,9 @@ const PLANS: Readonly<Record<ViewName, ViewPlan>> = {
   // The unit with its barbs and clamps, and its hoses' ends beside them.
   ports: { needs: { x: 224, y: 254, w: 440, h: 312 }, likes: { x: 8, y: 254, w: 656, h: 492 } },
   // A tip is placed here and read there.
-  plug: { needs: grow(PLUG_INSET, 8), likes: PLUG_AND_WINDOW },
+  plug: { needs: grow(PLUG_INSET, 4), likes: PLUG_AND_WINDOW },
   // The meter, with its loose leads and the open faces of the plug.
-  meter: { needs: grow(METER, 8), likes: { x: 580, y: 264, w: 630, h: METER.y + METER.h + 8 - 264 } },
+  meter: { needs: grow(METER, 4), likes: { x: 580, y: 264, w: 630, h: METER.y + METER.h + 8 - 264 } },
   // Gauge, pump and release, and the ports they are used on.
   pump: { needs: { x: 8, y: 534, w: 572, h: 212 }, likes: { x: 8, y: 320, w: 652, h: 426 } },
   tools: { needs: grow(SHELF, 8), likes: grow(SHELF, 8) },
@@ -39,7 +39,7 @@ const PLANS: Readonly<Record<ViewName, ViewPlan>> = {
 /** Share of its scale that a view gives up for what it likes to show as well. */
 const GIVES_UP = 0.3;
 /** CSS pixels a bench unit below which a close view is none: what would not fit is moved to instead. */
-export const CLOSE_SCALE = 0.72;
+export const CLOSE_SCALE = 0.68;
 
 /** How a view lies in a host of this size. */
 export function fitView(view: ViewName, width: number, height: number): SheetFit {

@@ -32,7 +32,7 @@ export function placeEnds(observation: Observation, shelf: ShelfTab): ReadonlyMa
 
 /**
  * All hotspots of the bench for an observation and the shelf's open compartment, in bench units. Every id is present
- * once; those that cannot be used now have `enabled` false. Enabled ones are at least 34 units each way and do not overlap.
+ * once; those that cannot be used now have `enabled` false. Enabled ones are at least 36 units each way and do not overlap.
  */
 export function placeHotspots(observation: Observation, shelf: ShelfTab): readonly PlacedHotspot[] {
   const placed = placeEnds(observation, shelf);

@@ -93,9 +93,9 @@ export const BLEED_MORE: Vec = { x: 936, y: 814 };
 /** Smoke. */
 export const SMOKE_MACHINE: Box = { x: 184, y: 753, w: 512, h: 79 };
 export const GAS_BOXES: Readonly<Record<SmokeGas, Box>> = {
-  off: { x: 192, y: 758, w: 50, h: 34 },
-  inert: { x: 248, y: 758, w: 64, h: 34 },
-  'shop-air': { x: 318, y: 758, w: 88, h: 34 },
+  off: { x: 192, y: 757, w: 50, h: 36 },
+  inert: { x: 248, y: 757, w: 64, h: 36 },
+  'shop-air': { x: 318, y: 757, w: 88, h: 36 },
 };
 export const REGULATOR: Vec = { x: 356, y: 812 };
 export const REGULATOR_LESS: Vec = { x: 310, y: 812 };

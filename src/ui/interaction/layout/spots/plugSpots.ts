@@ -21,9 +21,9 @@ const PLUG_POINTS: readonly FixedPoint[] = [
 function boxOf(point: FixedPoint): Box {
   const at = POINTS[point];
   if (point.startsWith('cavity-')) return boxAround(at, 38);
-  if (point.startsWith('slip-')) return boxAround(at, 34, 40);
+  if (point.startsWith('slip-')) return boxAround(at, 36, 40);
   if (point.startsWith('front-')) return boxAround(at, 36, 36);
-  return point.startsWith('wire-') ? boxAround(at, 44, 34) : boxAround(at, 40);
+  return point.startsWith('wire-') ? boxAround(at, 44, 36) : boxAround(at, 40);
 }
 
 /** The plug's inset: cavities, terminals, wires, the latch. */

@@ -36,7 +36,7 @@ export function shelfSpots(observation: Observation, shelf: ShelfTab): readonly 
   const jumper = jumperBodyAt(observation);
   const jumperShown = shelf === 'leads' || jumperInUse(observation);
   const onJumper = (offset: number): Box => boxAround({ x: jumper.x + offset, y: jumper.y }, 58, 40);
-  const step = (at: Vec): Box => boxAround(at, 38, 34);
+  const step = (at: Vec): Box => boxAround(at, 38, 36);
   const [air, smoke, hands] = [shelf === 'air', shelf === 'smoke', shelf === 'hands'];
   const waterLost = observation.manometer.kPa === null;
   return [

@@ -7,8 +7,8 @@ import { spot } from './spot.ts';
 
 /** Where a hand takes hold of the harness to move it. */
 export const WIGGLE_BOXES: Readonly<Record<WigglePlace, Box>> = {
-  feed: boxAround({ x: 606, y: 174 }, 44, 34),
-  ground: boxAround({ x: 540, y: 251 }, 48, 34),
+  feed: boxAround({ x: 606, y: 174 }, 44, 36),
+  ground: boxAround({ x: 540, y: 251 }, 48, 36),
   sense: boxAround({ x: 700, y: 214 }, 36, 48),
   plug: boxAround({ x: 664, y: 365 }, 36, 58),
 };
@@ -16,7 +16,7 @@ export const WIGGLE_BOXES: Readonly<Record<WigglePlace, Box>> = {
 /** The first stretch of a truck hose, which lies there whatever its end is on. */
 function runOf(end: HoseEnd): Box {
   const { root } = HOSES[end];
-  return { x: root.x + 8, y: root.y - 17, w: 50, h: 34 };
+  return { x: root.x + 8, y: root.y - 18, w: 50, h: 36 };
 }
 
 const LOOKED_AT_BOXES: Readonly<Record<LookedAt, Box>> = {
