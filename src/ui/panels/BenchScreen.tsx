@@ -11,6 +11,7 @@ import { CloseJobDialog, CupboardDialog, RoadTestDialog, VerdictDialog } from '.
 import type { ReaderPage } from './ReaderPanel.tsx';
 import type { Shop } from './Shop.ts';
 import { SideColumn, type SideTab } from './SideColumn.tsx';
+import { StepStrip } from './StepStrip.tsx';
 import { TopBar } from './TopBar.tsx';
 
 type BenchDialog = 'verdict' | 'cupboard' | 'road' | 'close';
@@ -77,6 +78,7 @@ export function BenchScreen(props: BenchScreenProps) {
       )}
       <main class="bench-main">
         <section class="bench-area" aria-label={say('bench.region')}>
+          <StepStrip desk={desk} />
           {stage}
           <HandBar
             desk={desk}

@@ -1,8 +1,8 @@
 import type { Signal } from '@preact/signals';
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
+import type { InsideView } from '../inside/InsideView.tsx';
 import type { Desk } from './Desk.ts';
-import { InsideView } from './laterPanels.ts';
 
 interface InsideProps {
   readonly desk: Desk;
@@ -24,8 +24,22 @@ export function InsideFold({ desk, open }: InsideProps) {
   );
 }
 
-/** Drawn by itself, so that only this part of the panel follows the unit. */
+/** Drawn by itself, so that only this part of the panel follows the unit. Its drawing is fetched when it is first opened. */
 function Live({ desk }: { readonly desk: Desk }) {
+  const [View, setView] = useState<typeof InsideView | null>(null);
+  const [failed, setFailed] = useState(false);
+  useEffect(() => {
+    let gone = false;
+    import('../inside/InsideView.tsx').then(
+      (fetched) => !gone && setView(() => fetched.InsideView),
+      () => !gone && setFailed(true),
+    );
+    return () => {
+      gone = true;
+    };
+  }, []);
   const inside = desk.inside.value;
-  return inside === null ? null : <InsideView inside={inside} seen={desk.observation.value} />;
+  if (failed) return <p role="status">{say('steps.insideFailed')}</p>;
+  if (View === null || inside === null) return <p role="status">{say('steps.insideComing')}</p>;
+  return <View inside={inside} seen={desk.observation.value} />;
 }

@@ -58,7 +58,7 @@ interface EndProps {
 /** What a newcomer can do now, and the ways on. It closes the introduction as one of them is taken. */
 export function IntroductionEnd({ desk, shop, level }: EndProps) {
   const { card, lastWords } = desk;
-  const through = desk.step.value >= card.steps.length;
+  const through = desk.step.value >= card.steps.length && desk.passedOver.value.length === 0;
   const first = shop.cards.find(({ mode }) => mode === 'walkthrough');
   const title = say(through ? 'introduction.canNow' : 'introduction.canNowSome');
   return (

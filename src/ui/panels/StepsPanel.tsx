@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { jobSentence } from '../../text/jobWords.ts';
 import { say } from '../../text/translate.ts';
+import { isJob } from '../../training/scenario/modes.ts';
 import type { WalkthroughStep } from '../../training/sitting/SittingView.ts';
 import type { Desk } from './Desk.ts';
 import { firstSentence } from './firstSentence.ts';
@@ -32,7 +33,9 @@ export function StepsPanel({ desk, insideOpen, end }: StepsProps) {
   return (
     <div class="steps">
       <p class="quiet steps-progress" role="status">
-        {now === null ? say('steps.allDone') : say('steps.progress', { now: now + 1, all: steps.length })}
+        {now === null
+          ? say(isJob(desk.card.mode) ? 'steps.allDone' : 'introduction.allDone')
+          : say('steps.progress', { now: now + 1, all: steps.length })}
       </p>
       {fold.done.length > 0 && (
         <Folded title={doneTitle(fold.done.length, passedOver.length)} from={0}>
@@ -109,7 +112,9 @@ function Glimpse({ of: step }: { readonly of: WalkthroughStep | undefined }) {
 
 function doneTitle(gone: number, passedOver: number): string {
   const done = `✓ ${say('steps.doneCount', { count: gone - passedOver })}`;
-  return passedOver === 0 ? done : `${done}, ${say('steps.passedOverCount', { count: passedOver })}`;
+  const over = `→ ${say('steps.passedOverCount', { count: passedOver })}`;
+  if (passedOver === 0) return done;
+  return passedOver === gone ? over : `${done}, ${over}`;
 }
 
 /** The button goes with its step, so the focus goes to the panel. */

@@ -51,8 +51,8 @@ export const firstMinutes: Readonly<Record<string, string>> = {
     'Encienda el puente, escuche, apáguelo. Hágalo tres veces. Cada clic también se escribe junto a la unidad. Nunca lo deje encendido más de diez segundos.',
   'It clicks every time. Clear both leads away, the battery end of the jumper first. Then mate the plug, with the key still off, and move it. A lock that did not catch shows only so.':
     'Hace clic cada vez. Retire los dos cables, primero el extremo del puente que está en la batería. Luego conecte el conector, con la llave aún en OFF, y muévalo. Un seguro que no agarró solo así se nota.',
-  "Take each of the four ends and lay it on the mat. Press the catch of the plug again. Then press the plug's wiggle arrows.":
-    'Tome cada uno de los cuatro extremos y déjelo en el tapete. Oprima otra vez el seguro del conector. Luego oprima las flechas de mover del conector.',
+  'Take each of the four ends and lay it on the mat. Press the catch of the plug again. Then press the plug at the unit to wiggle it.':
+    'Tome cada uno de los cuatro extremos y déjelo en el tapete. Oprima otra vez el seguro del conector. Luego oprima el conector en la unidad para moverlo.',
   'Now its vacuum switch. Two hoses have to come off. There is fuel vapour in them, so each is closed at once with a plug.':
     'Ahora su interruptor de vacío. Hay que quitar dos mangueras. Tienen vapor de combustible, así que cada una se cierra de inmediato con un tapón.',
   'Take the canister hose off and lay it on the mat. Push plug A into its open end. Take the air hose off, and push plug B into its end.':
