@@ -20,13 +20,15 @@ export function canDraw(): boolean {
 
 export function chartInk(element: Element): ChartInk {
   const style = getComputedStyle(element);
+  // As the page's letters grow on a large screen, so do the chart's.
+  const letters = Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16;
   const read = (name: string): string => style.getPropertyValue(name).trim();
   return {
     ink: style.color,
     grid: read('--kg-hair') || style.color,
     live: read('--kg-live') || style.color,
     vacuum: read('--kg-vacuum') || style.color,
-    font: `12px ${style.fontFamily}`,
+    font: `${Math.round(letters * 0.75)}px ${style.fontFamily}`,
   };
 }
 
