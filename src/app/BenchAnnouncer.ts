@@ -40,9 +40,15 @@ export class BenchAnnouncer {
     const reading = this.voice.hear(seen.meter, seconds, mode);
     if (reading === null) return null;
     const spoken = spokenReading({ ...seen.meter.display, digits: reading.digits, unit: reading.unit });
-    return reading.kind === 'tone-on' || reading.kind === 'tone-off'
-      ? say('hand.continuity', { reading: spoken })
-      : say('hand.display', { reading: spoken });
+    switch (reading.kind) {
+      case 'tone-on':
+        return say('hand.continuity', { reading: spoken });
+      case 'tone-off':
+        return say('hand.noContinuity', { reading: spoken });
+      case 'number':
+      case 'over-range':
+        return say('hand.display', { reading: spoken });
+    }
   }
 
   private changes(seen: Observation): string | null {

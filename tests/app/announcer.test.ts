@@ -81,11 +81,21 @@ describe('readings that are told', () => {
     expect(said.map(({ text }) => text)).toEqual([
       'Meter shows over range',
       'continuity, 0.2 ohms',
-      'continuity, over range',
+      'no continuity, over range',
     ]);
     // At once: it is an answer to a touch.
     expect(said[1]?.s).toBeCloseTo(3, 1);
     expect(said[2]?.s).toBeCloseTo(7, 1);
+  });
+
+  it('wait for the digits, which are slower than the tone', () => {
+    const said = saidOver(12, (s) =>
+      showing(s >= 3.4 && s < 7.4 ? '0.2' : 'OL', 'Ω', { function: 'continuity', tone: s >= 3 && s < 7 }),
+    );
+    expect(said.map(({ text }) => text).slice(1)).toEqual([
+      'continuity, 0.2 ohms',
+      'no continuity, over range',
+    ]);
   });
 
   it('do not chatter with a contact that does, and tell how it came to rest', () => {

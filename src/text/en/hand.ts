@@ -57,6 +57,7 @@ export const hand = {
     reading: '{{digits}} {{unit}}',
     overRange: 'over range',
     continuity: 'continuity, {{reading}}',
+    noContinuity: 'no continuity, {{reading}}',
     readNow: 'Meter {{reading}}. Gauge about {{vacuum}}.',
     logged: 'Logged as entry {{id}}: {{sentence}}',
     keyIs: 'Key {{position}}.',

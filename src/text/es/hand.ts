@@ -58,6 +58,7 @@ export const hand = {
     reading: '{{digits}} {{unit}}',
     overRange: 'fuera de rango',
     continuity: 'continuidad, {{reading}}',
+    noContinuity: 'sin continuidad, {{reading}}',
     readNow: 'Multímetro {{reading}}. Vacuómetro, aproximadamente {{vacuum}}.',
     logged: 'Registrado como anotación {{id}}: {{sentence}}',
     keyIs: 'Llave en {{position}}.',

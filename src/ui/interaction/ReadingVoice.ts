@@ -11,6 +11,8 @@ export interface SpokenReading {
 
 const STABLE_S = 0.5;
 const SHORTEST_GAP_S = 2;
+/** The display has caught up with the tone by then. */
+const DIGITS_FOLLOW_S = 1;
 
 /**
  * Decides when a screen reader is told what the meter shows: after a change of more than one count that then stood still for half a
@@ -25,6 +27,7 @@ export class ReadingVoice {
   /** As it was last told. */
   private tone = false;
   private toneToldAtS = Number.NEGATIVE_INFINITY;
+  private turnedAtS: number | null = null;
   private functionNow = '';
 
   /** The reading to speak now, or null. */
@@ -34,17 +37,11 @@ export class ReadingVoice {
       this.functionNow = meter.function;
       this.spoken = null;
     }
-    if (meter.function !== 'continuity') this.tone = meter.tone;
-    if (mode === 'off' || digits === '') {
-      this.tone = meter.tone;
-      return null;
-    }
-    // The first touch is told at once. A contact that chatters is told again when it has come to the other side for good.
-    if (meter.tone !== this.tone && nowS - this.toneToldAtS >= SHORTEST_GAP_S) {
-      this.tone = meter.tone;
-      this.toneToldAtS = nowS;
-      return this.speak({ kind: meter.tone ? 'tone-on' : 'tone-off', digits, unit }, nowS);
-    }
+    if (meter.function !== 'continuity' || mode === 'off' || digits === '') this.tone = meter.tone;
+    if (mode === 'off' || digits === '') return null;
+    const tone = this.toneTurned(meter, nowS);
+    if (tone !== null) return this.speak({ kind: tone, digits, unit }, nowS);
+    if (meter.tone !== this.tone) return null;
     const near = this.shown !== '' && withinOneCount(this.shown, digits);
     if (!near) {
       this.shown = digits;
@@ -55,6 +52,25 @@ export class ReadingVoice {
     if (this.spoken !== null && this.spoken.unit === unit && withinOneCount(this.spoken.digits, digits))
       return null;
     return this.speak({ kind: digits.includes('OL') ? 'over-range' : 'number', digits, unit }, nowS);
+  }
+
+  /**
+   * The tone that came or went and is to be told now. It is faster than the digits, which are waited for; a contact that chatters is
+   * told again when it has come to the other side for good.
+   */
+  private toneTurned(meter: MeterObservation, nowS: number): 'tone-on' | 'tone-off' | null {
+    if (meter.tone === this.tone) {
+      this.turnedAtS = null;
+      return null;
+    }
+    this.turnedAtS ??= nowS;
+    const shown = meter.tone === !meter.display.digits.includes('OL');
+    if (!shown && nowS - this.turnedAtS < DIGITS_FOLLOW_S) return null;
+    if (nowS - this.toneToldAtS < SHORTEST_GAP_S) return null;
+    this.tone = meter.tone;
+    this.turnedAtS = null;
+    this.toneToldAtS = nowS;
+    return meter.tone ? 'tone-on' : 'tone-off';
   }
 
   private speak(reading: SpokenReading, nowS: number): SpokenReading {
