@@ -1,8 +1,10 @@
 import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, type Page, test } from '@playwright/test';
+import { parse } from 'yaml';
 import { filesOfBuild } from '../../src/platform/node/offline/filesOfBuild.ts';
 import { OFFLINE_WORKER } from '../../src/platform/node/offline/writeOfflineWorker.ts';
+import { jobSentences } from '../../src/text/es/jobs.ts';
 import { anotherVersion, BUILT } from './support/builds.ts';
 import { place } from './support/Hands.ts';
 import { PlainServer } from './support/PlainServer.ts';
@@ -153,6 +155,17 @@ test('what is kept tells a learner no more than the build does', async ({ page }
   expect(kept).toContain('capsule-torn');
   expect(kept).not.toMatch(/severity["']?:\s*0\.\d+["',}\s]*[^\n]{0,80}capsule-torn/);
   expect(kept).not.toContain('It is the hold that');
+  // What an author says at the end of a job stands nowhere, neither as it is written nor in Spanish.
+  const folder = join(BUILT, '..', 'scenarios');
+  const remarks = readdirSync(folder)
+    .filter((name) => name.endsWith('.yaml'))
+    .map((name) => (parse(readFileSync(join(folder, name), 'utf8')) as { readonly remark: string }).remark);
+  expect(remarks.length).toBeGreaterThan(10);
+  for (const remark of remarks) {
+    const inSpanish = jobSentences[remark];
+    expect(inSpanish).toBeDefined();
+    for (const words of [remark, inSpanish ?? remark]) expect(kept).not.toContain(words.trim().slice(-60));
+  }
 });
 
 test.describe('a new version', () => {
@@ -188,7 +201,7 @@ test.describe('a new version', () => {
     await expect(page.getByText(READY)).toHaveCount(0);
     await expect.poll(() => page.evaluate(() => caches.keys())).toHaveLength(1);
 
-    await page.getByRole('button', { name: /Resume the job: Ready by Friday/ }).click();
+    await page.getByRole('button', { name: /Resume the job.*Ready by Friday/ }).click();
     await expect(page.getByRole('radio', { name: 'DC volts', exact: true })).toBeChecked({ timeout: 30_000 });
   });
 
