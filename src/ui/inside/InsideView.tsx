@@ -25,7 +25,7 @@ export function InsideView(props: {
       <Cutaway inside={inside} seen={seen} />
       <div class="inside-lists">
         <section>
-          <h4>{say('inside.partsTitle')}</h4>
+          <h3>{say('inside.partsTitle')}</h3>
           <dl>
             {[...partsInside(inside), ...circuitInside(inside)].map(({ part, state }) => (
               <div key={part}>
@@ -36,7 +36,7 @@ export function InsideView(props: {
           </dl>
         </section>
         <section>
-          <h4>{say('inside.airTitle')}</h4>
+          <h3>{say('inside.airTitle')}</h3>
           <dl>
             {CHAMBERS.map(({ name, letter, kPa }) => (
               <div key={name}>
