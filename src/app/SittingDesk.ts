@@ -127,7 +127,8 @@ export class SittingDesk implements Desk {
     const before = this.now();
     const done = this.sitting.apply(action);
     if (!done.ok) {
-      this.say(say(`refusals.${done.error}`), 'refusal');
+      // A handle drawn as far as it goes is no mistake of the hand that draws on.
+      if (action.kind !== 'pump-handle') this.say(say(`refusals.${done.error}`), 'refusal');
       return done.error;
     }
     noteDone(this.history, action, before, this.now());
