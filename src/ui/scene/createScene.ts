@@ -10,10 +10,11 @@ import { type ThemeName, tokensOf } from '../theme/tokens.ts';
 import { Layers } from './Layers.ts';
 import { loadFonts } from './loadFonts.ts';
 import { chooseRenderer } from './renderer/chooseRenderer.ts';
+import { warmUp } from './renderer/warmUp.ts';
 import type { Scene, SceneView } from './SceneView.ts';
 
 /** A bench that is drawn gradually shows so many layers more at each frame: all at once would hold the page up. */
-const LAYERS_A_FRAME = 4;
+const LAYERS_A_FRAME = 2;
 
 /** Largest device pixel ratio drawn at: above it nothing is seen and the fill cost doubles. */
 const MOST_PIXELS = 2;
@@ -80,6 +81,7 @@ export async function createScene(
   const canvas = renderer.canvas as HTMLCanvasElement;
   canvas.style.cssText += 'display:block;pointer-events:none;touch-action:auto;';
   canvas.setAttribute('aria-hidden', 'true');
+  if (options.gradually === true) await warmUp(renderer);
   host.appendChild(canvas);
 
   let fit: SheetFit = { scale: 1, offsetX: 0, offsetY: 0 };
