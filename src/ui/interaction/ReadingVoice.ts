@@ -12,7 +12,7 @@ export interface SpokenReading {
 const STABLE_S = 0.5;
 const SHORTEST_GAP_S = 2;
 /** The display has caught up with the tone by then. */
-const DIGITS_FOLLOW_S = 1;
+const DIGITS_FOLLOW_S = 1.5;
 
 /**
  * Decides when a screen reader is told what the meter shows: after a change of more than one count that then stood still for half a
@@ -64,7 +64,8 @@ export class ReadingVoice {
       return null;
     }
     this.turnedAtS ??= nowS;
-    const shown = meter.tone === !meter.display.digits.includes('OL');
+    const { digits, settled } = meter.display;
+    const shown = settled && meter.tone === !digits.includes('OL');
     if (!shown && nowS - this.turnedAtS < DIGITS_FOLLOW_S) return null;
     if (nowS - this.toneToldAtS < SHORTEST_GAP_S) return null;
     this.tone = meter.tone;
