@@ -9,6 +9,8 @@ import { type AppShop, exportStored, recordName } from './createShop.ts';
 import { EvidenceClient } from './evidence/EvidenceClient.ts';
 import { workerLine } from './evidence/EvidenceLine.ts';
 import { openDriven } from './evidence/openDriven.ts';
+import { keepFacts, readFacts } from './facts/keptFacts.ts';
+import { weighingVersion } from './facts/weighingVersion.ts';
 import { finished } from './openJob.ts';
 import { SittingDesk } from './SittingDesk.ts';
 
@@ -90,18 +92,25 @@ async function readAgain(sealed: SealedScenario, kept: string, shop: AppShop): P
     },
     true,
   );
-  const keepScore = effect(() => {
-    const score = desk.facts.value?.score.total;
+  const known =
+    weighingVersion === null ? null : readFacts(stored.facts ?? null, sitting.record(), weighingVersion);
+  const keepWorth = effect(() => {
+    const facts = desk.facts.value;
+    if (facts === null || known !== null) return;
+    const kept = weighingVersion === null ? null : keepFacts(facts, sitting.record(), weighingVersion);
     // What was kept with a score keeps it: the record claims it.
-    if (score === undefined || stored.score !== null) return;
-    void shop.store.put({ ...stored, score, record: desk.record() }).then(shop.refresh);
+    const claimed = stored.score === null ? { score: facts.score.total, record: desk.record() } : {};
+    void shop.store.put({ ...stored, ...claimed, facts: kept }).then(shop.refresh);
   });
-  evidence.follow(() => sitting.record());
-  evidence.workOut();
+  if (known !== null) evidence.recall(known);
+  else {
+    evidence.follow(() => sitting.record());
+    evidence.workOut();
+  }
   return {
     desk,
     end: () => {
-      keepScore();
+      keepWorth();
       evidence.end();
     },
   };

@@ -1,6 +1,6 @@
 import { TICKS_PER_SECOND } from '../base/ticks.ts';
 import { LatestSaver } from '../platform/browser/LatestSaver.ts';
-import type { SittingStore, StoredSitting } from '../platform/browser/StoredSitting.ts';
+import type { KeptFacts, SittingStore, StoredSitting } from '../platform/browser/StoredSitting.ts';
 import type { SittingRecord } from '../training/sitting/SittingRecord.ts';
 
 /** At the latest after so much sitting time the record is saved again, even if nothing was done. */
@@ -15,6 +15,8 @@ export interface Kept {
   closed(): boolean;
   /** Points, once they are worked out; that may be some time after the job is closed. */
   score(): number | null;
+  /** What it was worth in full, as it is kept; null before that is known. */
+  facts(): KeptFacts | null;
 }
 
 /** Keeps the record of the open sitting on this device. */
@@ -56,6 +58,7 @@ export class SittingKeeper {
       savedAtMs: this.nowMs(),
       tick: record.endTick,
       score,
+      facts: this.kept.facts(),
     });
   }
 

@@ -1,6 +1,7 @@
 import { effect, type ReadonlySignal } from '@preact/signals';
 import { download } from '../platform/browser/download.ts';
 import { recallOpened, rememberOpened } from '../platform/browser/openedService.ts';
+import type { KeptFacts } from '../platform/browser/StoredSitting.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
 import { fetchLater } from '../ui/panels/later.tsx';
 import type { Trouble } from '../ui/panels/Shop.ts';
@@ -11,6 +12,8 @@ import { workerLine } from './evidence/EvidenceLine.ts';
 import { evidenceTrouble } from './evidence/evidenceTrouble.ts';
 import { openDriven } from './evidence/openDriven.ts';
 import { FrameLoop, pageFrames } from './FrameLoop.ts';
+import { keepFacts, readFacts } from './facts/keptFacts.ts';
+import { weighingVersion } from './facts/weighingVersion.ts';
 import { holdJob } from './holdJob.ts';
 import { randomSeed } from './openJob.ts';
 import { SittingDesk } from './SittingDesk.ts';
@@ -83,6 +86,7 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
     },
     recallOpened(id),
   );
+  let kept: KeptFacts | null = null;
   const keeper = new SittingKeeper(
     shop.store,
     {
@@ -90,6 +94,7 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
       record: () => desk.record(),
       closed: () => desk.phase.peek() === 'closed',
       score: () => desk.facts.peek()?.score.total ?? null,
+      facts: () => kept,
     },
     () => Date.now(),
   );
@@ -109,13 +114,19 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
     if (desk.functionsKnown.value) rememberOpened(id);
   });
   const keepScore = effect(() => {
-    if (desk.facts.value === null) return;
+    const facts = desk.facts.value;
+    if (facts === null) return;
+    if (weighingVersion !== null) kept = keepFacts(facts, sitting.record(), weighingVersion);
     keeper.save();
     void keeper.idle().then(shop.refresh);
   });
-  evidence.follow(() => sitting.record());
+  const closed = desk.phase.peek() === 'closed';
+  const known =
+    closed && weighingVersion !== null ? readFacts(stored?.facts, sitting.record(), weighingVersion) : null;
+  if (known !== null) evidence.recall(known);
+  else evidence.follow(() => sitting.record());
   // The page was closed on a closed job before its score was known.
-  if (desk.phase.peek() === 'closed') evidence.workOut();
+  if (closed && known === null) evidence.workOut();
   loop.start();
   // Ahead of their use: the drawing while the work order is read, the rest once the bench is in use.
   void import('../ui/scene/createScene.ts').catch(() => {});

@@ -51,6 +51,7 @@ async function worked() {
       record: () => desk.record(),
       closed: () => desk.phase.peek() === 'closed',
       score: () => desk.facts.peek()?.score.total ?? null,
+      facts: () => null,
     },
     () => 0,
   );

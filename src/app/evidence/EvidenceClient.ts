@@ -107,6 +107,12 @@ export class EvidenceClient {
     this.line?.post({ kind: 'advise', id: ++this.lastId });
   }
 
+  /** What the job was worth is known already, from when it was read before; nothing will be asked. */
+  recall(facts: DebriefFacts): void {
+    this.hangUp();
+    this.worth.value = { kind: 'known', facts };
+  }
+
   /** The job is closed: asks what it was worth. */
   workOut(): void {
     if (!this.weighed) return;

@@ -14,6 +14,15 @@ export interface StoredSitting {
   readonly tick: number;
   /** Points of a finished sitting; null before. */
   readonly score: number | null;
+  /** What a finished sitting was worth, so that its debrief need not be worked out again to be read. */
+  readonly facts?: KeptFacts | null;
+}
+
+/** Facts behind a curtain: what they were worked out from, the sum of their text, and the text. */
+export interface KeptFacts {
+  readonly mark: string;
+  readonly sum: string;
+  readonly bytes: Uint8Array;
 }
 
 /** Why sittings cannot be kept. Each has a sentence in `text` under `troubles`. */

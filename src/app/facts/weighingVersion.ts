@@ -1,0 +1,11 @@
+import { workerUrl as judging } from 'virtual:worker/src/app/evidence/debriefing.ts';
+import { workerUrl as weighing } from 'virtual:worker/src/app/evidence/evidenceWorker.ts';
+import tables from '../../../assets/evidence/shop.json?url';
+
+/**
+ * What weighs and judges a closed job, as one name: a built file is named after its content and after the names of what it
+ * imports, so another program or other tables have another name. Null where sources are served, which have no such names.
+ */
+export const weighingVersion: string | null = import.meta.env.PROD
+  ? [weighing, judging, tables].map((address) => address.split('/').at(-1)).join(' ')
+  : null;
