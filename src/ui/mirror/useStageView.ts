@@ -41,6 +41,8 @@ export function useStageView(stage: RefObject<HTMLElement | null>, input: BenchI
     const fingers = new Map<number, Finger>();
     let panning: { readonly id: number; readonly from: Finger; moved: boolean } | null = null;
     let swallow = false;
+    /** The press began on what may be pressed twice: what was carried to the mat and let go there did not. */
+    let quiet = false;
     let last: { readonly at: number; readonly x: number; readonly y: number } | null = null;
     const isNear = (): boolean => views.view.peek() !== 'whole';
     const mark = (moved: boolean): void => {
@@ -48,6 +50,7 @@ export function useStageView(stage: RefObject<HTMLElement | null>, input: BenchI
     };
     const down = (event: PointerEvent): void => {
       swallow = false;
+      quiet = isQuiet(event.target) && !isTaken(event);
       const target = event.target as Element;
       if (target.closest('.picker') !== null) return;
       fingers.set(event.pointerId, { x: event.clientX, y: event.clientY });
@@ -100,7 +103,7 @@ export function useStageView(stage: RefObject<HTMLElement | null>, input: BenchI
         return;
       }
       // A key's click is no press on a place; and laying a thing down is not half of looking closer.
-      if (event.detail === 0 || !isQuiet(event.target) || input.hand.holding !== null) {
+      if (event.detail === 0 || !quiet || !isQuiet(event.target) || input.hand.holding !== null) {
         last = null;
         return;
       }
