@@ -34,23 +34,27 @@ export const SIZES: readonly Size[] = [
   { width: 2560, height: 1440 },
 ];
 
+export interface CameraPlan {
+  /** Every dress with the sizes it is looked at in. */
+  readonly dresses: readonly { readonly dress: Dress; readonly sizes: readonly Size[] }[];
+  readonly wanted: RegExp;
+  /** Long pages and narrow windows are taken in their whole length; else what the window shows. */
+  readonly whole: boolean;
+  /** Takes a picture over, named for its screen, its dress and its width. */
+  keep(name: string, png: Buffer): Promise<void>;
+}
+
 /** Takes each screen in every wanted dress and size, and leaves the page as the walk had it. */
 export class Camera {
-  /** How many pictures were taken. */
-  taken = 0;
-
   constructor(
     private readonly page: Page,
-    private readonly folder: string,
-    private readonly dresses: readonly Dress[],
-    private readonly sizes: readonly Size[],
-    private readonly wanted: RegExp,
+    private readonly plan: CameraPlan,
   ) {}
 
   async take(stops: readonly Stop[]): Promise<void> {
-    const meant = stops.filter(({ name }) => this.wanted.test(name));
+    const meant = stops.filter(({ name }) => this.plan.wanted.test(name));
     for (const language of ['en', 'es'] as const) {
-      const dresses = this.dresses.filter((dress) => dress.language === language);
+      const dresses = this.plan.dresses.filter(({ dress }) => dress.language === language);
       if (meant.length === 0 || dresses.length === 0) continue;
       await this.speak(language);
       for (const stop of meant) await this.shoot(stop, dresses);
@@ -58,22 +62,21 @@ export class Camera {
     await this.speak('en');
   }
 
-  private async shoot(stop: Stop, dresses: readonly Dress[]): Promise<void> {
+  private async shoot(stop: Stop, dresses: CameraPlan['dresses']): Promise<void> {
     await stop.open(this.page);
-    for (const { name, media } of dresses) {
-      await this.page.emulateMedia(media);
-      for (const size of this.sizes) {
+    for (const { dress, sizes } of dresses) {
+      await this.page.emulateMedia(dress.media);
+      for (const size of sizes) {
         await this.page.setViewportSize(size);
         await this.page.evaluate(async () => {
           await document.fonts.ready;
           for (let i = 0; i < 3; i++) await new Promise(requestAnimationFrame);
         });
         await this.page.waitForTimeout(250);
-        const path = `${this.folder}/${stop.name}-${name}-${size.width}.png`;
-        const long = stop.long === true || size.width < 900;
+        const long = this.plan.whole && (stop.long === true || size.width < 900);
         const dialogOpen = (await this.page.locator('dialog[open]').count()) > 0;
-        await this.page.screenshot({ path, fullPage: long && !dialogOpen });
-        this.taken += 1;
+        const png = await this.page.screenshot({ fullPage: long && !dialogOpen });
+        await this.plan.keep(`${stop.name}-${dress.name}-${size.width}`, png);
       }
     }
     await this.page.emulateMedia(DRESSES[0]?.media ?? {});

@@ -3,7 +3,7 @@
  * [--widths 360,1280] [--walks first-day,friday] [--address http://…]`. Works two jobs by pointer on the sources, with its own
  * server unless an address is given. A picture is named for its screen, its dress and its width.
  */
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { chromium } from '@playwright/test';
 import { createServer } from 'vite';
@@ -55,10 +55,19 @@ try {
     page.on('pageerror', (error) => console.error(String(error)));
     await page.emulateMedia(DRESSES[0]?.media ?? {});
     await page.goto('./?render=canvas');
-    const camera = new Camera(page, folder, dresses, sizes, wanted);
+    let taken = 0;
+    const camera = new Camera(page, {
+      dresses: dresses.map((dress) => ({ dress, sizes })),
+      wanted,
+      whole: true,
+      keep: async (name, png) => {
+        writeFileSync(`${folder}/${name}.png`, png);
+        taken += 1;
+      },
+    });
     const hands = new PointerHands(page);
     await (walk === 'first-day' ? walkFirstDay : walkReadyByFriday)(page, hands, camera);
-    console.log(`${walk}: ${camera.taken} pictures in ${folder}`);
+    console.log(`${walk}: ${taken} pictures in ${folder}`);
     await page.close();
   }
 } finally {
