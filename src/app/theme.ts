@@ -33,11 +33,11 @@ export function followTheme(settings: ReadonlySignal<Settings>): ReadonlySignal<
   });
   effect(() => {
     const root = document.documentElement;
-    for (const [property, value] of Object.entries(cssProperties(name.value))) {
+    for (const [property, value] of Object.entries(cssProperties(forced.value ? 'forced' : name.value))) {
       root.style.setProperty(property, value);
     }
     document.querySelector('meta[name="theme-color"]')?.setAttribute('content', tokensOf(name.value).paper);
-    root.style.colorScheme = name.value === 'shop-floor' ? 'dark' : 'light';
+    root.style.colorScheme = forced.value ? 'light dark' : name.value === 'shop-floor' ? 'dark' : 'light';
     root.dataset['theme'] = name.value;
   });
   return name;

@@ -1,4 +1,5 @@
 import { PAGE_SCALE } from './pageScale.ts';
+import { SYSTEM_COLOURS } from './systemColours.ts';
 import { type ThemeName, tokensOf } from './tokens.ts';
 import { FONTS } from './type.ts';
 
@@ -15,8 +16,9 @@ function scaleProperties(): readonly Property[] {
 }
 
 /** The theme as CSS custom properties: `--kg-paper`, `--kg-ink-soft`, …, `--kg-font-heading`, `--kg-space-4`, `--kg-line-part`. */
-export function cssProperties(name: ThemeName): Readonly<Record<string, string>> {
-  const colours = Object.entries(tokensOf(name)).map(([key, value]) => [`--kg-${kebab(key)}`, value]);
+export function cssProperties(name: ThemeName | 'forced'): Readonly<Record<string, string>> {
+  const tokens = name === 'forced' ? SYSTEM_COLOURS : tokensOf(name);
+  const colours = Object.entries(tokens).map(([key, value]) => [`--kg-${kebab(key)}`, value]);
   const fonts = Object.entries(FONTS).map(([key, value]) => [`--kg-font-${kebab(key)}`, value]);
   return Object.fromEntries([...colours, ...fonts, ...scaleProperties()]);
 }
