@@ -215,3 +215,25 @@ describe('the pump handle', () => {
     expect(drawn()[0]).toBeCloseTo(Math.min(1, there + 0.25), 1);
   });
 });
+
+describe('the feel of the pump', () => {
+  it('keeps the handle under a finger that strokes once a second, as near as a hand can draw', () => {
+    const start = down('pump-handle', 'touch');
+    const frameMs = 1000 / 60;
+    let worst = 0;
+    for (let i = 1; i <= 180; i++) {
+      nowMs += frameMs;
+      const share = (1 - Math.cos((2 * Math.PI * i) / 60)) / 2;
+      gesture.move(moment(off(start, share * PUMP_TRAVEL), 'touch'));
+      gesture.frame(nowMs);
+      world.wait(frameMs / 1000);
+      const { handle } = world.world.observe().handPump;
+      worst = Math.max(worst, Math.abs(handle - share));
+    }
+    // At its fastest such a finger goes a tenth of the stroke between two steps; the handle is never further behind.
+    expect(worst).toBeLessThan(Math.PI / 30 + 0.01);
+    up(start, { kind: 'touch' });
+    world.wait(0.3);
+    expect(world.world.observe().handPump.handle).toBeCloseTo(0, 1);
+  });
+});

@@ -9,7 +9,14 @@ import {
   type WigglePlace,
 } from '../../../sim/devices/places.ts';
 import type { Happening, HappeningPlace, Observation } from '../../../sim/world/Observation.ts';
-import { FUSE_FITTED, PUMP_RELEASE, UNIT_BODY, UNIT_CONNECTOR } from '../../interaction/layout/benchPlan.ts';
+import {
+  FUSE_FITTED,
+  GAUGE_CENTRE,
+  GAUGE_RADIUS,
+  PUMP_RELEASE,
+  UNIT_BODY,
+  UNIT_CONNECTOR,
+} from '../../interaction/layout/benchPlan.ts';
 import {
   along,
   type Box,
@@ -24,13 +31,21 @@ import { placeSite, siteIsShown } from '../../interaction/layout/hoses.ts';
 import type { PlacedEnd } from '../../interaction/layout/leadEnds.ts';
 import { JACKS, LCD, METER } from '../../interaction/layout/meterPlan.ts';
 import { POINTS } from '../../interaction/layout/points.ts';
-import { LENS, SHELF_EDGE_Y, type ShelfTab } from '../../interaction/layout/shelfPlan.ts';
+import {
+  LENS,
+  SHELF_EDGE_Y,
+  type ShelfTab,
+  SMOKE_GAUGE,
+  SMOKE_GAUGE_RADIUS,
+} from '../../interaction/layout/shelfPlan.ts';
 import { jumperBodyAt } from '../../interaction/layout/spots/shelfSpots.ts';
 import { WIGGLE_BOXES } from '../../interaction/layout/spots/truckSpots.ts';
 import { smokeAt, smokeWord } from './smokePuffs.ts';
 
 type Ends = ReadonlyMap<string, PlacedEnd>;
 
+const DIAL = boxAround(GAUGE_CENTRE, 2 * GAUGE_RADIUS, 2 * GAUGE_RADIUS);
+const SMOKE_DIAL = boxAround(SMOKE_GAUGE, 2 * SMOKE_GAUGE_RADIUS, 2 * SMOKE_GAUGE_RADIUS);
 const UP: Vec = { x: 0, y: -1 };
 const DOWN: Vec = { x: 0, y: 1 };
 const OVER_UNIT: Vec = { x: UNIT_BODY.x + UNIT_BODY.w / 2, y: UNIT_BODY.y + 72 };
@@ -93,7 +108,7 @@ function placeOf(
 }
 
 /**
- * The same, in sight and clear of the meter's window; over the unit where the place could not be told. What sounds out of sight has its
+ * The same, in sight and clear of whatever is read; over the unit where the place could not be told. What sounds out of sight has its
  * word at the edge nearest to it.
  */
 export function happeningAt(
@@ -109,6 +124,11 @@ export function happeningAt(
     x: Math.min(room.x + room.w - 44, Math.max(room.x + 44, x)),
     y: Math.min(room.y + room.h - 18, Math.max(room.y + 18, y)),
   };
-  if (!overlap(boxAround(kept, 80, 32), LCD)) return kept;
-  return { x: kept.x, y: Math.max(room.y + 18, LCD.y - 18) };
+  const covers = (box: Box): boolean => overlap(boxAround(kept, 90, 32), box);
+  if (covers(LCD)) return { x: kept.x, y: Math.max(room.y + 18, LCD.y - 18) };
+  if (covers(DIAL)) return { x: DIAL.x + DIAL.w + 46, y: kept.y };
+  // An instrument of the shelf is read while its compartment stands open.
+  if (shelf === 'air' ? covers(LENS) : shelf === 'smoke' && covers(SMOKE_DIAL))
+    return { x: kept.x, y: SHELF_EDGE_Y - 18 };
+  return kept;
 }
