@@ -15,6 +15,8 @@ interface Seen {
   readonly y: number;
   readonly w: number;
   readonly h: number;
+  /** A press on its middle comes to it and to nothing that lies over it. */
+  readonly reached: boolean;
 }
 
 /** Every control of the bench that is wholly in sight, as the browser laid it. */
@@ -30,7 +32,9 @@ async function inSight(page: Page): Promise<readonly Seen[]> {
         box.top >= stage.top &&
         box.bottom <= stage.bottom;
       if (!inside) return [];
-      return [{ id: spot.dataset['spot'] ?? '', x: box.left, y: box.top, w: box.width, h: box.height }];
+      const at = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
+      const place = { x: box.left, y: box.top, w: box.width, h: box.height };
+      return [{ id: spot.dataset['spot'] ?? '', ...place, reached: at === spot }];
     });
   });
 }
@@ -89,6 +93,10 @@ for (const [width, height] of [
       await go(page, view);
       const spots = await inSight(page);
       expect(spots.length, view).toBeGreaterThan(5);
+      expect(
+        spots.filter(({ reached }) => !reached),
+        view,
+      ).toEqual([]);
       const tight = crowded(spots);
       // Close up nothing is left to ask about.
       if (view !== 'Bench') expect(tight, view).toEqual([]);
