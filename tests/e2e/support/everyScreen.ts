@@ -167,3 +167,33 @@ function tellTrouble(page: Page): Promise<void> {
     window.dispatchEvent(new ErrorEvent('error', { error: new Error('a spring') }));
   });
 }
+
+/** The first minutes from the job board to the bench with the inside view, and a walkthrough's steps. Begins at the board. */
+export async function guidedScreens(page: Page, word: Word, look: Look): Promise<void> {
+  const press = (name: string) => page.getByRole('button', { name, exact: true }).first().click();
+  await press(word('introduction.open'));
+  await page
+    .locator('main')
+    .getByRole('button', { name: word('introduction.begin'), exact: true })
+    .waitFor();
+  await look('first minutes, before the bench');
+  await press(word('introduction.begin'));
+  await page.locator('.stage canvas').waitFor({ timeout: 30_000 });
+  await openFolds(page);
+  await page.locator('#tab-steps').click();
+  await look('first minutes, the first step');
+  await page
+    .getByRole('button', { name: new RegExp(word('app.back')) })
+    .first()
+    .click();
+  await page
+    .locator('button')
+    .filter({ hasText: /First day on the bench|Primer día en el banco/ })
+    .first()
+    .click();
+  await press(word('order.accept'));
+  await page.locator('.stage canvas').waitFor({ timeout: 30_000 });
+  await openFolds(page);
+  await page.locator('.inside').waitFor({ timeout: 30_000 });
+  await look('walkthrough, its steps and the inside of the unit');
+}
