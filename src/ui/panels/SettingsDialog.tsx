@@ -60,9 +60,11 @@ export function SettingsDialog({ shop, soundLost, onClose }: SettingsDialogProps
         options={(['on', 'off'] as const).map((value) => ({ value, label: say(`settings.${value}`) }))}
         onChoose={(value) => set({ letterShortcuts: value === 'on' })}
       />
-      <button type="button" onClick={() => (keys.value = true)}>
-        {say('settings.keys')}
-      </button>
+      <p>
+        <button type="button" onClick={() => (keys.value = true)}>
+          {say('settings.keys')}
+        </button>
+      </p>
       {keys.value && (
         <ShortcutsDialog letters={settings.letterShortcuts} onClose={() => (keys.value = false)} />
       )}
