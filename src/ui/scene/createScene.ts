@@ -161,7 +161,8 @@ export async function createScene(
       canvas.removeEventListener('webglcontextrestored', onRestored);
       layers.destroy();
       stage.destroy();
-      renderer.destroy({ removeView: true });
+      // What PixiJS keeps for the next drawing would grow with every job that is opened.
+      renderer.destroy({ removeView: true, releaseGlobalResources: true });
     },
   };
 }
