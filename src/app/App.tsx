@@ -4,6 +4,7 @@ import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { say } from '../text/translate.ts';
 import type { BoardCard } from '../training/scenario/BoardCard.ts';
+import { isJob } from '../training/scenario/modes.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
 import { Board } from '../ui/panels/Board.tsx';
 import type { Edition } from '../ui/panels/Edition.ts';
@@ -40,7 +41,9 @@ export function App(props: AppProps) {
     settings.value = true;
   };
   const route = shop.route.value;
-  const card = route.screen === 'board' ? undefined : cards.find(({ id }) => id === route.scenario);
+  const named = route.screen === 'board' ? undefined : cards.find(({ id }) => id === route.scenario);
+  // An introduction has no debrief to be read again.
+  const card = named !== undefined && route.screen === 'debrief' && !isJob(named.mode) ? undefined : named;
   return (
     <>
       <TroubleBar shop={shop} />

@@ -119,7 +119,7 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
           {bench.spoken.value}
         </p>
       </div>
-      {!bare.value && <ViewBar views={bench.views} letters={letters} />}
+      {!bare.value && <ViewBar views={bench.views} letters={letters} asked={bench.askedView} />}
     </>
   );
 }

@@ -7,12 +7,14 @@ import { say } from '../text/translate.ts';
 import { isLed } from '../training/scenario/modes.ts';
 import { BenchHand, type HandNews } from '../ui/interaction/BenchHand.ts';
 import type { Grip } from '../ui/interaction/Grip.ts';
-import type { Vec } from '../ui/interaction/layout/geometry.ts';
+import { centreOf, contains, type Vec } from '../ui/interaction/layout/geometry.ts';
+import { placeHotspots } from '../ui/interaction/layout/hotspots.ts';
 import type { HotspotId } from '../ui/interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../ui/interaction/layout/shelfPlan.ts';
 import type { Shortcut } from '../ui/interaction/shortcuts.ts';
-import { sameTouch } from '../ui/interaction/Touch.ts';
+import { sameTouch, type Touch } from '../ui/interaction/Touch.ts';
 import { tighteningShare } from '../ui/interaction/tightening.ts';
+import { type ViewName, viewAt } from '../ui/interaction/views.ts';
 import type { BenchInput } from '../ui/mirror/BenchInput.ts';
 import { BenchViews } from '../ui/mirror/BenchViews.ts';
 import { gripName, placeName } from '../ui/mirror/handWords.ts';
@@ -55,6 +57,8 @@ export class Workbench implements BenchInput {
   private lastTick: Tick = 0;
   /** What the next touch was worked out for. */
   private touchFor: readonly unknown[] = [];
+  /** The view in which lies what a step asks for, while it is out of sight. */
+  readonly askedView: Signal<ViewName | null> = signal(null);
 
   constructor(private readonly parts: WorkbenchParts) {
     this.observation = parts.desk.observation;
@@ -211,12 +215,24 @@ export class Workbench implements BenchInput {
     const { desk } = this.parts;
     if (desk.card.steps.length === 0) return;
     const { holding, shelf } = this.hand;
-    const now = [desk.observation.peek(), desk.step.peek(), holding, shelf];
+    const now = [desk.observation.peek(), desk.step.peek(), holding, shelf, this.views.fit.peek()];
     if (now.every((each, i) => each === this.touchFor[i])) return;
+    const moved = now.at(-1) !== this.touchFor.at(-1);
     this.touchFor = now;
     const todo = desk.stillToDo();
     const next = todo === null ? null : nextTouch(todo, desk.now(), { holding, shelf });
-    if (!sameTouch(next, desk.touch.peek())) desk.touch.value = next;
+    const changed = !sameTouch(next, desk.touch.peek());
+    if (changed) desk.touch.value = next;
+    if (changed || moved) this.askedView.value = this.viewOf(next);
+  }
+
+  /** Where to look for what is asked; null while it is in sight. */
+  private viewOf(touch: Touch | null): ViewName | null {
+    if (touch?.kind !== 'bench') return null;
+    const spot = placeHotspots(this.parts.desk.now(), this.hand.shelf).find(({ id }) => id === touch.at);
+    if (spot === undefined) return null;
+    const at = centreOf(spot);
+    return contains(this.views.window, at) ? null : viewAt(at);
   }
 
   private tightening(): SceneView['tightening'] {

@@ -196,6 +196,23 @@ test('"Not now" is kept over a reload, and leaves a small line', async ({ page }
   });
 });
 
+test('on a phone the step stands over the bench, and the view that has the next thing is marked', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 360, height: 740 });
+  await page.goto(BENCH);
+  const hands = new PointerHands(page);
+  await toTheBench(page, hands);
+  await expect(page.getByText('Step 1 of 14 Click or tap DC volts')).toBeVisible();
+  const view = (name: string) => page.getByRole('button', { name, exact: true });
+  // The first thing is in sight: no way to it has to be shown.
+  await expect(page.locator('.view-bar .asked')).toHaveCount(0);
+  await view('Pump').click();
+  await expect(view('Meter')).toHaveClass('asked');
+  await view('Meter').click();
+  await expect(page.locator('.view-bar .asked')).toHaveCount(0);
+});
+
 test('the steps of the walkthrough are folded around the present one, and open when asked', async ({
   page,
 }) => {

@@ -15,7 +15,7 @@ export const introduction = {
     done: 'Done',
     canNow: 'That was it. You can now',
     canNowSome: 'Not every step was done. The whole of the five minutes teaches you to',
-    allDone: 'All steps are done.',
+    allDone: 'No more steps.',
     firstJob: 'Open the first job: {{title}}',
     board: 'To the job board',
     again: 'Once more from the beginning',

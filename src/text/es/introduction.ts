@@ -15,7 +15,7 @@ export const introduction = {
     done: 'Terminar',
     canNow: 'Eso fue todo. Ahora usted puede',
     canNowSome: 'No se hicieron todos los pasos. Los cinco minutos completos le enseñan a',
-    allDone: 'Todos los pasos están hechos.',
+    allDone: 'No quedan más pasos.',
     firstJob: 'Abrir el primer trabajo: {{title}}',
     board: 'Al tablero de trabajos',
     again: 'Otra vez desde el principio',

@@ -1,8 +1,8 @@
-import { useSignal } from '@preact/signals';
+import { type ReadonlySignal, useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import { rovedIndex } from '../interaction/rovingFocus.ts';
-import { VIEWS } from '../interaction/views.ts';
+import { VIEWS, type ViewName } from '../interaction/views.ts';
 import type { BenchViews, Ways } from './BenchViews.ts';
 
 const WAYS: readonly { readonly way: keyof Ways; readonly sign: string }[] = [
@@ -12,11 +12,18 @@ const WAYS: readonly { readonly way: keyof Ways; readonly sign: string }[] = [
   { way: 'right', sign: '→' },
 ];
 
+interface ViewBarProps {
+  readonly views: BenchViews;
+  readonly letters: boolean;
+  /** The view in which lies what a step asks to be touched, while it is out of sight. */
+  readonly asked: ReadonlySignal<ViewName | null>;
+}
+
 /**
  * The way round the bench: its named views, closer and further, and on to any side. Nothing here needs two fingers or a drag. One stop
  * of the Tab key; arrow keys go along it.
  */
-export function ViewBar({ views, letters }: { readonly views: BenchViews; readonly letters: boolean }) {
+export function ViewBar({ views, letters, asked }: ViewBarProps) {
   const view = views.view.value;
   const ways = views.ways.value;
   const bar = useRef<HTMLDivElement>(null);
@@ -42,6 +49,7 @@ export function ViewBar({ views, letters }: { readonly views: BenchViews; readon
           <button
             key={name}
             {...shared(number)}
+            class={asked.value === name ? 'asked' : ''}
             aria-pressed={view === name}
             aria-keyshortcuts={letters ? `${number}` : undefined}
             title={letters ? `${say(`views.names.${name}`)} (${number})` : undefined}
