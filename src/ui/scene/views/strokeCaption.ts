@@ -1,5 +1,5 @@
 import { say } from '../../../text/translate.ts';
-import { PUMP_BODY } from '../../interaction/layout/benchPlan.ts';
+import { PUMP_HANDLE_IN, PUMP_TRAVEL } from '../../interaction/layout/benchPlan.ts';
 import { SHEET, shared } from '../../interaction/layout/geometry.ts';
 import { StrokeEar } from '../../interaction/StrokeEar.ts';
 import { SIZE } from '../../theme/type.ts';
@@ -8,7 +8,7 @@ import { windowKey } from './windowKey.ts';
 
 const SHOWN_SECONDS = 1.2;
 
-/** The word for the sound of the hand pump, over its body: one word for as long as strokes follow each other. */
+/** The word for the sound of the hand pump, beyond the reach of its handle: one word for as long as strokes follow each other. */
 export function createStrokeCaption(): Layer {
   const ear = new StrokeEar();
   let until = Number.NEGATIVE_INFINITY;
@@ -25,8 +25,8 @@ export function createStrokeCaption(): Layer {
       const room = shared(window, SHEET);
       const within = (at: number, from: number, to: number): number => Math.min(to, Math.max(from, at));
       const at = {
-        x: within(PUMP_BODY.x + PUMP_BODY.w / 2, room.x + width / 2, room.x + room.w - width / 2),
-        y: within(PUMP_BODY.y - 30, room.y + 18, room.y + room.h - 18),
+        x: within(PUMP_HANDLE_IN.x + PUMP_TRAVEL + 78, room.x + width / 2, room.x + room.w - width / 2),
+        y: within(PUMP_HANDLE_IN.y, room.y + 18, room.y + room.h - 18),
       };
       art.box({ x: at.x - width / 2, y: at.y - 16, w: width, h: 32 }, 16, {
         fill: art.tokens.cream,
