@@ -15,6 +15,7 @@ export const drawing = {
     truck: { 'filler-cap': 'cap', tank: 'tank', 'purge-valve': 'purge' },
     unitTags: { truck: 'Truck 14', 'known-good': 'known good', new: 'new' },
     vacuumSwitch: 'switch',
+    drag: 'drag to stroke',
     supply: 'bench supply',
     supplyOff: 'off',
     supplyLimiting: 'limit',

@@ -15,6 +15,7 @@ export const drawing = {
     truck: { 'filler-cap': 'tapón', tank: 'tanque', 'purge-valve': 'purga' },
     unitTags: { truck: 'Camión 14', 'known-good': 'comprobada', new: 'nueva' },
     vacuumSwitch: 'interr.',
+    drag: 'arrastre para bombear',
     supply: 'fuente de banco',
     supplyOff: 'OFF',
     supplyLimiting: 'límite',

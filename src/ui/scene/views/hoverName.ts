@@ -15,6 +15,7 @@ function wordsOf(id: HotspotId, held: boolean, { clamps }: Observation): string 
   const name = nameOf(id);
   if (name.kind === 'point') return isCareless(name.of) ? capital(say(`points.${name.of}`)) : null;
   if (held) return null;
+  if (name.kind === 'pump-handle') return say('drawing.drag');
   if (name.kind === 'clamp') return say(`hand.clampTitles.${clamps[name.of]}`);
   if (name.kind === 'wiggle') return say('controls.wiggle', { place: say(`wigglePlaces.${name.of}`) });
   return name.kind === 'place' ? say('controls.look', { place: say(`examined.${name.of}`) }) : null;

@@ -1,6 +1,6 @@
 import { CAVITIES, type Cavity } from '../../../sim/devices/places.ts';
 import { say } from '../../../text/translate.ts';
-import { boxAround, type Vec } from '../../interaction/layout/geometry.ts';
+import { boxAround, grow, type Vec } from '../../interaction/layout/geometry.ts';
 import {
   CAVITY_XS,
   CAVITY_Y,
@@ -20,13 +20,14 @@ function columnOf(cavity: Cavity): number {
   return CAVITY_XS[cavity - 1] ?? 0;
 }
 
-/** The wire seen end on in its seal: base colour, and a band of the second colour across it. */
+/** The wire seen end on in its seal: base colour, and a band of the second colour across it. Ribs hold the seal in its cavity. */
 function paintCavity(art: Art, cavity: Cavity): void {
   const { tokens } = art;
   const centre = { x: columnOf(cavity), y: CAVITY_Y };
   const look = PLUG_WIRES[cavity];
-  art.circle(centre, 27, { fill: tokens.steelLight, line: LINE.part });
-  art.circle(centre, 21, { fill: tokens.sage, line: LINE.hint });
+  art.circle(centre, 28, { fill: tokens.steelLight, line: LINE.part });
+  art.circle(centre, 24, { fill: tokens.sage, line: LINE.part });
+  art.circle(centre, 19, { line: LINE.hint });
   art.circle(centre, 14, { fill: WIRE_COLOURS[look.base], line: LINE.part });
   if (look.stripe !== null) {
     art.arc(centre, 8.4, Math.PI * 0.15, Math.PI * 0.85, {
@@ -36,6 +37,20 @@ function paintCavity(art: Art, cavity: Cavity): void {
     });
     art.circle(centre, 14, { line: LINE.part });
   }
+  // Moulded into the plug beside each cavity, as on a real one.
+  const number = { x: centre.x - 34, y: CAVITY_Y - 22 };
+  art.print(`${cavity}`, number, { size: SIZE.scale, weight: '700' });
+}
+
+/** The back of the plug: a shell with a shoulder all round, and an ear on either side that the latch frame rides on. */
+function paintShell(art: Art): void {
+  const { tokens } = art;
+  const block = { x: CAVITY_XS[0] - 48, y: CAVITY_Y - 36, w: CAVITY_XS[2] - CAVITY_XS[0] + 96, h: 72 };
+  for (const x of [block.x - 11, block.x + block.w - 7]) {
+    art.box({ x, y: CAVITY_Y - 17, w: 18, h: 34 }, 5, { fill: tokens.plum, line: LINE.part });
+  }
+  art.box(block, 10, { fill: tokens.plum, line: LINE.thing });
+  art.box(grow(block, -5), 7, { line: LINE.hint });
 }
 
 /** A back-probe pin slid in beside the wire, with its insulated sleeve and head; or a hint where it would go. */
@@ -58,20 +73,10 @@ function paintPin(art: Art, cavity: Cavity, fitted: boolean): void {
   art.circle(head, 2.6, { fill: tokens.ink });
 }
 
-/** The gap between two cavities that a tip can slip into: a hint, since nobody should aim at it. */
+/** The groove between two cavities, which a tip can slip into: there to be seen, and nothing to aim at. */
 function paintSlip(art: Art, at: Vec): void {
   const { tokens } = art;
-  const hint = { line: LINE.hint, colour: tokens.ink } as const;
-  for (const side of [-1, 1]) {
-    art.strokes(
-      [
-        { x: at.x + side * 9, y: at.y - 5 },
-        { x: at.x + side * 3, y: at.y },
-        { x: at.x + side * 9, y: at.y + 5 },
-      ],
-      hint,
-    );
-  }
+  art.box(boxAround(at, 9, 34), 4.5, { fill: tokens.steelDark, line: LINE.hint });
 }
 
 /** The plug drawn large: wire side above; below it the harness's wires, and the closed plug from the side or both open faces. */
@@ -82,8 +87,7 @@ export const plugInset: Layer = {
   paint(art, { observation, view }) {
     const { tokens } = art;
     art.box(PLUG_INSET, 12, { fill: tokens.cream, line: LINE.part });
-    const block = { x: CAVITY_XS[0] - 48, y: CAVITY_Y - 36, w: CAVITY_XS[2] - CAVITY_XS[0] + 96, h: 72 };
-    art.box(block, 10, { fill: tokens.steelDark, line: LINE.thing });
+    paintShell(art);
     for (const slip of ['slip-1-2', 'slip-2-3'] as const) paintSlip(art, POINTS[slip]);
     for (const cavity of CAVITIES) {
       const x = columnOf(cavity);

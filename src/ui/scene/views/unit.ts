@@ -72,7 +72,7 @@ function paintSwitch(art: Art): void {
   art.circle(SWITCH_CAPSULE, 19, { fill: tokens.steelLight, line: LINE.part });
   art.circle(SWITCH_CAPSULE, 13, { line: LINE.hint });
   art.circle(SWITCH_CAPSULE, 3.5, { fill: tokens.ink });
-  const word = { x: SWITCH_CAPSULE.x, y: SWITCH_CAPSULE.y - 29 };
+  const word = { x: SWITCH_CAPSULE.x - 5, y: SWITCH_CAPSULE.y - 29 };
   art.print(say('drawing.vacuumSwitch'), word, { size: SIZE.scale, weight: '600' });
 }
 
