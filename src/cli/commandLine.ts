@@ -5,15 +5,19 @@ export interface CommandLine {
   readonly files: readonly string[];
   readonly json: boolean;
   readonly options: Readonly<Record<string, string>>;
+  /** Options without a value that were given. */
+  readonly flags: readonly string[];
 }
 
-/** Splits the words after the command. `valued` are the options that take a value. Errors: a sentence. */
+/** Splits the words after the command. `valued` are the options that take a value, `bare` those that take none. Errors: a sentence. */
 export function readCommandLine(
   words: readonly string[],
   valued: readonly string[],
+  bare: readonly string[] = [],
 ): Result<CommandLine, string> {
   const files: string[] = [];
   const options: Record<string, string> = {};
+  const flags: string[] = [];
   let json = false;
   for (let i = 0; i < words.length; i++) {
     const word = words[i] ?? '';
@@ -22,8 +26,9 @@ export function readCommandLine(
       const value = words[++i];
       if (value === undefined) return err(cliWords.optionNeedsValue(word));
       options[word] = value;
-    } else if (word.startsWith('--')) return err(cliWords.unknownOption(word));
+    } else if (bare.includes(word)) flags.push(word);
+    else if (word.startsWith('--')) return err(cliWords.unknownOption(word));
     else files.push(word);
   }
-  return ok({ files, json, options });
+  return ok({ files, json, options, flags });
 }

@@ -14,7 +14,7 @@ import { validity } from './validity.ts';
 
 const SHIPPED = fileURLToPath(new URL('../../scenarios/', import.meta.url));
 const OPTIONS: Readonly<Record<string, readonly string[]>> = {
-  check: [],
+  check: ['--seeds'],
   play: ['--record'],
   grade: ['--scenarios'],
   codes: [],
@@ -23,6 +23,7 @@ const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   tables: ['--out'],
   validity: ['--seeds'],
 };
+const FLAGS: Readonly<Record<string, readonly string[]>> = { check: ['--form'] };
 
 function run(words: readonly string[], output: Output): ExitCode | Promise<ExitCode> {
   const [command, ...rest] = words;
@@ -31,7 +32,7 @@ function run(words: readonly string[], output: Output): ExitCode | Promise<ExitC
     return command === undefined ? 2 : 0;
   }
   const valued = Object.hasOwn(OPTIONS, command) ? OPTIONS[command] : undefined;
-  const line = valued === undefined ? null : readCommandLine(rest, valued);
+  const line = valued === undefined ? null : readCommandLine(rest, valued, FLAGS[command]);
   if (line === null || !line.ok) {
     output.err(line === null ? cliWords.unknownCommand(command) : line.error);
     output.err(USAGE);

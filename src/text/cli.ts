@@ -8,8 +8,9 @@ import { say } from './translate.ts';
 
 export const USAGE = `known-good: practise proving a part bad.
 
-  known-good check SCENARIO… [--json]
-      says whether scenario files are in order
+  known-good check SCENARIO… [--form | --seeds N] [--json]
+      says whether scenario files are in order, and whether each job is fit to give out: its plan, what it can be taken
+      for, how simulated learners fare under N seeds, and what to mend (seconds a job); with --form the files alone
   known-good play SCENARIO ACTIONS [--json] [--record FILE]
       does a file of actions on a scenario; prints what was seen, then the debrief; keeps the record
   known-good grade RECORD… [--json] [--scenarios DIR]
@@ -210,7 +211,6 @@ export const cliWords = {
   unknownOption: (word: string) => `There is no option "${word}" for this command.`,
   optionNeedsValue: (word: string) => `The option "${word}" needs a value after it.`,
   missingFiles: 'A file is missing on the command line.',
-  inOrder: (file: string, title: string) => `${file}: in order. "${title}"`,
   notClosed: 'The file of actions does not close the job, so there is no debrief and no score.',
   introductionEnds: 'An introduction asks for no verdict, so there is no debrief and no score.',
   noSuchScenario: (id: string) =>

@@ -54,15 +54,27 @@ describe('known-good', () => {
 });
 
 describe('known-good check', () => {
-  it('passes the shipped scenarios', () => {
-    const run = knownGood(
-      'check',
-      scenario('first-day-on-the-bench'),
-      scenario('all-hoses-new'),
-      scenario('ready-by-friday'),
-    );
+  it('passes the form of shipped scenarios', () => {
+    const run = knownGood('check', '--form', scenario('first-day-on-the-bench'), scenario('all-hoses-new'));
     expect(run).toMatchObject({ code: 0, err: '' });
-    expect(run.out.trim().split('\n')).toHaveLength(3);
+    expect(run.out.trim().split('\n')).toHaveLength(2);
+  });
+
+  it('proves a job, tells its plan and how learners fare, and has nothing to prove of an introduction', () => {
+    const run = knownGood('check', scenario('silent-on-command'), scenario('first-minutes'));
+    expect(run.code).toBe(0);
+    const [head, plan] = run.out.split('\n');
+    expect(head).toContain('silent-on-command.yaml: Fit to give out.');
+    expect(plan).toMatch(/Solved by \d+ runs of tests, .*Meter on the battery/);
+    expect(run.out).toMatch(/Medians: careful learner (9\d|100), learner by the book/);
+    expect(run.out).toContain('first-minutes.yaml: in order.');
+  });
+
+  it('ends with 1 where a job is in order but not fit to give out, and says what to mend', () => {
+    const run = knownGood('check', '--seeds', '0', file('unfit.yaml', SCENARIO_TEXT));
+    expect(run.code).toBe(1);
+    expect(run.out).toMatch(/MEND: The work order states P0456 stored, .* the controller holds none\./);
+    expect(knownGood('check', '--seeds', 'x', scenario('silent-on-command')).code).toBe(2);
   });
 
   it('names file, line and fix for every problem, and ends with 2', () => {
@@ -83,7 +95,7 @@ describe('known-good check', () => {
   });
 
   it('says the same as JSON', () => {
-    const run = knownGood('check', scenario('all-hoses-new'), join(folder, 'absent.yaml'), '--json');
+    const run = knownGood('check', '--form', scenario('all-hoses-new'), join(folder, 'absent.yaml'), '--json');
     expect(run.code).toBe(2);
     const [good, absent] = JSON.parse(run.out) as { ok: boolean; id?: string; lines?: string[] }[];
     expect(good).toMatchObject({ ok: true, id: 'all-hoses-new' });

@@ -11,7 +11,7 @@ function run(files: readonly string[], json = false) {
   const out: string[] = [];
   const err: string[] = [];
   const exit = codes(
-    { files, json, options: {} },
+    { files, json, options: {}, flags: [] },
     { out: (text) => out.push(text), err: (text) => err.push(text) },
   );
   return { exit, out, err };

@@ -46,7 +46,7 @@ function known(...names: readonly string[]): { code: number; out: string; err: s
   const out: string[] = [];
   const err: string[] = [];
   const code = tests(
-    { files: names, json: names.length === 0, options: {} },
+    { files: names, json: names.length === 0, options: {}, flags: [] },
     { out: (text) => out.push(text), err: (text) => err.push(text) },
   );
   return { code, out: out.join('\n'), err: err.join('\n') };

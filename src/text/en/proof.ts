@@ -26,7 +26,7 @@ export const proof = {
       'fine-instrument': 'manometer, jar or smoke are needed',
     },
     where: {
-      id: 'id',
+      id: 'name of the file',
       title: 'title',
       summary: 'summary',
       seed: 'seed',

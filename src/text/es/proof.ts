@@ -29,7 +29,7 @@ export const proof: Pick<Catalogue, 'proof'> = {
       'fine-instrument': 'hace falta manómetro, frasco o humo',
     },
     where: {
-      id: 'id',
+      id: 'nombre del archivo',
       title: 'título',
       summary: 'resumen',
       seed: 'semilla',

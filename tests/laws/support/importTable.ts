@@ -51,7 +51,17 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
       'training/score',
     ],
   },
-  'training/proof': { folders: ['base', 'sim/*', 'training/*'] },
+  'training/proof': {
+    folders: [
+      'base',
+      'sim/*',
+      'training/scenario',
+      'training/sitting',
+      'training/evidence',
+      'training/score',
+      'training/learners',
+    ],
+  },
   'training/register': { folders: [...WORLD, 'training/*'] },
 
   text: { folders: ['base'], types: ['sim/*', 'training/*'], packages: ['i18next'] },
