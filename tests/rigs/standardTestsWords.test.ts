@@ -4,9 +4,13 @@ import { SET_UPS } from '../../src/sim/rigs/standardTests/setUps.ts';
 import { STANDARD_TESTS } from '../../src/sim/rigs/standardTests/standardTests.ts';
 import { catalogue } from '../../src/text/en/catalogue.ts';
 import { standardProcedure } from '../../src/text/standardProcedure.ts';
+import { inShownUnits } from '../../src/text/units.ts';
 
 const written = STANDARD_TESTS.map((test) => standardProcedure(test, SET_UPS[test.prepares]));
-const { cautionLines } = catalogue.serviceTools;
+type Caution = keyof typeof catalogue.serviceTools.cautionLines;
+const cautionLines = Object.fromEntries(
+  Object.entries(catalogue.serviceTools.cautionLines).map(([key, line]) => [key, inShownUnits(line)]),
+) as Record<Caution, string>;
 
 describe('the written procedures', () => {
   it('have a name each, and one line of what it proves', () => {
