@@ -17,7 +17,7 @@ export function BoardReview({ facts }: { readonly facts: DebriefFacts }) {
     );
   const columns = ['item', 'mark', 'entries', 'prior', 'cited', 'shown', 'judgement', 'points'] as const;
   return (
-    <section class="sheet debrief-wide">
+    <section class="sheet debrief-wide board-review-sheet">
       <h2>{say('boardReview.title')}</h2>
       <p class="quiet">{say('boardReview.lead')}</p>
       <table class="ruled board-review">

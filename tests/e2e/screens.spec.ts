@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from '@playwright/test';
 import { everyScreen, guidedScreens, type Look } from './support/everyScreen.ts';
+import { expectReadable } from './support/readable.ts';
 import { expect, test } from './support/test.ts';
 import { wordsOf } from './support/words.ts';
 
@@ -43,7 +44,9 @@ const DRESSES = [
 ] as const;
 const LIGHT = { colorScheme: 'light', contrast: 'no-preference' } as const;
 
-test('axe finds nothing on any screen, light, dark and in high contrast', async ({ page }) => {
+test('on no screen axe finds anything, light, dark and in high contrast, and every screen is read narrow, spaced and large', async ({
+  page,
+}) => {
   test.setTimeout(240_000);
   let looks = 0;
   await page.emulateMedia({ ...LIGHT, reducedMotion: 'reduce' });
@@ -59,6 +62,7 @@ test('axe finds nothing on any screen, light, dark and in high contrast', async 
       expect.soft(await findings(page, COLOUR_RULES), `${name}, ${dress.name}`).toEqual([]);
     }
     await page.emulateMedia(LIGHT);
+    await expectReadable(page, name);
   };
   await everyScreen(page, wordsOf('en'), look);
   await guidedScreens(page, wordsOf('en'), look);
@@ -68,12 +72,15 @@ test('axe finds nothing on any screen, light, dark and in high contrast', async 
 test.describe('in Spanish', () => {
   test.use({ locale: 'es-US' });
 
-  test('axe finds nothing on any screen', async ({ page }) => {
+  test('the same', async ({ page }) => {
     test.setTimeout(240_000);
     await page.emulateMedia({ reducedMotion: 'reduce' });
     await page.goto('./?render=canvas');
     await expect(page.locator('html')).toHaveAttribute('lang', 'es-US');
-    const look: Look = async (name) => expect.soft(await findings(page), name).toEqual([]);
+    const look: Look = async (name) => {
+      expect.soft(await findings(page), name).toEqual([]);
+      await expectReadable(page, name);
+    };
     await everyScreen(page, wordsOf('es'), look);
     await guidedScreens(page, wordsOf('es'), look);
   });
