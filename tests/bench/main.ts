@@ -15,6 +15,7 @@ import {
 import { bytesPerWorld, stepTogether, type Together } from './manyWorlds.ts';
 import { cpuMs, inTurns, median } from './measure.ts';
 import { ownSystems, solveFull, solveSparse } from './ownSystems.ts';
+import { screenRows } from './screen/screenRows.ts';
 
 const SITTINGS: readonly SittingChoice[] = [
   golden('ready-by-friday'),
@@ -40,15 +41,19 @@ const TOGETHER: readonly Together[] = [
 /** How much dearer a world may be among others and still count as no dearer: measurements scatter by as much. */
 const SCATTER = 1.1;
 
-const rows: BenchRow[] = [
-  ...(await sittings()),
-  newWorld(),
-  ...(await transient()),
-  ...(await linear()),
-  memory(),
-  ...together(),
-  ...evidence(),
-];
+// The rows of the screen alone need a browser and take some minutes of their own.
+const rows: BenchRow[] = process.argv.includes('--screen')
+  ? [...(await screenRows())]
+  : [
+      ...(await sittings()),
+      newWorld(),
+      ...(await transient()),
+      ...(await linear()),
+      memory(),
+      ...together(),
+      ...evidence(),
+      ...(process.argv.includes('--no-screen') ? [] : await screenRows()),
+    ];
 const table = benchTable(rows, new Date().toISOString().slice(0, 10));
 process.stdout.write(`${table}\n`);
 const into = process.argv.indexOf('--write');

@@ -26,10 +26,20 @@ const desk = new EvidenceDesk({
   nowMs: () => performance.now(),
   later: (work) => void nextTask().then(work),
 });
+/** What is told after a question waits with it for what it is answered with, so that order is kept. */
+let waiting: ToWorker[] | null = null;
 scope.onmessage = ({ data }) => {
-  if (data.kind !== 'debrief') return desk.hear(data);
+  if (waiting !== null) {
+    waiting.push(data);
+    return;
+  }
+  if (debriefing !== null || (data.kind !== 'advise' && data.kind !== 'debrief')) return desk.hear(data);
+  waiting = [data];
   fetchedDebriefing().then(
-    () => desk.hear(data),
+    () => {
+      for (const message of waiting ?? []) desk.hear(message);
+      waiting = null;
+    },
     (error: unknown) => scope.postMessage({ kind: 'failed', code: 'no-tables', detail: String(error) }),
   );
 };

@@ -2,7 +2,6 @@ import { assert } from '../../base/assert.ts';
 import { ok, type Result } from '../../base/Result.ts';
 import type { Tick } from '../../base/ticks.ts';
 import type { Advice } from '../../training/coach/Advice.ts';
-import { adviceOf } from '../../training/coach/adviceOf.ts';
 import type { EvidenceTables } from '../../training/evidence/EvidenceTables.ts';
 import type { JobPar } from '../../training/evidence/JobPar.ts';
 import { SittingEvidence } from '../../training/evidence/SittingEvidence.ts';
@@ -19,7 +18,7 @@ import type { EvidenceFailure } from './messages.ts';
 
 /** How a sitting gets at what a closed job is judged with: what is there already, or its fetching. */
 export interface DebriefingParts {
-  /** Null while it has not been fetched. Must be there when a debrief is asked for. */
+  /** Null while it has not been fetched. Must be there when advice or a debrief is asked for. */
   here(): Debriefing | null;
   fetch(): Promise<Debriefing>;
 }
@@ -84,8 +83,10 @@ class Weighed implements WeighedSitting {
 
   advice(): Advice {
     const { evidence, actions, tick, tables } = this;
+    const here = this.debriefing.here();
+    assert(here !== null, 'what the coach advises with is fetched before he is asked');
     const posterior = evidence.posterior();
-    return adviceOf({
+    return here.adviceOf({
       phase: evidence.phase,
       actions,
       tick,

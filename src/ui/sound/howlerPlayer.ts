@@ -2,8 +2,8 @@ import { Howl, Howler } from 'howler';
 import type { SoundPlayer } from './SoundPlayer.ts';
 import { SOUND_FILES, type SoundName } from './soundFiles.ts';
 
-/** What a hand may cause with its first touch. The rest, ten times as much, is fetched once the bench is in use. */
-const AT_ONCE: readonly SoundName[] = ['click-on', 'click-off', 'relay', 'spark', 'tone'];
+/** The lightest of what a hand may cause with its first touch. The rest, ten times as much, is fetched once the bench is in use. */
+const AT_ONCE: readonly SoundName[] = ['click-on', 'relay', 'spark', 'tone'];
 
 /**
  * Loads the sounds of a first touch; the others when they are asked for. Errors: rejects when the browser

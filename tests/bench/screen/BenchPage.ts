@@ -38,13 +38,27 @@ export class BenchPage {
   }
 
   /** Opens a job by its address and takes it; settles when its bench is drawn. */
-  async job(id: string): Promise<void> {
+  async job(id: string, quiet = true): Promise<void> {
     await this.page.evaluate((hash) => {
       location.hash = hash;
     }, `#/job/${id}`);
     await this.page.getByRole('button', { name: 'Take the job' }).first().click();
+    await this.drawn();
+    if (quiet) await this.quiet();
+  }
+
+  /** Opens a job that was taken before and left. */
+  async reopen(id: string): Promise<void> {
+    await this.page.evaluate((hash) => {
+      location.hash = hash;
+    }, `#/job/${id}`);
+    await this.drawn();
+  }
+
+  private async drawn(): Promise<void> {
     await this.page.getByRole('region', { name: 'Bench' }).locator('canvas').waitFor();
-    await this.quiet();
+    // It comes up layer by layer.
+    await this.page.waitForTimeout(500);
   }
 
   /** Waits till what goes on behind a screen that stands is done: code fetched ahead, evidence weighed. */

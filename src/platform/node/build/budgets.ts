@@ -41,7 +41,17 @@ const LATER = {
     'virtual:spanish-jobs',
   ],
   // Letters that no sentence of the program has; sounds that are fetched once the bench is in use.
-  files: ['-latin-ext-', 'pump-', 'hiss-', 'fuse-pop-', 'barb-crack-', 'shell-crack-', 'gurgle-', 'sizzle-'],
+  files: [
+    '-latin-ext-',
+    'pump-',
+    'click-off-',
+    'hiss-',
+    'fuse-pop-',
+    'barb-crack-',
+    'shell-crack-',
+    'gurgle-',
+    'sizzle-',
+  ],
 } as const;
 
 /** The board's program, the bench's, and what opening a job fetches of that one job. */

@@ -1,0 +1,200 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build, preview } from 'vite';
+import { gzipped } from '../../../src/platform/node/build/sizes.ts';
+import type { BenchRow } from '../BenchTable.ts';
+import { BenchPage } from './BenchPage.ts';
+import { busyMinute, carry, stroke, turnMeter } from './busyMinute.ts';
+import { quantile, scriptPerFrame } from './scriptTime.ts';
+
+const JOB = 'ready-by-friday';
+const GOAL = {
+  frameMedianMs: 4,
+  frameP99Ms: 8,
+  taskMs: 50,
+  paintMs: 100,
+  heapShare: 0.05,
+  firstKiB: 150,
+  benchKiB: 450,
+} as const;
+const HOUR_WAITS = 330;
+const TIMES_OPENED = 20;
+
+/** The bench as a learner meets it: the built program in a browser, which is found as the browser tests find it. */
+export async function screenRows(): Promise<readonly BenchRow[]> {
+  const root = fileURLToPath(new URL('../..', import.meta.url));
+  const outDir = join(root, 'node_modules', '.known-good-bench', 'page');
+  await build({ root, logLevel: 'warn', build: { outDir, emptyOutDir: true, reportCompressedSize: false } });
+  const server = await preview({
+    root,
+    logLevel: 'warn',
+    build: { outDir },
+    preview: { host: '127.0.0.1', port: 0 },
+  });
+  const address = server.resolvedUrls?.local[0];
+  if (address === undefined) throw new Error('the page is not served');
+  try {
+    return [
+      ...(await onPage(address, (bench) => fetchedRows(bench, address, outDir))),
+      ...(await onPage(address, frameRows)),
+      ...(await onPage(address, quickRows)),
+      ...(await onPage(address, hourRow)),
+      ...(await onPage(address, openedRow)),
+    ];
+  } finally {
+    await server.close();
+  }
+}
+
+async function onPage(
+  address: string,
+  measure: (bench: BenchPage) => Promise<readonly BenchRow[]>,
+): Promise<readonly BenchRow[]> {
+  const bench = await BenchPage.open(address);
+  try {
+    return await measure(bench);
+  } finally {
+    await bench.close();
+  }
+}
+
+/** What the browser really fetched until a screen stood. What it fetches ahead while it is idle is not waited for. */
+async function fetchedRows(bench: BenchPage, address: string, outDir: string): Promise<readonly BenchRow[]> {
+  const files = new Set<string>();
+  bench.page.context().on('requestfinished', (request) => {
+    const path = new URL(request.url()).pathname.slice(new URL(address).pathname.length);
+    if (request.url().startsWith(address)) files.add(path === '' ? 'index.html' : path);
+  });
+  const kib = (): number =>
+    [...files].reduce((sum, file) => sum + gzipped(readFileSync(join(outDir, file))), 0) / 1024;
+  await bench.page.goto(address);
+  await bench.page.getByRole('heading', { name: 'Job board' }).waitFor();
+  await bench.page.evaluate(() => document.fonts.ready);
+  const first = kib();
+  await bench.job(JOB, false);
+  await bench.page.evaluate(() => document.fonts.ready);
+  const whole = kib();
+  return [
+    sizeRow('Fetched, gzipped, until the job board stands', first, GOAL.firstKiB),
+    sizeRow('… until the bench stands, with its job taken', whole, GOAL.benchKiB),
+  ];
+}
+
+function sizeRow(what: string, kib: number, goal: number): BenchRow {
+  return { what, measured: `${kib.toFixed(0)} KiB`, goal: `${goal} KiB`, kept: kib <= goal };
+}
+
+async function frameRows(bench: BenchPage): Promise<readonly BenchRow[]> {
+  await bench.board();
+  await bench.job(JOB);
+  const spent = scriptPerFrame(await bench.trace(() => busyMinute(bench, 60)));
+  const [median, late] = [quantile(spent, 0.5), quantile(spent, 0.99)];
+  return [
+    {
+      what: `Script in a frame of the bench during a busy minute (${spent.length} frames: pumping, leads carried, evidence weighed)`,
+      measured: `median ${median.toFixed(1)} ms, 99th percentile ${late.toFixed(1)} ms`,
+      goal: `${GOAL.frameMedianMs} ms, ${GOAL.frameP99Ms} ms`,
+      kept: median <= GOAL.frameMedianMs && late <= GOAL.frameP99Ms,
+    },
+  ];
+}
+
+/** Long tasks while a job opens, how soon a press is seen, and whether anything jumps. */
+async function quickRows(bench: BenchPage): Promise<readonly BenchRow[]> {
+  await bench.board();
+  const board = await bench.noted();
+  await bench.job(JOB);
+  const opening = await bench.noted();
+  await turnMeter(bench, 'DC volts');
+  await carry(bench, 'Red lead', 'Battery positive');
+  for (const tab of ['Suspects', 'Service data', 'Reader', 'Work order', 'Log']) {
+    await bench.page.getByRole('tab', { name: tab }).click();
+  }
+  await bench.button('Log this reading').click();
+  for (const [dialog, shut] of [
+    ['Parts cupboard', 'Close'],
+    ['Give a verdict', 'Cancel'],
+  ] as const) {
+    await bench.button(dialog).click();
+    await bench.page.getByRole('dialog').getByRole('button', { name: shut }).first().click();
+  }
+  await stroke(bench);
+  await bench.page.waitForTimeout(1000);
+  const acts = await bench.noted();
+  const longest = Math.max(0, ...opening.longTasks.map(({ ms }) => ms));
+  const slowest = Math.max(0, ...acts.interactions.map(({ ms }) => ms));
+  const shift = [board, opening, acts].flatMap(({ shifts }) => shifts).reduce((sum, { by }) => sum + by, 0);
+  return [
+    {
+      what: 'Opening a job, from the board to the drawn bench: longest task of the page',
+      measured: longest === 0 ? 'none of 50 ms' : `${longest.toFixed(0)} ms`,
+      goal: `under ${GOAL.taskMs} ms`,
+      kept: longest < GOAL.taskMs,
+    },
+    {
+      what: 'From a press to the next picture: the slowest of lead, meter, tabs, log, dialogs, pump',
+      measured: slowest === 0 ? 'none of 16 ms' : `${slowest.toFixed(0)} ms`,
+      goal: `${GOAL.paintMs} ms`,
+      kept: slowest <= GOAL.paintMs,
+    },
+    {
+      what: 'Layout shift on the board, while a job opens, and at all of these',
+      measured: shift.toFixed(3),
+      goal: '0',
+      kept: shift < 0.0005,
+    },
+  ];
+}
+
+/** An hour of sitting time, by waits between the work of a hand, with an entry of the log every five minutes. */
+async function hourRow(bench: BenchPage): Promise<readonly BenchRow[]> {
+  await bench.board();
+  await bench.job(JOB);
+  const work = async (waits: number): Promise<void> => {
+    for (let i = 0; i < waits; i++) {
+      await bench.button('Wait 10 s').click();
+      if (i % 10 === 0) await stroke(bench);
+      if (i % 30 === 0) await bench.button('Log this reading').click();
+    }
+    await bench.quiet();
+  };
+  // Until every part of the program has run and been made ready for running fast.
+  await work(60);
+  const before = await bench.heapBytes();
+  await work(HOUR_WAITS);
+  return [grownRow('an hour of sitting time', before, await bench.heapBytes())];
+}
+
+async function openedRow(bench: BenchPage): Promise<readonly BenchRow[]> {
+  await bench.board();
+  await bench.job(JOB);
+  const leave = async (): Promise<void> => {
+    await bench.page.evaluate(() => {
+      location.hash = '#/';
+    });
+    await bench.page.getByRole('heading', { name: 'Job board' }).waitFor();
+  };
+  const openAndLeave = async (times: number): Promise<void> => {
+    for (let i = 0; i < times; i++) {
+      await bench.reopen(JOB);
+      await leave();
+    }
+    await bench.quiet();
+  };
+  await leave();
+  await openAndLeave(10);
+  const before = await bench.heapBytes();
+  await openAndLeave(TIMES_OPENED);
+  return [grownRow(`a job was opened and left ${TIMES_OPENED} times`, before, await bench.heapBytes())];
+}
+
+function grownRow(after: string, before: number, now: number): BenchRow {
+  const grown = now / before - 1;
+  return {
+    what: `Heap of the page after ${after}, against before (collected both times)`,
+    measured: `${(now / 1e6).toFixed(1)} MB: ${grown < 0 ? '−' : '+'}${Math.abs(100 * grown).toFixed(1)} %`,
+    goal: `within ${100 * GOAL.heapShare} %`,
+    kept: Math.abs(grown) <= GOAL.heapShare || grown < 0,
+  };
+}
