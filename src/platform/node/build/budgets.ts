@@ -105,7 +105,7 @@ export function weigh(graph: BuiltGraph): { readonly lines: readonly string[]; r
     lines.push(
       `${name}: ${kib(sum)} of ${kib(BUDGETS[name])} KiB gzip${within ? '' : ', OVER ITS BUDGET'} (${files[name].length} files)`,
     );
-    const heavy = [...files[name]].sort((a, b) => graph.sizeOf(b) - graph.sizeOf(a)).slice(0, 30);
+    const heavy = [...files[name]].sort((a, b) => graph.sizeOf(b) - graph.sizeOf(a)).slice(0, 8);
     lines.push(
       `  most in ${heavy.map((file) => `${file.replace('assets/', '')} ${kib(graph.sizeOf(file))}`).join(', ')}`,
     );

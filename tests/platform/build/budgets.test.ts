@@ -1,0 +1,105 @@
+import { describe, expect, it } from 'vitest';
+import { BUDGETS, countedFiles, weigh } from '../../../src/platform/node/build/budgets.ts';
+import type { BuiltChunk, BuiltGraph } from '../../../src/platform/node/build/sizes.ts';
+
+const chunk = (source: string | null, more: Partial<BuiltChunk> = {}): BuiltChunk => ({
+  source,
+  imports: [],
+  dynamicImports: [],
+  files: [],
+  ...more,
+});
+
+/** A small build: a page with a font, a bench that shares code with its worker, two jobs, and what comes later. */
+function build(sizes: Readonly<Record<string, number>> = {}): BuiltGraph {
+  return {
+    chunks: new Map([
+      [
+        'page.js',
+        chunk('index.html', {
+          imports: ['shared.js'],
+          dynamicImports: ['bench.js', 'easy.js', 'hard.js', 'spanish.js'],
+          files: ['page.css', 'assets/letters-latin-400.woff2', 'assets/letters-latin-ext-400.woff2'],
+        }),
+      ],
+      ['shared.js', chunk(null)],
+      [
+        'bench.js',
+        chunk('src/app/JobScreen.tsx', { imports: ['world.js'], dynamicImports: ['scene.js', 'verdict.js'] }),
+      ],
+      ['world.js', chunk(null)],
+      ['scene.js', chunk('src/ui/scene/createScene.ts', { dynamicImports: ['webgl.js', 'canvas.js'] })],
+      ['webgl.js', chunk('src/ui/scene/renderer/webgl.ts')],
+      ['canvas.js', chunk('src/ui/scene/renderer/canvas.ts')],
+      ['verdict.js', chunk('src/ui/panels/VerdictDialog.tsx')],
+      ['spanish.js', chunk('src/text/es/catalogue.ts')],
+      [
+        'worker.js',
+        chunk('src/app/evidence/evidenceWorker.ts', { imports: ['world.js'], files: ['shop.json'] }),
+      ],
+      ['easy.js', chunk('virtual:scenario/easy')],
+      ['hard.js', chunk('virtual:scenario/hard')],
+    ]),
+    sizeOf: (file) => sizes[file] ?? 1000,
+  };
+}
+
+describe('what counts for a budget', () => {
+  it('for the first screen: the page, what it imports, styles, and the fonts of the letters that are used', () => {
+    expect(new Set(countedFiles(build())['first screen'])).toEqual(
+      new Set(['index.html', 'page.js', 'shared.js', 'page.css', 'assets/letters-latin-400.woff2']),
+    );
+  });
+
+  it('for the bench: all that, code that is fetched to stand it up, the worker with its tables, and the heaviest job', () => {
+    const { bench, 'first screen': first } = countedFiles(build({ 'hard.js': 3000 }));
+    expect(new Set(bench)).toEqual(
+      new Set([
+        ...first,
+        'bench.js',
+        'world.js',
+        'scene.js',
+        'webgl.js',
+        'worker.js',
+        'shop.json',
+        'hard.js',
+      ]),
+    );
+  });
+
+  it('counts what page and worker share once', () => {
+    const { bench } = countedFiles(build());
+    expect(bench.filter((file) => file === 'world.js')).toHaveLength(1);
+  });
+
+  it('counts code that nobody has named as later', () => {
+    const graph = build();
+    const more = new Map(graph.chunks);
+    more.set('bench.js', chunk('src/app/JobScreen.tsx', { dynamicImports: ['new.js'] }));
+    more.set('new.js', chunk('src/ui/panels/SomethingNew.tsx'));
+    expect(countedFiles({ ...graph, chunks: more }).bench).toContain('new.js');
+  });
+
+  it('does not pass over a build without a bench', () => {
+    const graph = build();
+    const chunks = new Map([...graph.chunks].filter(([file]) => file !== 'bench.js'));
+    expect(() => countedFiles({ ...graph, chunks })).toThrow('src/app/JobScreen.tsx');
+  });
+});
+
+describe('the verdict of the scales', () => {
+  it('is good within both budgets, and says what they come to', () => {
+    const { kept, lines } = weigh(build());
+    expect(kept).toBe(true);
+    expect(lines[0]).toMatch(/^first screen: 4\.9 of 150\.0 KiB gzip/);
+  });
+
+  it('is bad when one of them is exceeded, by a byte', () => {
+    const rest = 4000;
+    expect(weigh(build({ 'page.js': BUDGETS['first screen'] - rest })).kept).toBe(true);
+    const over = weigh(build({ 'page.js': BUDGETS['first screen'] - rest + 1 }));
+    expect(over.kept).toBe(false);
+    expect(over.lines[0]).toContain('OVER ITS BUDGET');
+    expect(weigh(build({ 'world.js': BUDGETS.bench })).kept).toBe(false);
+  });
+});
