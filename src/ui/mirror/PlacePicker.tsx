@@ -3,6 +3,7 @@ import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import { type Grip, placeOf, staysInHand } from '../interaction/Grip.ts';
 import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
+import { isUndo } from '../interaction/shortcuts.ts';
 import { type Offer, offersFor } from '../interaction/targets.ts';
 import type { BenchInput } from './BenchInput.ts';
 import { pickerTitle, placeName } from './handWords.ts';
@@ -45,7 +46,7 @@ export function PlacePicker({ input, grip }: { readonly input: BenchInput; reado
     else if (event.key === 'End') at.value = count - 1;
     else if (event.key === 'Enter' || (event.key === ' ' && typed.current.text === ''))
       choose(offers[at.value]);
-    else if (event.key === 'Escape') input.hand.putBack();
+    else if (event.key === 'Escape' || isUndo(event)) input.hand.putBack();
     else if (event.key.length === 1 && !event.ctrlKey && !event.metaKey && !event.altKey) {
       const fresh = event.timeStamp - typed.current.atMs > TYPED_TOGETHER_MS;
       typed.current = { text: (fresh ? '' : typed.current.text) + event.key, atMs: event.timeStamp };
