@@ -6,6 +6,7 @@ import { HARNESS_FAULTS } from '../../src/sim/faults/harness.ts';
 import { HOSE_AND_VESSEL_FAULTS } from '../../src/sim/faults/hosesAndVessel.ts';
 import { SUPPLY_FAULTS } from '../../src/sim/faults/supply.ts';
 import { UNIT_FAULTS } from '../../src/sim/faults/unit.ts';
+import { inShownUnits } from '../../src/text/units.ts';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import { isJob } from '../../src/training/scenario/modes.ts';
 import type { Scenario } from '../../src/training/scenario/Scenario.ts';
@@ -100,7 +101,7 @@ describe.each(scenarios.map((scenario) => [scenario.id, scenario] as const))('%s
   });
 
   test('says what every job must say before a hand is laid on a truck', () => {
-    const cautions = scenario.workOrder.cautions.join(' ');
+    const cautions = inShownUnits(scenario.workOrder.cautions.join(' '));
     for (const caution of [
       'Petrol vapour',
       'Plug every vapour hose',
