@@ -76,6 +76,11 @@ export class Workbench implements BenchInput {
     this.shelf = signal(this.hand.shelf);
   }
 
+  /** Whether there is a drawing to work on. */
+  get drawn(): boolean {
+    return this.scene !== null;
+  }
+
   /** Gives the bench its host, and a drawing when there is one. */
   attach(host: HTMLElement | null, scene: Scene | null): void {
     this.scene = scene;

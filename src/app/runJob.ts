@@ -6,6 +6,7 @@ import type { SealedScenario } from '../training/scenario/seal.ts';
 import { fetchLater } from '../ui/panels/later.tsx';
 import type { Trouble } from '../ui/panels/Shop.ts';
 import type { Voices } from '../ui/sound/Voices.ts';
+import { AheadOfUse } from './AheadOfUse.ts';
 import { type AppShop, exportStored, recordName } from './createShop.ts';
 import { EvidenceClient } from './evidence/EvidenceClient.ts';
 import { workerLine } from './evidence/EvidenceLine.ts';
@@ -99,10 +100,17 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
     () => Date.now(),
   );
   const bench = new Workbench({ ...parts, desk, settings: shop.settings });
+  const ahead = new AheadOfUse(() =>
+    whenIdle(() => {
+      parts.voices.fetchRest();
+      void fetchLater();
+    }),
+  );
   const loop: FrameLoop = new FrameLoop(pageFrames, (ticks, seconds) => {
     desk.pass(ticks);
     keeper.passed(sitting.tick);
     bench.frame(seconds);
+    ahead.frame(bench.drawn);
   });
   const onHide = (): void => {
     loop.pause();
@@ -128,15 +136,8 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
   // The page was closed on a closed job before its score was known.
   if (closed && known === null) evidence.workOut();
   loop.start();
-  // Ahead of their use: the drawing while the work order is read, the rest once the bench is in use.
+  // The drawing is fetched while the work order is read.
   void import('../ui/scene/createScene.ts').catch(() => {});
-  const ahead = effect(() => {
-    if (desk.phase.value !== 'bench') return;
-    whenIdle(() => {
-      parts.voices.fetchRest();
-      void fetchLater();
-    });
-  });
   return {
     desk,
     bench,
@@ -149,7 +150,6 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
       // What was said of this job is of no use on the board.
       if (unweighed !== null && shop.trouble.peek() === unweighed) shop.trouble.value = null;
       forget();
-      ahead();
       keepScore();
       document.removeEventListener('visibilitychange', onHide);
       window.removeEventListener('pagehide', onHide);

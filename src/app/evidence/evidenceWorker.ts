@@ -19,8 +19,14 @@ const fetchedDebriefing = async (): Promise<Debriefing> => {
   return debriefing;
 };
 
+let work = (): void => {};
+/** Someone works at the bench. Before that it is still being stood up, and nothing shall be fetched beside it. */
+const atWork = new Promise<void>((resolve) => {
+  work = resolve;
+});
+
 const desk = new EvidenceDesk({
-  load: () => loadWeighing({ here: () => debriefing, fetch: fetchedDebriefing }),
+  load: () => loadWeighing({ here: () => debriefing, fetch: () => atWork.then(fetchedDebriefing) }),
   drive: drivesOf,
   post: (message) => scope.postMessage(message),
   nowMs: () => performance.now(),
@@ -29,6 +35,7 @@ const desk = new EvidenceDesk({
 /** What is told after a question waits with it for what it is answered with, so that order is kept. */
 let waiting: ToWorker[] | null = null;
 scope.onmessage = ({ data }) => {
+  if (data.kind === 'acted' && data.timed.action.kind !== 'accept-job') work();
   if (waiting !== null) {
     waiting.push(data);
     return;

@@ -38,13 +38,13 @@ export class BenchPage {
   }
 
   /** Opens a job by its address and takes it; settles when its bench is drawn. */
-  async job(id: string, quiet = true): Promise<void> {
+  async job(id: string): Promise<void> {
     await this.page.evaluate((hash) => {
       location.hash = hash;
     }, `#/job/${id}`);
     await this.page.getByRole('button', { name: 'Take the job' }).first().click();
     await this.drawn();
-    if (quiet) await this.quiet();
+    await this.quiet();
   }
 
   /** Opens a job that was taken before and left. */
@@ -103,6 +103,37 @@ export class BenchPage {
     return usedSize;
   }
 
+  /**
+   * Files of the build that page and workers had begun to fetch when the first element of this kind stood, and every font since:
+   * letters are asked for by what stands.
+   */
+  async fetchedBy(element: 'h1' | 'canvas'): Promise<readonly string[]> {
+    const [until, ofPage] = await this.page.evaluate((name) => {
+      const { stood } = window as unknown as { stood: Partial<Record<string, number>> };
+      const at = stood[name] ?? Number.POSITIVE_INFINITY;
+      const files = performance
+        .getEntriesByType('resource')
+        .filter((entry) => entry.startTime <= at || entry.name.endsWith('.woff2'))
+        .map((entry) => entry.name);
+      return [performance.timeOrigin + at, files] as const;
+    }, element);
+    const ofWorkers = await Promise.all(
+      this.page.workers().map((worker) =>
+        worker.evaluate((latest) => {
+          const files = performance
+            .getEntriesByType('resource')
+            .filter((entry) => performance.timeOrigin + entry.startTime <= latest)
+            .map((entry) => entry.name);
+          return [location.href, ...files];
+        }, until),
+      ),
+    );
+    const own = [...ofPage, ...ofWorkers.flat()]
+      .filter((url) => url.startsWith(this.address))
+      .map((url) => url.slice(this.address.length));
+    return [...new Set(['index.html', ...own])];
+  }
+
   /** What the page noted since it was last asked. */
   noted(): Promise<Noted> {
     return this.page.evaluate(() => {
@@ -123,7 +154,13 @@ export class BenchPage {
 /** Runs in the page before anything of the program does. */
 function noteFromTheStart(): void {
   const noted: Noted = { longTasks: [], shifts: [], interactions: [] };
-  Object.assign(window, { noted });
+  const stood: Partial<Record<string, number>> = {};
+  Object.assign(window, { noted, stood });
+  new MutationObserver(() => {
+    for (const name of ['h1', 'canvas']) {
+      if (stood[name] === undefined && document.querySelector(name) !== null) stood[name] = performance.now();
+    }
+  }).observe(document, { childList: true, subtree: true });
   const watch = (type: string, note: (entry: PerformanceEntry) => void, more: object = {}): void => {
     new PerformanceObserver((list) => list.getEntries().forEach(note)).observe({
       type,

@@ -1,0 +1,16 @@
+/** Frames for which the bench must have stood: it comes up layer by layer, and that comes first. */
+const STOOD_FRAMES = 60;
+
+/** Once the bench has stood for a moment, fetches what it may be asked for next. */
+export class AheadOfUse {
+  private frames = 0;
+
+  constructor(private readonly fetch: () => void) {}
+
+  /** A frame went by, with the bench drawn or not. */
+  frame(drawn: boolean): void {
+    if (!drawn || this.frames >= STOOD_FRAMES) return;
+    this.frames += 1;
+    if (this.frames === STOOD_FRAMES) this.fetch();
+  }
+}
