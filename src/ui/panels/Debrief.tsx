@@ -53,6 +53,7 @@ export function Debrief({ desk, shop, facts, replay }: DebriefProps) {
       <div class="debrief-column">
         <OutcomeSheet facts={facts} />
         <SafetySheet facts={facts} />
+        <AfterSheet facts={facts} />
       </div>
       <div class="debrief-column">
         <ScoreSheet facts={facts} />
@@ -66,7 +67,6 @@ export function Debrief({ desk, shop, facts, replay }: DebriefProps) {
       <RulesSheet facts={facts} />
       <BoardReview facts={facts} />
       <EconomySheet facts={facts} />
-      <AfterSheet facts={facts} />
       {lastDrive !== null && (
         <section class="sheet debrief-wide">
           <DriveReportView report={lastDrive} totalMiles={miles} level="h2" />

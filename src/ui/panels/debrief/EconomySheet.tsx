@@ -7,11 +7,13 @@ import { ParBar } from './ParBar.tsx';
 export function EconomySheet({ facts }: { readonly facts: DebriefFacts }) {
   const { cost, par, renewed } = facts;
   return (
-    <section class="sheet">
+    <section class="sheet debrief-wide">
       <h2>{say('economy.title')}</h2>
       <p class="quiet">{say('economy.lead')}</p>
-      <ParBar name={say('economy.minutes')} yours={cost.bookMinutes} par={par.minutes} words={tenths} />
-      <ParBar name={say('economy.money')} yours={cost.money} par={par.money} words={money} />
+      <div class="economy-bars">
+        <ParBar name={say('economy.minutes')} yours={cost.bookMinutes} par={par.minutes} words={tenths} />
+        <ParBar name={say('economy.money')} yours={cost.money} par={par.money} words={money} />
+      </div>
       <p>
         {say('economy.untilVerdict', {
           minutes: tenths(cost.untilVerdict.bookMinutes),
