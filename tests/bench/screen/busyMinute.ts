@@ -13,7 +13,7 @@ export async function busyMinute(bench: BenchPage, seconds: number): Promise<voi
   for (let round = 0; Date.now() < until; round++) {
     await stroke(bench);
     await carry(bench, 'Red lead', places[round % places.length] ?? '');
-    await turnMeter(bench, round % 2 === 0 ? 'DC volts' : 'Resistance');
+    await turnMeter(bench, round % 2 === 0 ? 'DC volts' : 'Ohms');
     await stroke(bench);
     await carry(bench, 'Black lead', places[(round + 1) % places.length] ?? '');
     await bench.button('Log this reading').click();

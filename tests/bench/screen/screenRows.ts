@@ -35,13 +35,21 @@ export async function screenRows(): Promise<readonly BenchRow[]> {
   const address = server.resolvedUrls?.local[0];
   if (address === undefined) throw new Error('the page is not served');
   try {
-    return [
-      ...(await onPage(address, (bench) => fetchedRows(bench, address, outDir))),
-      ...(await onPage(address, frameRows)),
-      ...(await onPage(address, quickRows)),
-      ...(await onPage(address, hourRow)),
-      ...(await onPage(address, openedRow)),
+    const rows: BenchRow[] = [];
+    const parts = [
+      (bench: BenchPage) => fetchedRows(bench, address, outDir),
+      frameRows,
+      quickRows,
+      hourRow,
+      openedRow,
     ];
+    for (const part of parts) {
+      const found = await onPage(address, part);
+      // Some take minutes: who waits sees how far it is.
+      for (const { what, measured } of found) process.stderr.write(`${what}: ${measured}\n`);
+      rows.push(...found);
+    }
+    return rows;
   } finally {
     await server.close();
   }
@@ -106,12 +114,11 @@ async function quickRows(bench: BenchPage): Promise<readonly BenchRow[]> {
     await bench.page.getByRole('tab', { name: tab }).click();
   }
   await bench.button('Log this reading').click();
-  for (const [dialog, shut] of [
-    ['Parts cupboard', 'Close'],
-    ['Give a verdict', 'Cancel'],
-  ] as const) {
+  for (const dialog of ['Parts cupboard', 'Give a verdict', 'Road test']) {
     await bench.button(dialog).click();
-    await bench.page.getByRole('dialog').getByRole('button', { name: shut }).first().click();
+    await bench.page.getByRole('dialog').waitFor();
+    await bench.page.keyboard.press('Escape');
+    await bench.page.getByRole('dialog').waitFor({ state: 'detached' });
   }
   await stroke(bench);
   await bench.page.waitForTimeout(1000);
