@@ -1,7 +1,6 @@
 import { useComputed, useSignalEffect } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { placeOf } from '../interaction/Grip.ts';
-import { SHEET } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import type { BenchInput } from './BenchInput.ts';
 import { Magnifier } from './Magnifier.tsx';
@@ -43,14 +42,13 @@ export function Mirror({ input }: { readonly input: BenchInput }) {
     else input.hand.drop(input.toBench(event.clientX, event.clientY));
   };
   const sheet = useRef<HTMLDivElement>(null);
-  // Where the sheet lies is told to the style sheet alone: the controls need not be told at every frame of a move that they move.
+  // Moved and scaled as a whole: the controls are neither told nor laid out anew at every frame of a move.
   useSignalEffect(() => {
     const { scale, offsetX, offsetY } = input.views.fit.value;
-    const style = sheet.current?.style;
-    style?.setProperty('--sheet-left', `${offsetX}px`);
-    style?.setProperty('--sheet-top', `${offsetY}px`);
-    style?.setProperty('--sheet-width', `${SHEET.w * scale}px`);
-    style?.setProperty('--sheet-height', `${SHEET.h * scale}px`);
+    sheet.current?.style.setProperty('--sheet-lies', `translate(${offsetX}px, ${offsetY}px) scale(${scale})`);
+  });
+  useSignalEffect(() => {
+    sheet.current?.style.setProperty('--sheet-scale', `${input.views.goal.value.scale}`);
   });
   return (
     <>

@@ -83,8 +83,8 @@ interface Painted {
   blunt: boolean;
 }
 
-/** Layers whose words are made anew in one frame after the scale changed: a few, so that no frame is held up. */
-const SHARPENED_A_FRAME = 2;
+/** Layers whose words are made anew in one frame after the scale changed: so few that no frame is held up. */
+const SHARPENED_A_FRAME = 1;
 
 /** The whole drawing, bottom to top. A layer is painted again only when its own key changes. */
 export class Layers {
@@ -117,7 +117,7 @@ export class Layers {
     for (const each of this.painted) each.key = null;
   }
 
-  /** The scale is another: makes all words anew for it, a few layers a frame. */
+  /** The scale is another: makes all words anew for it, a layer at each frame. */
   sharpen(): void {
     for (const each of this.painted) each.blunt = true;
   }

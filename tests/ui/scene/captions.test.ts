@@ -26,6 +26,8 @@ import { placeEnds, placeHotspots } from '../../../src/ui/interaction/layout/hot
 import { LCD } from '../../../src/ui/interaction/layout/meterPlan.ts';
 import { type FixedPoint, POINTS } from '../../../src/ui/interaction/layout/points.ts';
 import { SHELF_TABS, type ShelfTab } from '../../../src/ui/interaction/layout/shelfPlan.ts';
+import { windowOf } from '../../../src/ui/interaction/viewFit.ts';
+import { fitView, VIEWS } from '../../../src/ui/interaction/views.ts';
 import type { Frame } from '../../../src/ui/scene/Frame.ts';
 import { clearSpot } from '../../../src/ui/scene/views/clearSpot.ts';
 import { createFindingCaptions } from '../../../src/ui/scene/views/findingCaptions.ts';
@@ -59,6 +61,27 @@ describe('captions', () => {
         expect(inside(pill, SHEET), `${at}`).toBe(true);
         expect(overlap(pill, LCD), `${at}`).toBe(false);
       }
+    }
+  });
+
+  it('of what happens out of sight stand at the edge of the view, in every view', () => {
+    const seen = startObservation();
+    for (const view of VIEWS) {
+      const window = windowOf(fitView(view, 888, 612), 888, 612);
+      for (const at of [...PLACES, null]) {
+        const ends = placeEnds(seen, 'leads');
+        const caption = happeningAt(
+          { id: 1, tick: seen.tick, kind: 'hiss', at },
+          seen,
+          'leads',
+          ends,
+          window,
+        );
+        expect(inside(boxAround(caption, 60, 30), window), `${at} in ${view}`).toBe(true);
+      }
+      const about = { ...boxAround({ x: 100, y: 100 }, 40), id: 'place:battery' };
+      const box = clearSpot({ w: 230, h: 30 }, about, placeHotspots(seen, 'leads'), window);
+      expect(inside(box, window), view).toBe(true);
     }
   });
 
