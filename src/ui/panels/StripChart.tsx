@@ -7,14 +7,17 @@ import { say } from '../../text/translate.ts';
 import type { StripSample } from '../../training/sitting/SittingView.ts';
 import { canDraw, chartInk, LEAST_SPAN_KPA, twoCurves } from './chart.ts';
 import type { Desk } from './Desk.ts';
+import { aheadOfUse } from './later.tsx';
 
 const SHOWN_S = 120;
 const HEIGHT = 150;
 
-/** Does something when the page has nothing else to do, or in a moment where a browser does not say that. */
-function whenFree(work: () => void): void {
-  if (typeof requestIdleCallback === 'undefined') setTimeout(work, 300);
-  else requestIdleCallback(work, { timeout: 2000 });
+/** A bench without a drawing never says that it stands. */
+const PATIENCE_MS = 8000;
+
+/** Settles when the chart may be fetched: the bench comes first, and the room of its chart is kept. */
+function chartsTurn(): Promise<void> {
+  return Promise.race([aheadOfUse, new Promise<void>((resolve) => setTimeout(resolve, PATIENCE_MS))]);
 }
 
 /** What the learner's own meter and gauge showed over the last two minutes. */
@@ -43,14 +46,13 @@ export function StripChart({ desk }: { readonly desk: Desk }) {
       );
     };
     let gone = false;
-    // The bench comes first; the room of its chart is kept.
-    whenFree(() => {
-      void import('uplot').then((fetched) => {
+    void chartsTurn()
+      .then(() => import('uplot'))
+      .then((fetched) => {
         if (gone) return;
         Plot = fetched.default;
         make();
       });
-    });
     const sized = new ResizeObserver(() =>
       plot.current?.setSize({ width: Math.max(160, element.clientWidth), height: HEIGHT }),
     );

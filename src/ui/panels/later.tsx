@@ -36,7 +36,14 @@ export function later<Props extends object>(fetch: Fetch<Props>): ComponentType<
   };
 }
 
+let begin = (): void => {};
+/** Settles when the bench stands and things are fetched ahead of their use. */
+export const aheadOfUse = new Promise<void>((resolve) => {
+  begin = resolve;
+});
+
 /** Fetches everything that has not been shown yet, one after the other, so that it opens at once. */
 export async function fetchLater(): Promise<void> {
+  begin();
   for (const come of all) await come().catch(() => {});
 }
