@@ -13,6 +13,7 @@ import type { Trouble } from '../ui/panels/Shop.ts';
 import { createVoices } from '../ui/sound/createVoices.ts';
 import { App } from './App.tsx';
 import { createShop } from './createShop.ts';
+import { firstFonts } from './firstFonts.ts';
 import { followLanguage } from './followLanguage.ts';
 import { followUnits } from './followUnits.ts';
 import { keepSettings } from './keepSettings.ts';
@@ -22,6 +23,7 @@ import { followTheme, media } from './theme.ts';
 import { watchErrors } from './watchErrors.ts';
 import { whenIdle } from './whenIdle.ts';
 
+const letters = firstFonts();
 const settings = signal(loadSettings());
 const theme = followTheme(settings);
 const reducedMotion = media('(prefers-reduced-motion: reduce)');
@@ -46,6 +48,7 @@ const store = await openSafeStore(openIdbStore, (found) => {
 const shop = createShop(cards, store, settings, trouble);
 await shop.refresh();
 await spoken;
+await letters;
 watchErrors(shop);
 tellStoreTrouble(shop, storeTrouble);
 

@@ -19,7 +19,7 @@ export function sizeBudgets(root: string): Plugin {
         if (dir === undefined) return;
         const { lines, kept } = weigh(graphOf(root, dir, bundle));
         for (const line of lines) info(line);
-        if (!kept) this.warn('a size budget is exceeded; see src/platform/node/build/budgets.ts');
+        if (!kept) this.error('a size budget is exceeded; see src/platform/node/build/budgets.ts');
       },
     },
   };
