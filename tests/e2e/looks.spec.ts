@@ -21,10 +21,10 @@ const RENEW = process.env['KNOWN_GOOD_LOOKS'] === 'renew';
 /**
  * As measured over all pictures: two runs on one machine are 0.1 apart in the mean and no cell is far off; letters drawn without
  * hinting, up to 1.05 and 2 cells. With the column of evidence 19 pixels wider it is 3.5 to 5.4 and 24 cells or more; with the act
- * colour as a blue, up to 22 cells.
+ * colour as a blue, up to 22 cells; without the gauge's dial, 5 to 13 cells in each picture of the bench.
  */
 const MOST_MEAN = 1.5;
-const MOST_CELLS = 4;
+const MOST_CELLS = 3;
 const PHONE = { width: 360, height: 740 };
 const TODAY = new Date('2026-03-02T09:00:00Z');
 
