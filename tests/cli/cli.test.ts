@@ -95,7 +95,13 @@ describe('known-good check', () => {
   });
 
   it('says the same as JSON', () => {
-    const run = knownGood('check', '--form', scenario('all-hoses-new'), join(folder, 'absent.yaml'), '--json');
+    const run = knownGood(
+      'check',
+      '--form',
+      scenario('all-hoses-new'),
+      join(folder, 'absent.yaml'),
+      '--json',
+    );
     expect(run.code).toBe(2);
     const [good, absent] = JSON.parse(run.out) as { ok: boolean; id?: string; lines?: string[] }[];
     expect(good).toMatchObject({ ok: true, id: 'all-hoses-new' });

@@ -11,7 +11,9 @@ it.each([
 ])('%s asks for a whole number of sittings instead of %s', async (option, given) => {
   const said: string[] = [];
   const output = { out: (): void => undefined, err: (text: string): void => void said.push(text) };
-  expect(await calibration({ files: [], json: false, options: { [option]: given }, flags: [] }, output)).toBe(2);
+  expect(await calibration({ files: [], json: false, options: { [option]: given }, flags: [] }, output)).toBe(
+    2,
+  );
   expect(said.join()).toContain(`${option} ${given}`);
 });
 

@@ -20,7 +20,11 @@ function live(job: ReturnType<typeof sitGolden>, every: number): readonly Lived[
     sample: {
       every: secondsToTicks(every),
       at: (sitting) =>
-        lived.push({ tick: sitting.tick, observation: sitting.observe(), inside: sitting.insideForJudging() }),
+        lived.push({
+          tick: sitting.tick,
+          observation: sitting.observe(),
+          inside: sitting.insideForJudging(),
+        }),
     },
   });
   if (!sat.ok) throw new Error(sat.error.code);
