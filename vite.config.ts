@@ -105,6 +105,8 @@ export default defineConfig({
   test: {
     // No test is about how fast the machine is: a busy one gets its time.
     testTimeout: 120_000,
+    // Nobody works beside it: every core has its share.
+    maxWorkers: '100%',
     // A test may say any sentence.
     setupFiles: ['src/text/wholeEnglish.ts'],
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
