@@ -61,16 +61,19 @@ function scenarioTexts(): readonly ScenarioText[] {
 }
 
 function jobsInSpanish(): JobsInSpanish {
-  const remarks = new Set(
-    scenarioTexts().map(({ name, text }) => {
-      const loaded = loadScenario(text, name);
-      return loaded.ok ? loaded.value.remark : '';
-    }),
-  );
-  const pairs = Object.entries(jobSentences);
+  const remarks = new Set<string>();
+  const onTheBoard = new Set<string>();
+  for (const { name, text } of scenarioTexts()) {
+    const loaded = loadScenario(text, name);
+    if (!loaded.ok) continue;
+    remarks.add(loaded.value.remark);
+    for (const shown of Object.values(boardCardOf(loaded.value)).flat()) onTheBoard.add(String(shown));
+  }
+  const pairs = Object.entries(jobSentences).filter(([written]) => !remarks.has(written));
   return {
-    jobSentences: Object.fromEntries(pairs.filter(([written]) => !remarks.has(written))),
-    veiledSentences: veil(pairs.filter(([written]) => remarks.has(written))),
+    onTheBoard: Object.fromEntries(pairs.filter(([written]) => onTheBoard.has(written))),
+    inAJob: Object.fromEntries(pairs.filter(([written]) => !onTheBoard.has(written))),
+    veiled: veil(Object.entries(jobSentences).filter(([written]) => remarks.has(written))),
   };
 }
 

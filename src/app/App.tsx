@@ -16,6 +16,7 @@ import { TroubleBar } from '../ui/panels/TroubleBar.tsx';
 import type { Voices } from '../ui/sound/Voices.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
 import type { AppShop } from './createShop.ts';
+import type { Sentences } from './followLanguage.ts';
 import { missingPart } from './missingPart.ts';
 
 const SettingsDialog = later(() => import('../ui/panels/SettingsDialog.tsx').then((m) => m.SettingsDialog));
@@ -26,6 +27,7 @@ interface AppProps {
   readonly cards: readonly BoardCard[];
   readonly scenarioFetchers: Readonly<Record<string, FetchScenario>>;
   readonly shop: AppShop;
+  readonly sentences: Sentences;
   readonly edition: Edition;
   readonly theme: ReadonlySignal<ThemeName>;
   readonly reducedMotion: ReadonlySignal<boolean>;
@@ -89,18 +91,18 @@ function LazyDebrief(props: JobProps & { readonly kept: string }) {
 const fetchJob = () => import('./JobScreen.tsx').then(({ JobScreen }) => JobScreen);
 const fetchDebrief = () => import('./DebriefScreen.tsx').then(({ DebriefScreen }) => DebriefScreen);
 
-/** A screen whose code and whose job are fetched when it is first shown. */
+/** A screen whose code, whose sentences and whose job are fetched when it is first shown. */
 function Fetched<Props extends JobProps>(
   props: Props & { readonly fetch: () => Promise<ComponentType<Props & OfJob>> },
 ) {
   const [got, setGot] = useState<{ Screen: ComponentType<Props & OfJob>; sealed: SealedScenario } | null>(
     null,
   );
-  const { shop, fetch, card, scenarioFetchers } = props;
+  const { shop, fetch, card, scenarioFetchers, sentences } = props;
   useEffect(() => {
     const fetchScenario = scenarioFetchers[card.id];
     if (fetchScenario === undefined) return;
-    Promise.all([fetch(), fetchScenario()]).then(
+    Promise.all([fetch(), fetchScenario(), sentences.whole()]).then(
       ([Screen, { scenario }]) => setGot({ Screen, sealed: scenario }),
       (error: unknown) => {
         shop.trouble.value = missingPart(error) ?? {
@@ -110,7 +112,7 @@ function Fetched<Props extends JobProps>(
         };
       },
     );
-  }, [shop, fetch, card, scenarioFetchers]);
+  }, [shop, fetch, card, scenarioFetchers, sentences]);
   if (got === null) return <TopBar shop={shop} title={card.title} onSettings={props.onSettings} />;
   return <got.Screen {...props} sealed={got.sealed} />;
 }

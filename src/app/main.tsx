@@ -40,14 +40,14 @@ for (const event of ['pointerdown', 'keydown'] as const) {
 const trouble = signal<Trouble | null>(null);
 keepSettings(settings, trouble);
 followUnits(settings);
-const spoken = followLanguage(settings, trouble);
+const sentences = followLanguage(settings, trouble);
 const storeTrouble = signal<StoreTrouble | null>(null);
 const store = await openSafeStore(openIdbStore, (found) => {
   storeTrouble.value = found;
 });
 const shop = createShop(cards, store, settings, trouble);
 await shop.refresh();
-await spoken;
+await sentences.board;
 await letters;
 watchErrors(shop);
 tellStoreTrouble(shop, storeTrouble);
@@ -60,6 +60,7 @@ if (root !== null) {
       cards={cards}
       scenarioFetchers={scenarioFetchers}
       shop={shop}
+      sentences={sentences}
       edition={edition}
       theme={theme}
       reducedMotion={reducedMotion}
@@ -71,7 +72,12 @@ if (root !== null) {
 }
 
 // Whoever reads the board will take a job: its bench is fetched meanwhile.
-if (shop.route.peek().screen === 'board') whenIdle(() => void import('./JobScreen.tsx').catch(() => {}));
+if (shop.route.peek().screen === 'board') {
+  whenIdle(() => {
+    sentences.ahead();
+    import('./JobScreen.tsx').catch(() => {});
+  });
+}
 
 // The first screen comes first. A server of sources has no worker to keep anything.
 if (import.meta.env.PROD) {

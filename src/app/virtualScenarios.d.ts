@@ -1,5 +1,10 @@
+declare module 'virtual:spanish-board' {
+  /** What the board says of the jobs, by the sentence as it is written. */
+  export const boardSentences: Readonly<Record<string, string>>;
+}
+
 declare module 'virtual:spanish-jobs' {
-  /** Sentences of the jobs by the sentence as it is written. */
+  /** The other sentences of the jobs, likewise. */
   export const jobSentences: Readonly<Record<string, string>>;
   /** The authors' remarks, which open with the sentence as it is written. */
   export const veiledSentences: Readonly<Record<string, string>>;

@@ -19,9 +19,16 @@ export interface JobSentence {
   readonly lang: string | undefined;
 }
 
-/** Adds what sentences of scenario files are in a language. A sentence that was changed since has no translation any more. */
+/**
+ * Adds what sentences of scenario files are in a language, to those that it has. A sentence that was changed since has no
+ * translation any more.
+ */
 export function addJobSentences(code: string, sentences: JobTable['sentences'], veiled: Veiled = {}): void {
-  tables.set(code, { sentences, veiled });
+  const before = tables.get(code);
+  tables.set(code, {
+    sentences: { ...before?.sentences, ...sentences },
+    veiled: { ...before?.veiled, ...veiled },
+  });
 }
 
 /**

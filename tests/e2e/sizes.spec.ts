@@ -33,3 +33,33 @@ test('board and bench are fetched within their budgets', async () => {
     await bench.close();
   }
 });
+
+test('the board in Spanish comes within the same, its jobs with it, and no word of English before', async () => {
+  const bench = await BenchPage.open(`${E2E_ADDRESS.replace(/\/$/, '')}/`, 'es-US');
+  try {
+    await bench.page.addInitScript(() => {
+      const seen: string[] = [];
+      Object.assign(globalThis, { titlesSeen: seen });
+      new MutationObserver(() => {
+        const title = document.querySelector('h1')?.textContent;
+        if (title && title !== seen.at(-1)) seen.push(title);
+      }).observe(document, { childList: true, subtree: true, characterData: true });
+    });
+    await bench.board('Tablero de trabajos');
+    const first = await bench.fetchedBy('h1');
+    expect(first.some((file) => file.includes('catalogue'))).toBe(false);
+    expect(weight(first)).toBeLessThanOrEqual(BUDGETS['first screen in Spanish']);
+    await expect(bench.page.locator('main [lang="en"]')).toHaveCount(0);
+    expect(
+      await bench.page.evaluate(() => (globalThis as unknown as { titlesSeen: string[] }).titlesSeen),
+    ).toEqual(['Tablero de trabajos']);
+    // A job that is opened at once has all its words too.
+    await bench.page.getByRole('button', { name: /Listo para el viernes/ }).click();
+    await expect(bench.page.getByRole('button', { name: 'Tomar el trabajo' })).toBeVisible({
+      timeout: 30_000,
+    });
+    await expect(bench.page.locator('[lang="en"]')).toHaveCount(0);
+  } finally {
+    await bench.close();
+  }
+});

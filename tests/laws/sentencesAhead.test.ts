@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { benchScreen } from '../../src/text/en/benchScreen.ts';
 import { catalogue } from '../../src/text/en/catalogue.ts';
 import { firstScreen } from '../../src/text/en/firstScreen.ts';
+import { firstScreen as spanishFirst } from '../../src/text/es/firstScreen.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
 
@@ -48,6 +49,10 @@ describe('a screen has its sentences as soon as it has its code', () => {
   it('the first screen', () => {
     const lacks = missing(['src/app/main.tsx'], firstScreen);
     expect(lacks.filter((line) => !NEVER_ON_THE_BOARD.includes(line))).toEqual([]);
+  });
+
+  it('the first screen in Spanish, and no more than in English', () => {
+    expect(Object.keys(spanishFirst).sort()).toEqual(Object.keys(firstScreen).sort());
   });
 
   it('the bench', () => {

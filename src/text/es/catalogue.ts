@@ -1,7 +1,5 @@
 import type { Catalogue } from '../translate.ts';
 import { actions } from './actions.ts';
-import { bench } from './bench.ts';
-import { board } from './board.ts';
 import { coach } from './coach.ts';
 import { codes } from './codes.ts';
 import { controls } from './controls.ts';
@@ -10,14 +8,13 @@ import { debrief } from './debrief.ts';
 import { debriefReplay } from './debriefReplay.ts';
 import { debriefScore } from './debriefScore.ts';
 import { drawing } from './drawing.ts';
-import { edition } from './edition.ts';
 import { evidence } from './evidence.ts';
 import { faults } from './faults.ts';
 import { findings } from './findings.ts';
+import { firstScreen } from './firstScreen.ts';
 import { hand } from './hand.ts';
 import { happenings } from './happenings.ts';
 import { inside } from './inside.ts';
-import { introduction } from './introduction.ts';
 import { items } from './items.ts';
 import { modes } from './modes.ts';
 import { places } from './places.ts';
@@ -30,19 +27,16 @@ import { service } from './service.ts';
 import { serviceMonitor } from './serviceMonitor.ts';
 import { serviceTests } from './serviceTests.ts';
 import { serviceTools } from './serviceTools.ts';
-import { shell } from './shell.ts';
 import { standardTests } from './standardTests.ts';
 import { suspects } from './suspects.ts';
-import { troubles } from './troubles.ts';
 import { undo } from './undo.ts';
 import { verdict } from './verdict.ts';
 import { waiting } from './waiting.ts';
 
 /** Every sentence in the Spanish of North American shops: the same keys and gaps as the English. */
 export const catalogue = {
+  ...firstScreen,
   ...actions,
-  ...bench,
-  ...board,
   ...coach,
   ...codes,
   ...controls,
@@ -51,14 +45,12 @@ export const catalogue = {
   ...debriefReplay,
   ...debriefScore,
   ...drawing,
-  ...edition,
   ...evidence,
   ...faults,
   ...findings,
   ...hand,
   ...happenings,
   ...inside,
-  ...introduction,
   ...items,
   ...modes,
   ...places,
@@ -71,10 +63,8 @@ export const catalogue = {
   ...serviceMonitor,
   ...serviceTests,
   ...serviceTools,
-  ...shell,
   ...standardTests,
   ...suspects,
-  ...troubles,
   ...undo,
   ...verdict,
   ...waiting,

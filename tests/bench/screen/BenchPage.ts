@@ -18,11 +18,12 @@ export class BenchPage {
     private readonly address: string,
   ) {}
 
-  static async open(address: string): Promise<BenchPage> {
+  static async open(address: string, locale = 'en-US'): Promise<BenchPage> {
     const browser = await chromium.launch(launchOptions());
     const context = await browser.newContext({
       viewport: { width: 1280, height: 800 },
       serviceWorkers: 'block',
+      locale,
     });
     const page = await context.newPage();
     await page.addInitScript(noteFromTheStart);
@@ -31,9 +32,9 @@ export class BenchPage {
     return new BenchPage(browser, page, session, address);
   }
 
-  async board(): Promise<void> {
+  async board(title = 'Job board'): Promise<void> {
     await this.page.goto(this.address);
-    await this.page.getByRole('heading', { name: 'Job board' }).waitFor();
+    await this.page.getByRole('heading', { name: title }).waitFor();
     await this.quiet();
   }
 

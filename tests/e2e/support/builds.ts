@@ -8,7 +8,7 @@ import { writeOfflineWorker } from '../../../src/platform/node/offline/writeOffl
 export const BUILT = join(dirname(fileURLToPath(import.meta.url)), '..', '..', '..', 'dist');
 
 /** The first script of the page and the Spanish sentences: in another build they have other names. */
-const RENAMED = /^(index|catalogue|jobs)-([\w-]{8})\.js$/;
+const RENAMED = /^(index|firstScreen|catalogue)-([\w-]{8})\.js$/;
 
 /** A copy of the build as another version would be: its page says so, and some of its scripts have other names and contents. */
 export async function anotherVersion(): Promise<string> {
