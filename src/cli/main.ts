@@ -8,6 +8,7 @@ import { readCommandLine } from './commandLine.ts';
 import { grade } from './grade.ts';
 import type { ExitCode, Output } from './Output.ts';
 import { play } from './play.ts';
+import { schema } from './schema.ts';
 import { tables } from './tables.ts';
 import { tests } from './tests.ts';
 import { validity } from './validity.ts';
@@ -20,6 +21,7 @@ const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   codes: [],
   tests: [],
   calibration: ['--sittings', '--live'],
+  schema: ['--out'],
   tables: ['--out'],
   validity: ['--seeds'],
 };
@@ -47,6 +49,8 @@ function run(words: readonly string[], output: Output): ExitCode | Promise<ExitC
       return codes(line.value, output);
     case 'calibration':
       return calibration(line.value, output);
+    case 'schema':
+      return schema(line.value, output);
     case 'tables':
       return tables(line.value, output);
     case 'tests':

@@ -25,6 +25,8 @@ export const USAGE = `known-good: practise proving a part bad.
   known-good validity [SCENARIO…] [--seeds N] [--json]
       simulated learners sit the scenarios, all that are shipped unless told otherwise: how well their scores tell them
       apart, and where they do not (minutes)
+  known-good schema [--out FILE]
+      writes the JSON Schema of scenario files, by which an editor completes and checks them
   known-good tables [--out FILE]
       works every standard test on every suspect and keeps what comes of it, for the version of the rig at hand (minutes)
 

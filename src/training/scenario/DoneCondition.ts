@@ -30,7 +30,8 @@ const band = z
   .strictObject({ above: z.number().optional(), below: z.number().optional() })
   .refine((value) => value.above !== undefined || value.below !== undefined, {
     params: { code: 'empty-condition' },
-  });
+  })
+  .meta({ minProperties: 1 });
 
 /** What a mark and a verdict may name. */
 const verdictItem = z.enum([...ITEMS, 'nothing-wrong']);
@@ -133,6 +134,7 @@ export const doneConditionSchema = z
     named: z.strictObject({ item: verdictItem, mode: z.string().max(60).optional() }).optional(),
     renewed: z.enum(ITEMS).optional(),
   })
-  .refine((value) => Object.keys(value).length > 0, { params: { code: 'empty-condition' } });
+  .refine((value) => Object.keys(value).length > 0, { params: { code: 'empty-condition' } })
+  .meta({ minProperties: 1 });
 
 export type DoneCondition = z.infer<typeof doneConditionSchema>;

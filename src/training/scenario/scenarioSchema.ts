@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { FAULTS, isRootCause } from '../../sim/faults/catalogue.ts';
 import { doneConditionSchema } from './DoneCondition.ts';
 import { SITTING_MODES } from './modes.ts';
 import { RULE_IDS } from './ruleIds.ts';
@@ -15,6 +16,9 @@ const slug = z
   .string()
   .max(60)
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, { error: 'slug' });
+
+const STARTING_FAULTS = FAULTS.filter(({ weight }) => weight > 0).map(({ id }) => id);
+const ROOTS = STARTING_FAULTS.filter(isRootCause);
 
 /** Format version 1 of a scenario file, keys as written in the file; unknown keys are refused everywhere. */
 export const scenarioSchema = z.strictObject({
@@ -52,10 +56,11 @@ export const scenarioSchema = z.strictObject({
   faults: z
     .array(
       z.strictObject({
-        fault: z.string().min(1).max(60),
+        // What it may be is told with more words than a schema has; editors take it from the list.
+        fault: z.string().min(1).max(60).meta({ enum: STARTING_FAULTS }),
         severity: z.number().min(0).max(1).optional(),
         'when-moved': z.literal(true).optional(),
-        root: z.string().min(1).max(60).optional(),
+        root: z.string().min(1).max(60).meta({ enum: ROOTS }).optional(),
       }),
     )
     .max(4),

@@ -1,0 +1,75 @@
+import { CONDITION_FIELDS } from './scenarioConditions.ts';
+
+/** What a field of a scenario file holds, in the words of the authors' guide and of an editor that shows them. */
+export interface FieldWords {
+  /** How it is written, where that is not plain. */
+  readonly example?: string;
+  readonly holds: string;
+}
+
+/**
+ * Every field of a scenario file, by its path; `[]` stands for each entry of a list. The guide's tables and the JSON
+ * Schema for editors are made of this, and a law holds it against the schema.
+ */
+export const SCENARIO_FIELDS: Readonly<Record<string, FieldWords>> = {
+  format: { holds: 'always `1`' },
+  id: {
+    holds:
+      'name of the scenario: small letters, digits, single hyphens, 60 at most. Name the file after it. **The learner sees it, so it must not give the answer away**',
+  },
+  title: { holds: 'title on the job board, up to 80 characters. Must not give the answer away either' },
+  summary: { holds: 'one to three sentences for the job board' },
+  mode: {
+    holds:
+      '`introduction` (led step by step, with no verdict and no score; see below), `walkthrough` (led through a whole job), `practice`, or `assessment`',
+  },
+  level: { holds: '`1` to `4`, easy to hard; orders the job board' },
+  minutes: { holds: 'what a careful learner should need, 5 to 240' },
+  aims: { holds: 'one to eight things the learner should be able to do afterwards' },
+  'work-order': { holds: 'what the learner is handed with the truck' },
+  'work-order.number': { holds: 'number of the order' },
+  'work-order.vehicle': { holds: 'the vehicle in a line' },
+  'work-order.complaint': { holds: 'what the customer says' },
+  'work-order.history': { holds: 'what was done before, in order (a list, may be empty: `[]`)' },
+  'work-order.codes': { holds: 'trouble codes on file (a list, may be empty: `[]`)' },
+  'work-order.codes[].code': { holds: 'the code, as `P0456`' },
+  'work-order.codes[].status': { holds: '`stored` or `pending`' },
+  'work-order.cautions': {
+    holds:
+      "at least one. Petrol vapour, sparks, key off before the plug, vacuum limits; and that on a real truck the vehicle's service information, local codes and licensed practice come first",
+  },
+  bench: { holds: 'where the truck stands' },
+  'bench.ambient-celsius': { holds: 'temperature of bench and coil, −30 to 50' },
+  'bench.altitude-metres': { holds: '−400 to 4500. High up there is less vacuum to be had' },
+  'bench.fuel-percent': { holds: 'fuel in the tank, 0 to 100' },
+  seed: {
+    holds: 'any small word. Draws the tolerances of this truck: another word, another truck of the same make',
+  },
+  drives: { holds: 'how far the truck was driven with the faults in (see below)' },
+  'drives.cycles': {
+    holds: 'drive cycles with the faults in before the order was written, 0 to 40 (see below)',
+  },
+  'drives.refuelled': { holds: '`true` when the tank was filled just before them, or `false`' },
+  faults: { holds: 'what is wrong (see below). `[]` means that nothing is wrong. Four at most' },
+  'faults[].fault': { holds: 'name of the fault, from the table below' },
+  'faults[].severity': {
+    holds: 'where the fault has degrees: from `0` (mildest) to `1` (worst). Else left out',
+  },
+  'faults[].when-moved': {
+    holds: '`true` makes a fault of the harness come and go (see below). Else left out',
+  },
+  'faults[].root': {
+    holds: 'what spoiled the part and will spoil the renewed one (see below). May be left out',
+  },
+  rules: { holds: 'may be left out' },
+  'rules.off': { holds: 'method rules that this job does not ask for (see below)' },
+  walkthrough: { holds: 'the steps, in a walkthrough or an introduction only (see below)' },
+  'walkthrough[].id': { holds: 'name of the step: small letters, digits, single hyphens' },
+  'walkthrough[].say': { holds: 'why it is done, up to 600 characters' },
+  'walkthrough[].how': { holds: 'how to do it, up to 800 characters' },
+  'walkthrough[].done': { holds: 'when it is done: one or more of the keys of the table further below' },
+  remark: { holds: 'your last word, shown in the debrief. Nobody sees it before the job is closed' },
+  ...Object.fromEntries(
+    Object.entries(CONDITION_FIELDS).map(([key, words]) => [`walkthrough[].done.${key}`, words]),
+  ),
+};
