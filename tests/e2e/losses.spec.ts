@@ -205,6 +205,54 @@ test('the part that weighs the evidence dies in mid-job: one sentence, and it we
   await expect(page.getByRole('heading', { name: 'Debrief', exact: true })).toBeVisible({ timeout: 60_000 });
 });
 
+test('it dies without a word in mid-job and again at the closing: another takes its place each time it may, then one sentence', async ({
+  page,
+}) => {
+  await page.addInitScript(() => {
+    const all: Worker[] = [];
+    Object.assign(window, { allWorkers: all, diesAtDebrief: false });
+    globalThis.Worker = class extends Worker {
+      constructor(...from: ConstructorParameters<typeof Worker>) {
+        super(...from);
+        all.push(this);
+      }
+      override postMessage(...said: unknown[]): void {
+        const kind = (said[0] as { readonly kind?: string }).kind;
+        if (kind === 'debrief' && (window as unknown as { diesAtDebrief: boolean }).diesAtDebrief)
+          this.terminate();
+        Reflect.apply(super.postMessage, this, said);
+      }
+    };
+  });
+  await takeReadyByFriday(page, './?render=canvas');
+  await proveTheMeter(page);
+  await page.waitForTimeout(500);
+  const workers = () =>
+    page.evaluate(() => (window as unknown as { allWorkers: Worker[] }).allWorkers.length);
+  const before = await workers();
+  // As a system does that has no memory left: no event tells the page.
+  await page.evaluate(() => {
+    for (const worker of (window as unknown as { allWorkers: Worker[] }).allWorkers) worker.terminate();
+  });
+  await expect.poll(workers, 'another was started').toBe(before + 1);
+  const hands = new PointerHands(page);
+  await hands.open('Coach');
+  await hands.press('A question to think about');
+  await expect(page.getByRole('tabpanel').getByRole('heading').first()).toHaveText('A question');
+  await expect(page.getByRole('alert')).toHaveCount(0);
+  await page.evaluate(() => Object.assign(window, { diesAtDebrief: true }));
+  await hands.open('Log');
+  await hands.verdict('sense wire, cavity 3', 'open', [1]);
+  await hands.close();
+  await expect(page.getByRole('heading', { name: 'The debrief could not be worked out' })).toBeVisible();
+  await expect(page.getByRole('alert')).toContainText(
+    'Weighing the evidence broke off (it stopped without a word).',
+  );
+  await page.evaluate(() => Object.assign(window, { diesAtDebrief: false }));
+  await page.getByRole('button', { name: 'Try again' }).click();
+  await expect(page.getByRole('heading', { name: 'Debrief', exact: true })).toBeVisible({ timeout: 60_000 });
+});
+
 test('a browser that starts no worker: the bench goes on, and the closed job keeps its record', async ({
   page,
 }) => {

@@ -2,14 +2,15 @@ import { computed, type ReadonlySignal, type Signal, signal } from '@preact/sign
 import { unreachable } from '../../base/assert.ts';
 import { TICKS_PER_SECOND, type Tick } from '../../base/ticks.ts';
 import { learnOutcomes } from '../../sim/world/driveCycle.ts';
+import { say } from '../../text/translate.ts';
 import { isJob } from '../../training/scenario/modes.ts';
 import type { SealedScenario } from '../../training/scenario/seal.ts';
 import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
 import type { CoachDepth, TimedAction } from '../../training/sitting/SittingAction.ts';
 import type { SittingRecord } from '../../training/sitting/SittingRecord.ts';
 import type { CoachState } from '../../ui/panels/Desk.ts';
-import type { EvidenceLine, OpenLine } from './EvidenceLine.ts';
-import type { EvidenceFailure, FromWorker } from './messages.ts';
+import type { EvidenceLine, OpenLine, Said } from './EvidenceLine.ts';
+import type { EvidenceFailure } from './messages.ts';
 
 /** What the closed job was worth: not asked yet, being worked out, known, or not to be had. */
 export type Worth =
@@ -29,7 +30,8 @@ const PASSED_TICKS = TICKS_PER_SECOND / 5;
 
 /**
  * The page's end of the evidence: tells whoever weighs it what was done, and keeps the answers. When the line breaks, the next
- * question opens another and tells everything anew, from the record.
+ * question opens another and tells everything anew, from the record. For one that is gone without a word another is opened at once,
+ * once.
  */
 export class EvidenceClient {
   readonly coach: Signal<CoachState>;
@@ -42,6 +44,8 @@ export class EvidenceClient {
   private record: (() => SittingRecord) | null = null;
   private line: EvidenceLine | null = null;
   private ended = false;
+  /** Whether one was gone without a word before. */
+  private replaced = false;
   /** Whether the line knows the sitting. */
   private told = false;
   /** What waits for drives, by the number of the request. */
@@ -143,7 +147,7 @@ export class EvidenceClient {
     this.line = line;
   }
 
-  private hear(message: FromWorker): void {
+  private hear(message: Said): void {
     switch (message.kind) {
       case 'ready':
         return;
@@ -169,9 +173,22 @@ export class EvidenceClient {
         return;
       case 'failed':
         return this.broke(message);
+      case 'gone':
+        return this.replace();
       default:
         return unreachable(message);
     }
+  }
+
+  /** Opens another line, and tells and asks on it what was told and asked before. */
+  private replace(): void {
+    if (this.replaced) return this.broke({ code: 'broke', detail: say('evidence.gone') });
+    this.replaced = true;
+    const { told } = this;
+    this.hangUp();
+    if (this.worth.peek().kind === 'working') return this.workOut();
+    if (told) this.open();
+    if (this.coach.peek().kind === 'thinking') this.line?.post({ kind: 'advise', id: ++this.lastId });
   }
 
   private broke({ code, detail }: EvidenceFailure): void {

@@ -3,15 +3,19 @@ import type { Debriefing } from './debriefing.ts';
 import { drivesOf } from './drivesOf.ts';
 import { EvidenceDesk } from './EvidenceDesk.ts';
 import { fetchDebriefing } from './fetchDebriefing.ts';
+import { type LifeQuestion, type LifeSign, showLife } from './life.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
 import { loadWeighing } from './weighing.ts';
 
 /** The little of a worker's own world that is used here; the program is otherwise typed for the page. */
 interface WorkerScope {
-  postMessage(message: FromWorker): void;
-  onmessage: ((event: MessageEvent<ToWorker>) => void) | null;
+  readonly name: string;
+  readonly navigator: { readonly locks?: LockManager };
+  postMessage(message: FromWorker | LifeSign): void;
+  onmessage: ((event: MessageEvent<ToWorker | LifeQuestion>) => void) | null;
 }
 const scope = self as unknown as WorkerScope;
+const alive = showLife(scope);
 
 let debriefing: Debriefing | null = null;
 const fetchedDebriefing = async (): Promise<Debriefing> => {
@@ -35,6 +39,7 @@ const desk = new EvidenceDesk({
 /** What is told after a question waits with it for what it is answered with, so that order is kept. */
 let waiting: ToWorker[] | null = null;
 scope.onmessage = ({ data }) => {
+  if (data.kind === 'alive?') return alive();
   if (data.kind === 'acted' && data.timed.action.kind !== 'accept-job') work();
   if (waiting !== null) {
     waiting.push(data);

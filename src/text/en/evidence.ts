@@ -8,6 +8,8 @@ export const evidence = {
       'The job is closed and its record is kept. Export it, and the command line grades it as the program would: npm run -s known-good -- grade FILE',
     again: 'Try again',
     reload: 'Reload',
+    /** The detail of what broke off where nothing said why. */
+    gone: 'it stopped without a word',
     /** Why it cannot be weighed, in a sentence that stands before one of the two below. */
     failures: {
       'no-worker': 'This browser did not start the part that weighs the evidence ({{detail}}).',

@@ -10,6 +10,7 @@ export const evidence = {
       'El trabajo está cerrado y su registro está guardado. Expórtelo, y la línea de comandos lo califica igual que el programa: npm run -s known-good -- grade FILE',
     again: 'Intentar otra vez',
     reload: 'Recargar',
+    gone: 'se detuvo sin decir por qué',
     /** Why it cannot be weighed, in a sentence that stands before one of the two below. */
     failures: {
       'no-worker': 'Este navegador no inició la parte que pesa la evidencia ({{detail}}).',

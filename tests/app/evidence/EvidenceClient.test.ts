@@ -222,3 +222,71 @@ describe('when the evidence cannot be weighed', () => {
     expect(lines.opened.length).toBe(1);
   });
 });
+
+describe('when who weighs the evidence is gone without a word', () => {
+  const GONE = { kind: 'gone' } as const;
+  const SENTENCE = { code: 'broke', detail: 'it stopped without a word' };
+
+  it('another is told the record as it stands, and nobody is bothered', () => {
+    const { desk, lines, failures, sitting } = onTheBench();
+    desk.logReading();
+    lines.newest.say(GONE);
+    expect(lines.opened.length).toBe(2);
+    expect(lines.newest.told).toEqual([expect.objectContaining({ kind: 'open', record: sitting.record() })]);
+    desk.logReading();
+    expect(lines.kinds).toEqual(['open', 'acted']);
+    expect(failures).toEqual([]);
+  });
+
+  it('the coach is asked once more what he was asked', () => {
+    const { desk, lines } = onTheBench();
+    desk.askCoach('test');
+    const late = lines.asked;
+    lines.newest.say(GONE);
+    expect(lines.kinds).toEqual(['open', 'advise']);
+    lines.newest.say({ kind: 'advice', id: late, advice: ADVICE });
+    expect(desk.coach.value).toEqual({ kind: 'thinking', depth: 'test' });
+    lines.newest.say({ kind: 'advice', id: lines.asked, advice: ADVICE });
+    expect(desk.coach.value).toMatchObject({ kind: 'says', depth: 'test' });
+  });
+
+  it('so is what the closed job was worth', () => {
+    const { desk, lines } = onTheBench();
+    desk.act({ kind: 'give-verdict', item: 'unit', mode: null, cites: [] });
+    desk.act({ kind: 'close-job' });
+    lines.newest.say(GONE);
+    expect(lines.kinds).toEqual(['open', 'debrief']);
+    lines.newest.say({ kind: 'debriefed', id: lines.asked, result: { ok: true, value: FACTS } });
+    expect(desk.facts.value).toBe(FACTS);
+  });
+
+  it('the second time it is said, and the next question opens another', () => {
+    const { desk, lines, failures } = onTheBench();
+    lines.newest.say(GONE);
+    desk.askCoach('question');
+    lines.newest.say(GONE);
+    expect(failures).toEqual([SENTENCE]);
+    expect(desk.coach.value).toEqual({ kind: 'silent' });
+    expect(lines.opened.length).toBe(2);
+    desk.askCoach('question');
+    expect(lines.opened.length).toBe(3);
+  });
+
+  it('the second time the debrief says it', () => {
+    const { desk, evidence, lines, failures } = onTheBench();
+    desk.act({ kind: 'give-verdict', item: 'unit', mode: null, cites: [] });
+    desk.act({ kind: 'close-job' });
+    lines.newest.say(GONE);
+    lines.newest.say(GONE);
+    expect(evidence.worth.value).toEqual({ kind: 'failed', failure: SENTENCE });
+    expect(failures).toEqual([]);
+  });
+
+  it('a drive that it was asked for is driven on the page', async () => {
+    const { desk, lines } = onTheBench();
+    const back = desk.roadTest(1);
+    lines.newest.say(GONE);
+    expect(await back).toBeNull();
+    expect(desk.observation.value.lastDrive?.cycles.length).toBe(1);
+  });
+});

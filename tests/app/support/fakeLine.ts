@@ -1,9 +1,9 @@
-import type { EvidenceLine, OpenLine } from '../../../src/app/evidence/EvidenceLine.ts';
-import type { FromWorker, ToWorker } from '../../../src/app/evidence/messages.ts';
+import type { EvidenceLine, OpenLine, Said } from '../../../src/app/evidence/EvidenceLine.ts';
+import type { ToWorker } from '../../../src/app/evidence/messages.ts';
 
 /** Lines that go to the test: what was told on each, and a way to answer on it. */
 export class FakeLines {
-  readonly opened: { readonly told: ToWorker[]; hung: boolean; say(message: FromWorker): void }[] = [];
+  readonly opened: { readonly told: ToWorker[]; hung: boolean; say(message: Said): void }[] = [];
 
   readonly open: OpenLine = (hear): EvidenceLine => {
     const line = { told: [] as ToWorker[], hung: false, say: hear };
