@@ -9,6 +9,8 @@ interface Word {
 const CHANNEL = 'known-good-claims';
 /** A page that holds a claim answers within this, even one behind others. */
 const ANSWER_MS = 400;
+/** It is waited for in so many steps: a page that was held up for longer hears what came meanwhile before it counts on. */
+const STEPS = 8;
 
 /**
  * A claim among the pages of one browser without its locks: whoever wants it asks, and takes it when nobody answers. Gives a
@@ -32,7 +34,9 @@ export async function askAround(claim: string, patienceMs: number): Promise<(() 
   for (let i = 0; i < tries && !mine; i++) {
     answered = false;
     say('who-has-it');
-    await new Promise((resolve) => setTimeout(resolve, ANSWER_MS));
+    for (let step = 0; step < STEPS; step++) {
+      await new Promise((resolve) => setTimeout(resolve, ANSWER_MS / STEPS));
+    }
     mine = !answered;
   }
   if (mine) return () => channel.close();
