@@ -84,6 +84,35 @@ test('the debrief gives its reasons, and the job is seen again from inside, by k
   info.annotations.push({ type: 'record', description: await tasks.tell('replay') });
 });
 
+/** Every word of a debrief whose replay stands, and every name of what is drawn in it. */
+async function wordsOf(page: Page): Promise<readonly string[]> {
+  await expect(page.getByRole('img', { name: /^Cut-away of the unit/ })).toBeVisible({ timeout: 30_000 });
+  await expect(page.locator('.replay-instruments')).toContainText('V');
+  return page.getByRole('main').evaluate((main) => {
+    const words: string[] = [];
+    for (const element of main.querySelectorAll('*')) {
+      for (const name of ['aria-label', 'aria-valuetext'])
+        if (element.hasAttribute(name)) words.push(`${name}: ${element.getAttribute(name)}`);
+      for (const node of element.childNodes)
+        if (node.nodeType === Node.TEXT_NODE && node.nodeValue?.trim()) words.push(node.nodeValue.trim());
+    }
+    return words;
+  });
+}
+
+test('a debrief that is read again says word for word what it said when the job was closed', async ({
+  page,
+}) => {
+  await sitToTheDebrief(page);
+  const closed = await wordsOf(page);
+  expect(closed.length).toBeGreaterThan(100);
+  await page.getByRole('button', { name: 'Back to the job board' }).first().click();
+  // Nothing of it is left in the page: it is read from what the browser keeps.
+  await page.reload();
+  await page.getByRole('button', { name: 'Read the debrief' }).click();
+  expect(await wordsOf(page)).toEqual(closed);
+});
+
 test('the debrief fits a narrow screen, and a job left behind leaves no worker', async ({ page }) => {
   await sitToTheDebrief(page);
   await page.setViewportSize({ width: 360, height: 780 });
