@@ -37,7 +37,15 @@ const FORMS: Readonly<Record<string, string>> = {
   slug: 'small letters, digits and single hyphens, as in torn-hose-2',
   'trouble-code':
     'a letter P, B, C or U and four hexadecimal digits, in quotes where YAML would read a number: "P0456"',
-  control: 'plain text without control characters',
+};
+
+const KINDS: Readonly<Record<string, string>> = {
+  string: 'text',
+  number: 'a number',
+  int: 'a whole number',
+  boolean: 'true or false',
+  array: 'a list',
+  object: 'a group of keys',
 };
 
 /** One problem of a scenario file as `file:line:column: what is wrong; the fix`. */
@@ -50,6 +58,8 @@ function scenarioProblemText({ code, values }: ScenarioProblem): string {
   switch (code) {
     case 'too-large':
       return `the file has ${values.bytes} bytes. Keep it below ${values.limit}.`;
+    case 'not-text':
+      return 'this is not text in UTF-8. Save the file as plain text, in UTF-8.';
     case 'yaml-syntax':
       return `this is not YAML (${values.detail}). Check quotes, colons and indents here and on the line above.`;
     case 'nested-too-deep':
@@ -60,6 +70,22 @@ function scenarioProblemText({ code, values }: ScenarioProblem): string {
       return 'anchors (&) and aliases (*) are not allowed. Write the text out, or quote it if it begins with & or *.';
     case 'tag-not-allowed':
       return 'tags (!) are not allowed. Remove it, or quote the text if it begins with an exclamation mark.';
+    case 'directive-not-allowed':
+      return 'lines that begin with % are not allowed. Remove it, or quote the text.';
+    case 'key-not-a-word':
+      return 'a key must be one plain word before a colon. Write one, or quote the text if this was to be text.';
+    case 'hidden-character':
+      return `a character stands here that does not show (${values.character}). Delete it, or type the text anew.`;
+    case 'unreadable-character':
+      return 'a character here was lost (U+FFFD). Type it anew, and save the file as UTF-8.';
+    case 'format-missing':
+      return `the file does not say its format. Add "format: ${values.newest}".`;
+    case 'format-newer':
+      return `this file is of format ${values.found}, and this version of the program reads up to format ${values.newest}. Use a version that reads format ${values.found}.`;
+    case 'format-unknown':
+      return values.oldest === values.newest
+        ? `there is no such format. Write "format: ${values.newest}".`
+        : `there is no such format. Write a number from ${values.oldest} to ${values.newest}; a new file has "format: ${values.newest}".`;
     case 'duplicate-key':
       return `the key "${values.key}" stands twice. Remove one of the two.`;
     case 'not-a-map':
@@ -69,9 +95,11 @@ function scenarioProblemText({ code, values }: ScenarioProblem): string {
     case 'missing-key':
       return `the key "${values.key}" is missing. Add it.`;
     case 'wrong-type':
-      return `found ${values.found}, but a ${values.expected} belongs here. ${values.expected === 'string' ? 'Put text in quotes.' : 'Change it.'}`;
+      return `found ${values.found}, but ${KINDS[String(values.expected)] ?? values.expected} belongs here. ${values.expected === 'string' ? 'Put text in quotes.' : 'Change it.'}`;
     case 'not-finite':
       return `${values.found} is not a number to work with. Write a plain number.`;
+    case 'number-not-plain':
+      return `${values.found} is read differently by different programs. Write a plain decimal number, without a zero ahead.`;
     case 'not-one-of':
       return `"${values.found}" is none of the words for this place. Use one of: ${values.allowed}.`;
     case 'number-too-small':
@@ -116,6 +144,8 @@ function scenarioProblemText({ code, values }: ScenarioProblem): string {
       return `a job of mode "${values.mode}" has no steps. Remove "walkthrough:", or make the mode walkthrough or introduction.`;
     case 'duplicate-step':
       return `two steps have the id "${values.id}". Give one of them another.`;
+    case 'more-problems':
+      return `there are ${values.count} more problems. Mend these first.`;
     default:
       return unreachable(code);
   }

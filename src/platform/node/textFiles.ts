@@ -15,8 +15,10 @@ const MAX_BYTES = 16 * 1024 * 1024;
 /** Reads a UTF-8 text file. */
 export function readText(path: string): Result<string, FileProblem> {
   try {
-    const { size } = statSync(path);
-    if (size > MAX_BYTES) return err('file-too-large');
+    const file = statSync(path);
+    // A device or a pipe says that it has no size, and need never end.
+    if (!file.isFile()) return err('file-not-readable');
+    if (file.size > MAX_BYTES) return err('file-too-large');
     const bytes = readFileSync(path);
     return ok(new TextDecoder('utf-8', { fatal: true }).decode(bytes));
   } catch (cause) {

@@ -1,17 +1,26 @@
 /** What can be wrong with a scenario file. Each code has a sentence, with its fix, in `text`. */
 export const SCENARIO_PROBLEMS = [
   'too-large',
+  'not-text',
   'yaml-syntax',
   'nested-too-deep',
   'several-documents',
   'alias-not-allowed',
   'tag-not-allowed',
+  'directive-not-allowed',
+  'key-not-a-word',
   'duplicate-key',
+  'hidden-character',
+  'unreadable-character',
   'not-a-map',
+  'format-missing',
+  'format-newer',
+  'format-unknown',
   'unknown-key',
   'missing-key',
   'wrong-type',
   'not-finite',
+  'number-not-plain',
   'not-one-of',
   'number-too-small',
   'number-too-large',
@@ -34,6 +43,7 @@ export const SCENARIO_PROBLEMS = [
   'steps-missing',
   'steps-not-allowed',
   'duplicate-step',
+  'more-problems',
 ] as const;
 export type ScenarioProblemCode = (typeof SCENARIO_PROBLEMS)[number];
 

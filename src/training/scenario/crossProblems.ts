@@ -1,6 +1,6 @@
 import { FAULTS, faultById, isRootCause } from '../../sim/faults/catalogue.ts';
-import type { YamlPlaces } from './readYaml.ts';
 import type { ScenarioProblem } from './ScenarioProblem.ts';
+import type { YamlPlaces } from './YamlPlaces.ts';
 
 /**
  * What one field says against another, and against the fault catalogue. Works on the raw content, so that these

@@ -1,135 +1,128 @@
-import {
-  type Document,
-  isAlias,
-  isMap,
-  isPair,
-  isScalar,
-  LineCounter,
-  type Node,
-  parseAllDocuments,
-  visit,
-} from 'yaml';
-import type { ScenarioProblem, ScenarioProblemCode } from './ScenarioProblem.ts';
+import { type Document, isAlias, isMap, isScalar, LineCounter, parseAllDocuments, visit } from 'yaml';
+import { hiddenCharacters, hiddenInFile } from './hiddenCharacters.ts';
+import type { ScenarioProblem } from './ScenarioProblem.ts';
+import { YamlPlaces } from './YamlPlaces.ts';
+import { tokenTrouble } from './yamlTokens.ts';
 
 /** A scenario is a page or two of text; a quarter of a mebibyte is room for any honest one. */
 export const MAX_SCENARIO_BYTES = 256 * 1024;
 
-/** Places in the text, by path. */
-export interface YamlPlaces {
-  /** Problem at the value (or, with `key`, at that key of the mapping) that stands at `path`. */
-  problem(
-    code: ScenarioProblemCode,
-    path: readonly (string | number)[],
-    values?: Readonly<Record<string, string | number>>,
-    key?: string,
-  ): ScenarioProblem;
-}
-
 export interface YamlReading {
-  /** Plain values, or undefined when the text could not be read at all. */
-  readonly content: unknown;
+  /** Null when the text could not be read at all. */
+  readonly document: Document | null;
   readonly places: YamlPlaces;
   readonly problems: readonly ScenarioProblem[];
 }
 
 /** Reads one YAML 1.2 document without aliases, anchors or tags of its own; says where each thing stands. */
 export function readYaml(text: string, file: string): YamlReading {
-  const at = (
-    code: ScenarioProblemCode,
-    offset: number,
-    values: ScenarioProblem['values'] = {},
-  ): ScenarioProblem => {
-    const place = offset > 0 ? lines.linePos(offset) : { line: 1, col: 1 };
-    return { code, file, line: Math.max(place.line, 1), column: Math.max(place.col, 1), path: '', values };
-  };
   const lines = new LineCounter();
-  const nowhere: YamlPlaces = {
-    problem: (code, path, values = {}) => ({ ...at(code, 0, values), path: pathText(path) }),
-  };
+  const places = new YamlPlaces(file, lines);
+  const refused = (problem: ScenarioProblem): YamlReading => ({
+    document: null,
+    places,
+    problems: [problem],
+  });
 
   const bytes = utf8Bytes(text);
-  if (bytes > MAX_SCENARIO_BYTES) {
-    const problem = at('too-large', 0, { bytes, limit: MAX_SCENARIO_BYTES });
-    return { content: undefined, places: nowhere, problems: [problem] };
-  }
-  let documents: readonly Document[];
-  try {
-    const parsed = parseAllDocuments(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: true });
-    documents = Array.isArray(parsed) ? parsed : [];
-  } catch {
-    // The parser walks nested collections by recursion, so a hostile depth ends as an overflow of its stack.
-    return { content: undefined, places: nowhere, problems: [at('nested-too-deep', 0)] };
-  }
-  const document = documents[0];
-  if (document === undefined) return { content: undefined, places: nowhere, problems: [at('not-a-map', 0)] };
+  if (bytes > MAX_SCENARIO_BYTES)
+    return refused(places.at('too-large', 0, { bytes, limit: MAX_SCENARIO_BYTES }));
+  countLines(text, lines);
+  const nothing = text.indexOf('\u0000');
+  if (nothing >= 0) return refused(places.at('not-text', nothing));
+  const trouble = tokenTrouble(text);
+  if (trouble !== null) return refused(places.at(trouble.code, trouble.offset));
+  const [document, second] = documentsOf(text);
+  if (document === undefined) return refused(places.at('not-a-map', 0));
 
-  const problems: ScenarioProblem[] = [];
-  const second = documents[1];
-  if (second !== undefined) problems.push(at('several-documents', second.range?.[0] ?? 0));
+  const problems = hiddenInFile(text).map(({ offset, name }) => hiddenProblem(places, offset, name));
+  if (second !== undefined) problems.push(places.at('several-documents', second.range?.[0] ?? 0));
   for (const error of [...document.errors, ...document.warnings]) {
-    if (error.code === 'DUPLICATE_KEY')
-      problems.push(at('duplicate-key', error.pos[0], { key: wordAt(text, error.pos[0]) }));
-    else if (error.code === 'TAG_RESOLVE_FAILED') problems.push(at('tag-not-allowed', error.pos[0]));
-    else problems.push(at('yaml-syntax', error.pos[0], { detail: firstLine(error.message) }));
+    if (error.code === 'TAG_RESOLVE_FAILED') problems.push(places.at('tag-not-allowed', error.pos[0]));
+    else problems.push(places.at('yaml-syntax', error.pos[0], { detail: firstLine(error.message) }));
   }
+  problems.push(...nodeProblems(document, text, places));
+  places.lookIn(document);
+  return {
+    document: problems.every(({ code }) => STILL_READ.includes(code)) ? document : null,
+    places,
+    problems,
+  };
+}
+
+/** With these alone the content is plain enough to be looked at for more. */
+const STILL_READ: readonly ScenarioProblem['code'][] = [
+  'duplicate-key',
+  'not-finite',
+  'number-not-plain',
+  'hidden-character',
+  'unreadable-character',
+];
+
+function documentsOf(text: string): readonly Document[] {
+  // Keys that stand twice are looked for below: the parser would compare each with each.
+  const parsed = parseAllDocuments(text, { prettyErrors: false, uniqueKeys: false });
+  return Array.isArray(parsed) ? parsed : [];
+}
+
+function nodeProblems(document: Document, text: string, places: YamlPlaces): readonly ScenarioProblem[] {
+  const problems: ScenarioProblem[] = [];
   visit(document, {
     Node: (_key, node) => {
-      const offset = node.range?.[0] ?? 0;
-      if (isAlias(node) || node.anchor !== undefined) problems.push(at('alias-not-allowed', offset));
-      else if (isScalar(node) && typeof node.value === 'number' && !Number.isFinite(node.value)) {
-        problems.push(at('not-finite', offset, { found: node.source ?? '' }));
-      } else if (node.tag !== undefined && !node.tag.startsWith('tag:yaml.org,2002:')) {
-        problems.push(at('tag-not-allowed', offset));
+      const [from, to] = node.range ?? [0, 0];
+      if (isAlias(node) || node.anchor !== undefined) problems.push(places.at('alias-not-allowed', from));
+      else if (node.tag !== undefined && !node.tag.startsWith('tag:yaml.org,2002:')) {
+        problems.push(places.at('tag-not-allowed', from));
+      } else if (isMap(node)) problems.push(...keyProblems(node, places));
+      else if (isScalar(node) && typeof node.value === 'number') {
+        const found = (node.source ?? '').slice(0, 60);
+        if (!Number.isFinite(node.value)) problems.push(places.at('not-finite', from, { found }));
+        else if (/^[-+]?0[0-9xob]/i.test(found))
+          problems.push(places.at('number-not-plain', from, { found }));
+        // No figure of a scenario means anything by being less than nothing by nothing.
+        else if (node.value === 0) node.value = 0;
+      } else if (isScalar(node) && typeof node.value === 'string') {
+        // Those that stand in the text as they are have been told.
+        const [hidden] = hiddenCharacters(node.value);
+        if (hidden !== undefined && hiddenCharacters(text.slice(from, to)).length === 0) {
+          problems.push(hiddenProblem(places, from, hidden.name));
+        }
       }
     },
   });
-  const fatal = problems.some((problem) => problem.code !== 'duplicate-key' && problem.code !== 'not-finite');
-  const places = placesOf(document, at);
-  if (fatal) return { content: undefined, places, problems };
-  return { content: document.toJS({ maxAliasCount: 0 }) as unknown, places, problems };
+  return problems;
 }
 
-function placesOf(
-  document: Document,
-  at: (code: ScenarioProblemCode, offset: number, values?: ScenarioProblem['values']) => ScenarioProblem,
-): YamlPlaces {
-  return {
-    problem: (code, path, values = {}, key) => {
-      const node = nearestNode(document, path);
-      let offset = node?.range?.[0] ?? 0;
-      if (key !== undefined && isMap(node)) {
-        const pair = node.items.find(
-          (item) => isPair(item) && isScalar(item.key) && String(item.key.value) === key,
-        );
-        if (pair !== undefined && isScalar(pair.key)) offset = pair.key.range?.[0] ?? offset;
-      }
-      return { ...at(code, offset, values), path: pathText(key === undefined ? path : [...path, key]) };
-    },
-  };
-}
-
-/** The node at a path, or the closest one above it that exists. */
-function nearestNode(document: Document, path: readonly (string | number)[]): Node | null {
-  for (let length = path.length; length > 0; length--) {
-    const node = document.getIn(path.slice(0, length), true) as Node | undefined;
-    if (node?.range) return node;
+function keyProblems(
+  map: { readonly items: readonly { readonly key: unknown }[] },
+  places: YamlPlaces,
+): ScenarioProblem[] {
+  const problems: ScenarioProblem[] = [];
+  const seen = new Set<string>();
+  for (const { key } of map.items) {
+    const node = key as { readonly range?: readonly number[] } | null;
+    const offset = node?.range?.[0] ?? 0;
+    if (!isScalar(key) || key.value === null) problems.push(places.at('key-not-a-word', offset));
+    else if (seen.has(String(key.value))) {
+      problems.push(places.at('duplicate-key', offset, { key: String(key.value).slice(0, 60) }));
+    } else seen.add(String(key.value));
   }
-  return document.contents;
+  return problems;
 }
 
-function pathText(path: readonly (string | number)[]): string {
-  return path.reduce<string>(
-    (text, part) => (typeof part === 'number' ? `${text}[${part}]` : text === '' ? part : `${text}.${part}`),
-    '',
-  );
+function hiddenProblem(places: YamlPlaces, offset: number, character: string): ScenarioProblem {
+  return character === 'U+FFFD'
+    ? places.at('unreadable-character', offset)
+    : places.at('hidden-character', offset, { character });
+}
+
+function countLines(text: string, lines: LineCounter): void {
+  lines.addNewLine(0);
+  for (let at = text.indexOf('\n'); at >= 0; at = text.indexOf('\n', at + 1)) lines.addNewLine(at + 1);
 }
 
 function firstLine(message: string): string {
-  return message.split('\n', 1)[0] ?? '';
-}
-
-function wordAt(text: string, offset: number): string {
-  return /^[^\s:]{1,60}/.exec(text.slice(offset, offset + 60))?.[0] ?? '';
+  return (message.split('\n', 1)[0] ?? '').slice(0, 200);
 }
 
 /** Length of the text in UTF-8, bytes. */

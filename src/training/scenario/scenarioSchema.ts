@@ -1,17 +1,12 @@
 import { z } from 'zod';
 import { FAULTS, isRootCause } from '../../sim/faults/catalogue.ts';
 import { doneConditionSchema } from './DoneCondition.ts';
+import { PLAIN_TEXT } from './hiddenCharacters.ts';
 import { SITTING_MODES } from './modes.ts';
 import { RULE_IDS } from './ruleIds.ts';
 
-/** Text without control characters (a line break and a tab are let through). */
-const text = (limit: number) =>
-  z
-    .string()
-    .min(1)
-    .max(limit)
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is refused
-    .regex(/^[^\u0000-\u0008\u000b-\u001f\u007f]*$/u, { error: 'control' });
+/** Text in which every character shows. That one does not is told where the text is read, by its own place. */
+const text = (limit: number) => z.string().min(1).max(limit).regex(PLAIN_TEXT, { error: 'plain' });
 const slug = z
   .string()
   .max(60)

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
-import type { YamlPlaces } from './readYaml.ts';
 import type { ScenarioProblem } from './ScenarioProblem.ts';
+import type { YamlPlaces } from './YamlPlaces.ts';
 
 /** Turns what the schema found into problems with a place. */
 export function schemaProblems(
@@ -49,6 +49,8 @@ export function schemaProblems(
           places.problem('number-too-large', path, { most: Number(issue.maximum), found: describe(found) }),
         ];
       case 'invalid_format':
+        // A hidden character has been reported already, with its place.
+        if (issue.message === 'plain') return [];
         return [places.problem('bad-form', path, { form: issue.message, found: describe(found) })];
       case 'custom':
         // Keys that are unknown were taken out before this check; they have a problem of their own.
