@@ -1,14 +1,17 @@
 import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, type Page, type TestInfo, test } from '@playwright/test';
 import { parse } from 'yaml';
 import { filesOfBuild } from '../../src/platform/node/offline/filesOfBuild.ts';
 import { OFFLINE_WORKER } from '../../src/platform/node/offline/writeOfflineWorker.ts';
 import { jobSentences } from '../../src/text/es/jobs.ts';
+import { axeFindings, DRESSES, LIGHT } from './support/axe.ts';
 import { anotherVersion, BUILT } from './support/builds.ts';
 import { place } from './support/Hands.ts';
+import { layoutFaults } from './support/layoutFaults.ts';
 import { PlainServer } from './support/PlainServer.ts';
 import { PointerHands } from './support/PointerHands.ts';
+import { takeShot } from './support/shot.ts';
 import { takeTheJob } from './support/takeTheJob.ts';
 
 test.use({ serviceWorkers: 'allow' });
@@ -41,6 +44,27 @@ async function mark(page: Page): Promise<void> {
 
 function marked(page: Page): Promise<boolean> {
   return page.evaluate(() => 'marked' in window);
+}
+
+/** Looks at a page with a notice on it, in every dress, wide and narrow. Of a narrow bench only at the notice: its places have a test of their own. */
+async function lookAt(page: Page, info: TestInfo, name: string, screen: 'board' | 'bench'): Promise<void> {
+  for (const width of [1280, 360]) {
+    await page.setViewportSize({ width, height: 800 });
+    for (const { name: dress, media } of [{ name: 'light', media: LIGHT }, ...DRESSES]) {
+      // Without motion colours stand at once.
+      await page.emulateMedia({ ...media, reducedMotion: 'reduce' });
+      await page.evaluate(
+        () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+      );
+      const what = `${name}, ${width}, ${dress}`;
+      const within = screen === 'bench' && width < 1280 ? '.newer-version' : null;
+      expect.soft(await axeFindings(page, null, within), what).toEqual([]);
+      expect.soft(await layoutFaults(page), what).toEqual([]);
+      await takeShot(page, info, what.replace(/[ ,]+/g, '-'));
+    }
+  }
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await page.emulateMedia(LIGHT);
 }
 
 test('the list in the worker is the build, file by file, and nothing else', () => {
@@ -240,6 +264,35 @@ test.describe('a new version', () => {
     await other.getByRole('button', { name: 'Recargar' }).click();
     await expect.poll(() => versionOf(other), { timeout: 20_000 }).toBe('another');
     await expect.poll(() => other.evaluate(() => caches.keys()), { timeout: 20_000 }).toHaveLength(1);
+  });
+
+  test('is told so that everybody can read it, and so is that the program is kept', async ({
+    page,
+    context,
+  }, info) => {
+    test.setTimeout(240_000);
+    await firstVisit(page);
+    const kept = page.locator('.kept-line');
+    await kept.scrollIntoViewIfNeeded();
+    await lookAt(page, info, 'kept', 'board');
+    const other = await context.newPage();
+    await other.goto(`${server.address}?render=canvas`);
+    await other.getByRole('button', { name: /Ready by Friday/ }).click();
+    await takeTheJob(other, new PointerHands(other));
+
+    server.folder = another;
+    await page.reload();
+    await expect(page.getByText(READY)).toBeVisible({ timeout: 30_000 });
+    await lookAt(page, info, 'offered', 'board');
+    await expect(other.getByText(/It will be offered on the job board/)).toBeVisible();
+    await lookAt(other, info, 'later', 'bench');
+    await page.getByRole('button', { name: 'Use the new version' }).click();
+    await expect(page.getByText(/A job is open in another page/)).toBeVisible({ timeout: 20_000 });
+    await lookAt(page, info, 'job-elsewhere', 'board');
+    await other.getByRole('button', { name: /Back to the job board/ }).click();
+    await page.getByRole('button', { name: 'Use the new version' }).click();
+    await expect(other.getByText(/put in from another page/)).toBeVisible({ timeout: 20_000 });
+    await lookAt(other, info, 'taken-elsewhere', 'board');
   });
 
   test('that is only half in place is not taken', async ({ page }) => {

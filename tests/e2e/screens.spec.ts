@@ -1,48 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { Page } from '@playwright/test';
+import { axeFindings, COLOUR_RULES, DRESSES, LIGHT } from './support/axe.ts';
 import { everyScreen, guidedScreens, type Look } from './support/everyScreen.ts';
 import { expectReadable } from './support/readable.ts';
 import { expect, test } from './support/test.ts';
 import { wordsOf } from './support/words.ts';
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-
-/** WCAG 2.0 to 2.2, levels A and AA, and what axe calls best practice. */
-const ALL_TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-/** Rules whose answer may be another in another dress of the same page. */
-const COLOUR_RULES = ['color-contrast', 'link-in-text-block'];
-
-interface Finding {
-  readonly id: string;
-  readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[];
-}
-
-interface Axe {
-  run(where: Document, how: object): Promise<{ violations: Finding[]; passes: Finding[] }>;
-}
-
-/** What axe finds wrong on the page as it stands, one line for each place. */
-async function findings(page: Page, rules: readonly string[] | null = null): Promise<string[]> {
-  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(AXE);
-  const violations = await page.evaluate(
-    async ({ rules, tags }) => {
-      const { axe } = globalThis as unknown as { axe: Axe };
-      const runOnly = rules === null ? { type: 'tag', values: tags } : { type: 'rule', values: rules };
-      return (await axe.run(document, { runOnly, resultTypes: ['violations'] })).violations;
-    },
-    { rules, tags: ALL_TAGS },
-  );
-  return violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ html, failureSummary = '' }) => `${id}: ${html} ${failureSummary.replace(/\s+/g, ' ')}`),
-  );
-}
-
-const DRESSES = [
-  { name: 'dark', media: { colorScheme: 'dark', contrast: 'no-preference' } },
-  { name: 'high contrast', media: { colorScheme: 'light', contrast: 'more' } },
-] as const;
-const LIGHT = { colorScheme: 'light', contrast: 'no-preference' } as const;
 
 test('on no screen axe finds anything, light, dark and in high contrast, and every screen is read narrow, spaced and large', async ({
   page,
@@ -53,13 +13,13 @@ test('on no screen axe finds anything, light, dark and in high contrast, and eve
   await page.goto('./?render=canvas');
   const look: Look = async (name) => {
     looks += 1;
-    expect.soft(await findings(page), name).toEqual([]);
+    expect.soft(await axeFindings(page), name).toEqual([]);
     for (const dress of DRESSES) {
       await page.emulateMedia(dress.media);
       await page.evaluate(
         () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
       );
-      expect.soft(await findings(page, COLOUR_RULES), `${name}, ${dress.name}`).toEqual([]);
+      expect.soft(await axeFindings(page, COLOUR_RULES), `${name}, ${dress.name}`).toEqual([]);
     }
     await page.emulateMedia(LIGHT);
     await expectReadable(page, name);
@@ -78,7 +38,7 @@ test.describe('in Spanish', () => {
     await page.goto('./?render=canvas');
     await expect(page.locator('html')).toHaveAttribute('lang', 'es-US');
     const look: Look = async (name) => {
-      expect.soft(await findings(page), name).toEqual([]);
+      expect.soft(await axeFindings(page), name).toEqual([]);
       await expectReadable(page, name);
     };
     await everyScreen(page, wordsOf('es'), look);
@@ -96,7 +56,7 @@ test('axe can find: a picture without words, and grey on grey', async ({ page })
     document.body.append(picture);
     document.documentElement.style.setProperty('--kg-ink-soft', '#A8A8A8');
   });
-  const found = await findings(page);
+  const found = await axeFindings(page);
   expect(found.some((finding) => finding.startsWith('image-alt'))).toBe(true);
   expect(found.some((finding) => finding.startsWith('color-contrast'))).toBe(true);
 });
