@@ -51,7 +51,13 @@ const KINDS: Readonly<Record<string, string>> = {
 /** One problem of a scenario file as `file:line:column: what is wrong; the fix`. */
 export function scenarioProblemLine(problem: ScenarioProblem): string {
   const place = `${problem.file}:${problem.line}:${problem.column}`;
-  return `${place}: ${problem.path === '' ? '' : `${problem.path}: `}${scenarioProblemText(problem)}`;
+  const line = `${place}: ${problem.path === '' ? '' : `${problem.path}: `}${scenarioProblemText(problem)}`;
+  return line.replaceAll(/[\p{C}\p{Zl}\p{Zp}]/gu, shown);
+}
+
+/** Stands for a character that would not show, or that would steer the terminal. */
+function shown(character: string): string {
+  return `<U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}>`;
 }
 
 function scenarioProblemText({ code, values }: ScenarioProblem): string {
@@ -64,6 +70,8 @@ function scenarioProblemText({ code, values }: ScenarioProblem): string {
       return `this is not YAML (${values.detail}). Check quotes, colons and indents here and on the line above.`;
     case 'nested-too-deep':
       return 'this is nested far too deep. A scenario needs five levels at most.';
+    case 'brackets-closed':
+      return 'brackets are closed here that were never opened. Remove them, or quote the text.';
     case 'several-documents':
       return 'a second document begins here. Keep one scenario in a file; remove the line "---".';
     case 'alias-not-allowed':
@@ -230,7 +238,7 @@ const FILE_PROBLEMS: Readonly<Record<string, string>> = {
   'file-not-found': 'there is no such file. Check the path.',
   'file-not-readable': 'this cannot be read or written. Check that it is a file and that you may use it.',
   'file-not-text': 'this is not UTF-8 text. Save it as UTF-8.',
-  'file-too-large': 'this file is too large for what it should be.',
+  'file-too-large': 'this file is too large for what it should be. Check that it is the right one.',
   'not-a-folder': 'there is no such folder. Check the path.',
 };
 

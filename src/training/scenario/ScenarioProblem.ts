@@ -4,6 +4,7 @@ export const SCENARIO_PROBLEMS = [
   'not-text',
   'yaml-syntax',
   'nested-too-deep',
+  'brackets-closed',
   'several-documents',
   'alias-not-allowed',
   'tag-not-allowed',

@@ -71,7 +71,7 @@ function nodeProblems(document: Document, text: string, places: YamlPlaces): rea
     Node: (_key, node) => {
       const [from, to] = node.range ?? [0, 0];
       if (isAlias(node) || node.anchor !== undefined) problems.push(places.at('alias-not-allowed', from));
-      else if (node.tag !== undefined && !node.tag.startsWith('tag:yaml.org,2002:')) {
+      else if (node.tag !== undefined) {
         problems.push(places.at('tag-not-allowed', from));
       } else if (isMap(node)) problems.push(...keyProblems(node, places));
       else if (isScalar(node) && typeof node.value === 'number') {

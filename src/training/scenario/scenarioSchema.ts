@@ -6,7 +6,8 @@ import { SITTING_MODES } from './modes.ts';
 import { RULE_IDS } from './ruleIds.ts';
 
 /** Text in which every character shows. That one does not is told where the text is read, by its own place. */
-const text = (limit: number) => z.string().min(1).max(limit).regex(PLAIN_TEXT, { error: 'plain' });
+const text = (limit: number) =>
+  z.string().min(1).max(limit).regex(/\S/u, { error: 'blank' }).regex(PLAIN_TEXT, { error: 'plain' });
 const slug = z
   .string()
   .max(60)

@@ -51,6 +51,7 @@ export function schemaProblems(
       case 'invalid_format':
         // A hidden character has been reported already, with its place.
         if (issue.message === 'plain') return [];
+        if (issue.message === 'blank') return found === '' ? [] : [places.problem('text-empty', path)];
         return [places.problem('bad-form', path, { form: issue.message, found: describe(found) })];
       case 'custom':
         // Keys that are unknown were taken out before this check; they have a problem of their own.

@@ -4,7 +4,7 @@ import { CST, Lexer } from 'yaml';
 export const DEEPEST = 24;
 
 export interface TokenTrouble {
-  readonly code: 'nested-too-deep' | 'directive-not-allowed';
+  readonly code: 'nested-too-deep' | 'directive-not-allowed' | 'brackets-closed';
   readonly offset: number;
 }
 
@@ -19,6 +19,7 @@ export function tokenTrouble(text: string): TokenTrouble | null {
   /** Columns at which the block collections around the present token begin. */
   let columns: number[] = [];
   let flow = 0;
+  let closedTooOften = 0;
   /** Values on this line: `a: b: c:` nests without a new column. */
   let values = 0;
   let offset = 0;
@@ -44,7 +45,10 @@ export function tokenTrouble(text: string): TokenTrouble | null {
         break;
       case 'flow-map-end':
       case 'flow-seq-end':
-        flow = Math.max(0, flow - 1);
+        if (flow > 0) flow--;
+        else closedTooOften++;
+        // The parser would take the longer over each, the more there are.
+        if (closedTooOften > DEEPEST) return { code: 'brackets-closed', offset };
         break;
       case 'map-value-ind':
         if (flow === 0) values++;
