@@ -21,20 +21,16 @@ import type {
 import type { SittingRecord } from '../training/sitting/SittingRecord.ts';
 import type { SittingView } from '../training/sitting/SittingView.ts';
 import { MOST_STEADY_TICKS } from '../training/sitting/waitSteady.ts';
-import { StrokeQueue } from '../ui/interaction/StrokeQueue.ts';
 import type { Touch } from '../ui/interaction/Touch.ts';
-import { UndoHistory } from '../ui/interaction/UndoHistory.ts';
 import type { BenchEvent, Caption, Desk } from '../ui/panels/Desk.ts';
 import type { EvidenceClient } from './evidence/EvidenceClient.ts';
-import { noteDone, undoneSentence } from './noteDone.ts';
+import { HandUndo } from './HandUndo.ts';
+import { PumpStrokes } from './PumpStrokes.ts';
 import { FOUND, SAID } from './saidActions.ts';
 
 /** How often the panels and the mirror are renewed while only time passes, ticks. */
 const PANEL_TICKS = TICKS_PER_SECOND / 10;
 const STRIP_TICKS = TICKS_PER_SECOND / 2;
-/** How often the handle is looked at while strokes are made that time would otherwise run over. */
-const STROKE_LOOK_TICKS = TICKS_PER_SECOND / 20;
-const MOST_LOOKS = 200;
 /** An event stands in the caption so long. */
 const EVENT_TICKS = 5 * TICKS_PER_SECOND;
 
@@ -75,10 +71,14 @@ export class SittingDesk implements Desk {
   readonly functionsKnown: Signal<boolean>;
   readonly caption = signal<Caption>({ id: 0, sentence: say('hand.begin'), tone: 'news' });
   readonly event = signal<BenchEvent | null>(null);
-  readonly undoNext: Signal<UndoHistory['next']>;
-  readonly undoWhy: Signal<UndoHistory['why']>;
-  private readonly history: UndoHistory;
-  private readonly strokes = new StrokeQueue();
+  readonly undoNext: HandUndo['next'];
+  readonly undoWhy: HandUndo['why'];
+  private readonly hand: HandUndo;
+  private readonly strokes = new PumpStrokes({
+    pump: () => this.now().handPump,
+    make: (depth) => this.doNow({ kind: 'stroke', depth }),
+    letPass: (ticks) => this.sitting.advanceTo(this.sitting.tick + ticks),
+  });
   private eventUntil = 0;
   private panelsAt = 0;
   private stripAt = 0;
@@ -103,9 +103,9 @@ export class SittingDesk implements Desk {
     this.verdict = signal(view.verdict);
     this.marks = signal(view.marks);
     this.renewed = signal(view.renewed);
-    this.history = new UndoHistory(view.phase === 'work-order' ? 'nothing-done' : 'loaded-again');
-    this.undoNext = signal(this.history.next);
-    this.undoWhy = signal(this.history.why);
+    this.hand = new HandUndo(view.phase === 'work-order' ? 'nothing-done' : 'loaded-again');
+    this.undoNext = this.hand.next;
+    this.undoWhy = this.hand.why;
     this.coach = evidence.coach;
     this.facts = evidence.facts;
     this.lastWords = sitting.lastWords();
@@ -113,12 +113,9 @@ export class SittingDesk implements Desk {
   }
 
   act(action: SittingAction): Refusal | SittingRefusal | null {
-    if (action.kind === 'stroke') {
-      this.strokes.ask(action.depth);
-      return this.strokeOn();
-    }
-    if (action.kind === 'pump-handle' || action.kind === 'release') this.strokes.clear();
-    if (JUMPS.has(action.kind)) this.finishStrokes();
+    if (action.kind === 'stroke') return this.strokes.ask(action.depth);
+    if (action.kind === 'pump-handle' || action.kind === 'release') this.strokes.drop();
+    if (JUMPS.has(action.kind)) this.strokes.finish();
     return this.doNow(action);
   }
 
@@ -131,8 +128,7 @@ export class SittingDesk implements Desk {
       if (action.kind !== 'pump-handle') this.say(say(`refusals.${done.error}`), 'refusal');
       return done.error;
     }
-    noteDone(this.history, action, before, this.now());
-    this.offerUndo();
+    this.hand.done(action, before, this.now());
     this.renew(true);
     if (SAID.has(action.kind)) this.say(`${capital(describeAction(action))}.`, 'news');
     if (FOUND.has(action.kind)) this.sayNewest();
@@ -144,13 +140,9 @@ export class SittingDesk implements Desk {
   }
 
   undo(): void {
-    if (this.strokes.length > 0) {
-      this.strokes.clear();
-      return this.say(say('undo.strokes'), 'news');
-    }
-    const undone = this.history.undo(this.now(), (action) => this.act(action));
-    this.offerUndo();
-    this.say(undoneSentence(undone), undone.kind === 'undone' ? 'news' : 'refusal');
+    if (this.strokes.drop()) return this.say(say('undo.strokes'), 'news');
+    const { sentence, tone } = this.hand.undo(this.now(), (action) => this.act(action));
+    this.say(sentence, tone);
   }
 
   async roadTest(cycles: number): Promise<Refusal | SittingRefusal | null> {
@@ -187,7 +179,7 @@ export class SittingDesk implements Desk {
     const { phase } = this.sitting.view();
     if (phase === 'work-order' || phase === 'closed' || this.driving) return;
     if (ticks > 0) this.sitting.advanceTo(this.sitting.tick + ticks);
-    this.strokeOn();
+    this.strokes.goOn();
     this.evidence.passed(this.sitting.tick);
     this.renew(false);
   }
@@ -247,27 +239,6 @@ export class SittingDesk implements Desk {
 
   exportRecord(): void {
     this.events.exportRecord(this.record());
-  }
-
-  /** Makes the next stroke that was asked for, once the handle is home. */
-  private strokeOn(): Refusal | SittingRefusal | null {
-    if (this.strokes.length === 0) return null;
-    const depth = this.strokes.next(this.now().handPump);
-    return depth === null ? null : this.doNow({ kind: 'stroke', depth });
-  }
-
-  /** What was asked for before time runs ahead is done before it does. */
-  private finishStrokes(): void {
-    for (let looks = 0; this.strokes.length > 0 && looks < MOST_LOOKS; looks++) {
-      this.sitting.advanceTo(this.sitting.tick + STROKE_LOOK_TICKS);
-      this.strokeOn();
-    }
-    this.strokes.clear();
-  }
-
-  private offerUndo(): void {
-    this.undoNext.value = this.history.next;
-    this.undoWhy.value = this.history.why;
   }
 
   private say(sentence: string, tone: Caption['tone']): void {

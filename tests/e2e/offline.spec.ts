@@ -60,6 +60,7 @@ async function lookAt(page: Page, info: TestInfo, name: string, screen: 'board' 
       const within = screen === 'bench' && width < 1280 ? '.newer-version' : null;
       expect.soft(await axeFindings(page, null, within), what).toEqual([]);
       expect.soft(await layoutFaults(page), what).toEqual([]);
+      await page.locator('.newer-version, .kept-line').first().scrollIntoViewIfNeeded();
       await takeShot(page, info, what.replace(/[ ,]+/g, '-'));
     }
   }
