@@ -108,6 +108,7 @@ export default defineConfig({
   test: {
     // No test is about how fast the machine is: a busy one gets its time.
     testTimeout: 120_000,
+    hookTimeout: 120_000,
     // Nobody works beside it: every core has its share.
     maxWorkers: '100%',
     // A test may say any sentence.
