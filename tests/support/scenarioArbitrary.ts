@@ -1,0 +1,227 @@
+import fc from 'fast-check';
+import { FAULTS, isRootCause } from '../../src/sim/faults/catalogue.ts';
+import { scenarioJsonSchema } from '../../src/training/scenario/jsonSchema.ts';
+import type { ScenarioFile } from '../../src/training/scenario/scenarioSchema.ts';
+
+interface SchemaNode {
+  readonly type?: string;
+  readonly const?: unknown;
+  readonly enum?: readonly unknown[];
+  readonly minimum?: number;
+  readonly maximum?: number;
+  readonly minLength?: number;
+  readonly maxLength?: number;
+  readonly pattern?: string;
+  readonly allOf?: readonly { readonly pattern: string }[];
+  readonly items?: SchemaNode;
+  readonly minItems?: number;
+  readonly maxItems?: number;
+  readonly properties?: Readonly<Record<string, SchemaNode>>;
+  readonly required?: readonly string[];
+  readonly minProperties?: number;
+}
+
+/** Texts that a writer of YAML must take care of. */
+const AWKWARD = [
+  ...[
+    'null',
+    'true',
+    '~',
+    '1e3',
+    '0x1F',
+    '012',
+    '2024-01-01',
+    '.nan',
+    '-',
+    '- a',
+    '? b',
+    'a: b',
+    'a #b',
+    '# c',
+    ': x',
+  ],
+  ...[
+    '[x',
+    '{ y: 1 }',
+    '&a',
+    '*b',
+    '!t',
+    '|',
+    '>',
+    '>-',
+    '%',
+    '@',
+    '`',
+    "'",
+    '"',
+    "it's",
+    'a "b"',
+    '...',
+    '---',
+    '<<',
+    '=',
+  ],
+  ...[
+    ' first',
+    'last ',
+    '  ',
+    '\t',
+    '\ta',
+    'a\t',
+    '\n',
+    'a\n',
+    'a\n\n',
+    '\n\na',
+    'a\n\n\nb',
+    ' a\n  b',
+    'a\n\tb',
+    'a \nb',
+    '\\',
+    '\\n',
+  ],
+  ...[
+    '--- a',
+    'a\n---\nb',
+    'a\n...\n',
+    '\u00e9',
+    'e\u0301',
+    '\u{1f527}',
+    '\u65e5\u672c',
+    '\u05d0',
+    '__proto__',
+    '[15 inHg|51 kPa]',
+  ],
+];
+const word = fc.oneof(
+  fc.constantFrom(...AWKWARD),
+  fc.string({ unit: 'grapheme', minLength: 1, maxLength: 12 }),
+  fc.stringMatching(/^[a-z]{1,14}$/),
+  fc.stringMatching(/^[A-Za-z,.;]{1,14}$/),
+);
+const words = fc
+  .array(fc.tuple(word, fc.constantFrom(' ', ' ', ' ', '  ', '\n', '\n\n', '\t', '')), {
+    minLength: 1,
+    maxLength: 40,
+  })
+  .map((all) => all.map(([one, space]) => one + space).join(''));
+
+function textOf({ minLength = 0, maxLength = 200, pattern, allOf }: SchemaNode): fc.Arbitrary<string> {
+  if (pattern?.startsWith('^[a-z0-9]+(')) return fc.stringMatching(/^[a-z0-9]{1,9}(-[a-z0-9]{1,9}){0,4}$/);
+  if (pattern?.startsWith('^[PBCU]')) return fc.stringMatching(/^[PBCU][0-9A-F]{4}$/);
+  const forms = (allOf ?? []).map((each) => new RegExp(each.pattern, 'u'));
+  return words
+    .map((text) => text.slice(0, maxLength))
+    .filter((text) => text.length >= minLength && forms.every((form) => form.test(text)));
+}
+
+/** Any value that a JSON Schema of the kind in use here lets pass. */
+function allowedBy(node: SchemaNode): fc.Arbitrary<unknown> {
+  if (node.const !== undefined) return fc.constant(node.const);
+  if (node.enum !== undefined) return fc.constantFrom(...node.enum);
+  const { minimum: min = -1e9, maximum: max = 1e9 } = node;
+  switch (node.type) {
+    case 'string':
+      return textOf(node);
+    case 'boolean':
+      return fc.boolean();
+    case 'integer':
+      return fc.integer({ min, max });
+    case 'number':
+      return fc.oneof(fc.double({ min, max, noNaN: true }), fc.integer({ min, max }));
+    case 'array': {
+      const minLength = node.minItems ?? 0;
+      const maxLength = Math.min(node.maxItems ?? 4, minLength + 3);
+      return fc.array(allowedBy(node.items ?? {}), { minLength, maxLength });
+    }
+    case 'object': {
+      const fields = Object.fromEntries(
+        Object.entries(node.properties ?? {}).map(([key, each]) => [key, allowedBy(each)]),
+      );
+      const required = [...(node.required ?? [])];
+      const optional = Object.keys(fields).filter((key) => !required.includes(key));
+      // With very many keys that may be left out, nearly all are.
+      const few = optional.length <= 4 ? fc.subarray(optional) : fc.subarray(optional, { maxLength: 4 });
+      const least = node.minProperties ?? 0;
+      return few
+        .filter((chosen) => chosen.length + required.length >= least)
+        .chain((chosen) =>
+          fc.record(
+            Object.fromEntries(
+              [...required, ...chosen].map((key) => [key, fields[key] ?? fc.constant(null)]),
+            ),
+          ),
+        );
+    }
+    default:
+      throw new Error(`no value can be made of ${JSON.stringify(node)}`);
+  }
+}
+
+const STARTING = FAULTS.filter(({ weight }) => weight > 0);
+
+/** Faults that may stand together: each once, with what it asks for. */
+const faults: fc.Arbitrary<ScenarioFile['faults']> = fc
+  .subarray([...STARTING], { maxLength: 4 })
+  .chain((chosen) => {
+    const roots = chosen.filter(({ id }) => isRootCause(id)).map(({ id }) => id);
+    const entries = chosen.map(({ id, severity, intermittent }) =>
+      fc.record(
+        {
+          fault: fc.constant(id),
+          ...(severity === null ? {} : { severity: fc.double({ min: 0, max: 1, noNaN: true }) }),
+          ...(intermittent === 'when-moved' ? { 'when-moved': fc.constant(true as const) } : {}),
+          ...(roots.length === 0 ? {} : { root: fc.constantFrom(...roots) }),
+        },
+        { requiredKeys: severity === null ? ['fault'] : ['fault', 'severity'] } as never,
+      ),
+    );
+    return fc.tuple(...entries);
+  }) as fc.Arbitrary<ScenarioFile['faults']>;
+
+/** Any scenario file that loads. */
+export const scenarioFiles: fc.Arbitrary<ScenarioFile> = fc
+  .tuple(
+    allowedBy(scenarioJsonSchema(() => undefined) as SchemaNode) as fc.Arbitrary<ScenarioFile>,
+    steps(),
+    faults,
+  )
+  .map(([file, walkthrough, chosen]) => inAgreement(file, walkthrough, chosen));
+
+function steps(): fc.Arbitrary<NonNullable<ScenarioFile['walkthrough']>> {
+  const schema = scenarioJsonSchema(() => undefined) as SchemaNode;
+  return allowedBy(schema.properties?.walkthrough ?? {}) as fc.Arbitrary<
+    NonNullable<ScenarioFile['walkthrough']>
+  >;
+}
+
+/** What one field says against another is made to agree; the schema does not know of it. */
+function inAgreement(
+  { walkthrough: _steps, ...file }: ScenarioFile,
+  steps: NonNullable<ScenarioFile['walkthrough']>,
+  chosen: ScenarioFile['faults'],
+): ScenarioFile {
+  const introduction = file.mode === 'introduction';
+  const led = introduction || file.mode === 'walkthrough';
+  const order = file['work-order'];
+  return {
+    ...file,
+    'work-order': introduction ? { ...order, codes: [] } : order,
+    faults: introduction ? [] : chosen,
+    ...(led
+      ? {
+          walkthrough: steps.map((step, i) => ({
+            ...step,
+            id: `${step.id.slice(0, 50)}-${i}`,
+            done: agreed(step.done),
+          })),
+        }
+      : {}),
+  };
+}
+
+function agreed(done: NonNullable<ScenarioFile['walkthrough']>[number]['done']): typeof done {
+  if (done.named?.mode === undefined) return done;
+  const { item } = done.named;
+  const mode = STARTING.find((fault) => fault.item === item)?.mode;
+  return { ...done, named: mode === undefined ? { item } : { item, mode } };
+}
