@@ -69,7 +69,7 @@ function scenarioProblemText({ code, values }: ScenarioProblem): string {
     case 'yaml-syntax':
       return `this is not YAML (${values.detail}). Check quotes, colons and indents here and on the line above.`;
     case 'nested-too-deep':
-      return 'this is nested far too deep. A scenario needs five levels at most.';
+      return 'this is nested far too deep. A scenario needs six levels at most.';
     case 'brackets-closed':
       return 'brackets are closed here that were never opened. Remove them, or quote the text.';
     case 'several-documents':
@@ -103,7 +103,7 @@ function scenarioProblemText({ code, values }: ScenarioProblem): string {
     case 'missing-key':
       return `the key "${values.key}" is missing. Add it.`;
     case 'wrong-type':
-      return `found ${values.found}, but ${KINDS[String(values.expected)] ?? values.expected} belongs here. ${values.expected === 'string' ? 'Put text in quotes.' : 'Change it.'}`;
+      return `found ${values.found}, but ${KINDS[String(values.expected)] ?? values.expected} belongs here. ${values.found === 'nothing' ? 'Write it.' : values.expected === 'string' ? 'Put text in quotes.' : 'Change it.'}`;
     case 'not-finite':
       return `${values.found} is not a number to work with. Write a plain number.`;
     case 'number-not-plain':
