@@ -1,6 +1,8 @@
 import type { Locator, Page } from '@playwright/test';
 import { type Hands, type Place, startsWith } from './Hands.ts';
 
+const MOST_LOOKS = 100;
+
 /** Works the page with a mouse: drags what can be carried, clicks the rest. */
 export class PointerHands implements Hands {
   private carried = 0;
@@ -90,9 +92,24 @@ export class PointerHands implements Hands {
     return this.page.getByRole('button', { name: startsWith(name) }).first();
   }
 
+  /** Where a control is once it stands still: on a busy machine what was just done may not be laid out yet. */
   private async middle(control: Locator): Promise<{ x: number; y: number }> {
-    const box = await control.boundingBox();
-    if (box === null) throw new Error(`not on the page: ${control}`);
-    return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+    let before = await control.boundingBox();
+    for (let looks = 0; looks < MOST_LOOKS; looks++) {
+      await this.page.evaluate(nextFrame);
+      const box = await control.boundingBox();
+      if (box !== null && before !== null && box.x === before.x && box.y === before.y)
+        return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+      before = box;
+    }
+    throw new Error(`not on the page, or never still: ${control}`);
   }
+}
+
+/** Runs in the page. One that is not seen draws no frames. */
+function nextFrame(): Promise<void> {
+  return new Promise((resolve) => {
+    requestAnimationFrame(() => resolve());
+    setTimeout(resolve, 100);
+  });
 }
