@@ -24,6 +24,9 @@ function told(text: string, { remark }: Scenario): readonly string[] {
   return [...ids, ...sentences.filter((sentence) => text.includes(sentence))];
 }
 
+/** The fuse of the jumper is in a glass holder, so its element is seen by whoever looks at the bench. A tool is never the answer. */
+const IN_PLAIN_SIGHT: ReadonlySet<string> = new Set(['jumper-fuse-blown']);
+
 describe('the hidden fault of every shipped job', () => {
   for (const scenario of scenarios) {
     it(`${scenario.id}: is in nothing that is given out with the program or shown of the job`, () => {
@@ -43,7 +46,9 @@ describe('the hidden fault of every shipped job', () => {
 
     it(`${scenario.id}: leaves the bench as it would be found without it, before anybody looks`, () => {
       const shown = (faults: Scenario['faults']): unknown => Sitting.begin({ ...scenario, faults }).view();
-      expect(shown(scenario.faults)).toEqual(shown([]));
+      expect(shown(scenario.faults)).toEqual(
+        shown(scenario.faults.filter(({ fault }) => IN_PLAIN_SIGHT.has(fault))),
+      );
     });
   }
 
