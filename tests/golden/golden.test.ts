@@ -1,62 +1,13 @@
-import { afterAll, describe, expect, it } from 'vitest';
-import { debriefOf } from '../../src/cli/debriefOf.ts';
-import { keptTables } from '../../src/cli/keptTables.ts';
-import {
-  type Golden,
-  keepGolden,
-  keptGolden,
-  LEAST_OF_FULL,
-  goldenNames as names,
-  sitGolden,
-} from '../support/goldenJobs.ts';
+import { expect, it } from 'vitest';
+import { goldenLevel, goldenNames, keptGolden } from '../support/goldenJobs.ts';
+import { goldenSuite } from '../support/goldenSuite.ts';
 
-/**
- * Whole jobs by file of actions, weighed by every suspect's own bench, with the score and the end state they must give. A
- * golden job that moves is a change of version and wants its reason in the commit; then renew the file with GOLDEN=renew.
- */
-const renewing = process.env.GOLDEN === 'renew';
-/** Weighing a long job takes half a minute on a busy machine. */
-const LONGEST_MS = 300_000;
-
-function sat(name: string): Golden {
-  const tables = keptTables();
-  if (!tables.ok) throw new Error(tables.error);
-  const { scenario, record } = sitGolden(name);
-  const facts = debriefOf(scenario, record, tables.value);
-  if (!facts.ok) throw new Error(facts.error.says);
-  const { score, verdict, rules } = facts.value;
-  return {
-    score: score.total,
-    parts: Object.fromEntries(score.parts.map(({ part, points }) => [part, points])),
-    right: verdict.right,
-    missed: rules.filter(({ outcome }) => outcome === 'missed').map(({ rule }) => rule),
-    endHash: record.endHash,
-  };
-}
-
-describe('golden jobs', () => {
-  const golden = keptGolden();
-  const found = new Map<string, Golden>();
-  afterAll(() => {
-    if (renewing) keepGolden(found);
-  });
-
-  it('are all on the list', () => {
-    if (!renewing) expect(names).toEqual(Object.keys(golden).sort());
-    expect(names.filter((name) => name.endsWith('.full.txt'))).toHaveLength(20);
-  });
-
-  it.each(names)(
-    '%s ends as it must',
-    (name) => {
-      const job = sat(name);
-      found.set(name, job);
-      // Bounds of the assessment design: careful at least 90, parts changer at most 30, guesser at most 25.
-      if (name.endsWith('.full.txt')) expect(job.score, name).toBeGreaterThanOrEqual(LEAST_OF_FULL);
-      if (name.endsWith('.parts-changer.txt')) expect(job.score, name).toBeLessThanOrEqual(30);
-      if (name.endsWith('.lucky-guess.txt')) expect(job.score, name).toBeLessThanOrEqual(25);
-      if (!renewing) expect(job).toEqual(golden[name]);
-    },
-    LONGEST_MS,
-  );
+it('golden jobs are all on the list, a full one for each of twenty scenarios', () => {
+  if (process.env.GOLDEN !== 'renew') expect(goldenNames).toEqual(Object.keys(keptGolden()).sort());
+  expect(goldenNames.filter((name) => name.endsWith('.full.txt'))).toHaveLength(20);
 });
+
+goldenSuite(
+  'golden jobs of levels 1 and 2',
+  goldenNames.filter((name) => goldenLevel(name) <= 2),
+);

@@ -23,16 +23,27 @@ export interface SatGolden {
 
 /** Sits a golden job from its file of actions. Errors: throws with the line that was refused. */
 export function sitGolden(name: string): SatGolden {
-  const id = name.split('.')[0] ?? '';
-  const file = new URL(`../../scenarios/${id}.yaml`, import.meta.url);
-  const scenario = loadScenario(readFileSync(file, 'utf8'), `${id}.yaml`);
+  const scenario = scenarioOf(name);
   const lines = parseActions(readFileSync(new URL(name, actionsFolder), 'utf8'));
-  if (!scenario.ok || !lines.ok) throw new Error(JSON.stringify([scenario, lines]));
-  const sitting = Sitting.begin(scenario.value);
+  if (!lines.ok) throw new Error(JSON.stringify(lines));
+  const sitting = Sitting.begin(scenario);
   const run = runActions(sitting, lines.value);
   if (!run.ok)
     throw new Error(`${name}:${run.error.line}: "${run.error.text}" was refused: ${run.error.refusal}`);
-  return { scenario: scenario.value, record: sitting.record(), view: sitting.view() };
+  return { scenario, record: sitting.record(), view: sitting.view() };
+}
+
+export function goldenLevel(name: string): Scenario['level'] {
+  return scenarioOf(name).level;
+}
+
+/** A golden job is named after its scenario. */
+function scenarioOf(name: string): Scenario {
+  const id = name.split('.')[0] ?? '';
+  const file = new URL(`../../scenarios/${id}.yaml`, import.meta.url);
+  const scenario = loadScenario(readFileSync(file, 'utf8'), `${id}.yaml`);
+  if (!scenario.ok) throw new Error(JSON.stringify(scenario));
+  return scenario.value;
 }
 
 /** What a golden job must give, as kept. */
