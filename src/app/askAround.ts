@@ -27,8 +27,10 @@ export async function askAround(claim: string, patienceMs: number): Promise<(() 
   channel.addEventListener('message', ({ data }: MessageEvent<Word>) => {
     if (data.claim !== claim) return;
     if (data.kind === 'it-is-mine') answered = true;
-    // Of two that ask at the same moment the one with the smaller name has it.
+    // Of two that ask at the same moment the one with the smaller name has it. The other gives way by itself: it may have asked
+    // before there was anybody to hear it.
     else if (mine || from < data.from) say('it-is-mine');
+    else answered = true;
   });
   const tries = Math.max(1, Math.floor(patienceMs / ANSWER_MS));
   for (let i = 0; i < tries && !mine; i++) {

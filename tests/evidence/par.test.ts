@@ -36,9 +36,13 @@ describe('the complaint of every shipped job', () => {
     const prior = priorOf(tables.suspects, tables.complaintsFor(drives), ordered);
     const posterior = new Posterior(tables.suspects, [], prior, []);
     const known = new Set(tables.suspects.flatMap(({ items }) => items));
-    const item = faults.map(itemOf).find((one) => one !== null && known.has(one)) ?? 'nothing-wrong';
-    expect(posterior.ofItem(item)).toBeGreaterThanOrEqual(0.02);
-    expect(posterior.ofItem(item)).toBeLessThanOrEqual(0.6);
+    const items = faults.map(itemOf).filter((one) => one !== null && known.has(one));
+    // Of several that are wrong either is right, so the likeliest counts.
+    const chances = (items.length > 0 ? items : ['nothing-wrong']).map((item) =>
+      posterior.ofItem(item ?? ''),
+    );
+    expect(Math.max(...chances)).toBeGreaterThanOrEqual(0.02);
+    expect(Math.max(...chances)).toBeLessThanOrEqual(0.6);
   });
 });
 
