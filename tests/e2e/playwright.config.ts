@@ -12,8 +12,7 @@ export default defineConfig({
   testDir: here,
   testMatch: '**/*.{spec,e2e}.ts',
   outputDir: join(root, 'test-results'),
-  // Two pages side by side: on two cores a page waits for its own timers half of the time.
-  workers: 2,
+  workers: 1,
   fullyParallel: false,
   retries: 0,
   forbidOnly: true,
