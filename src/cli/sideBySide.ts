@@ -8,24 +8,29 @@ const MOST_PROCESSES = 4;
 export interface Hearing<Message> {
   readonly hear: (message: Message) => void;
   readonly isLast: (message: Message) => boolean;
+  /** Told the last word of each task, null where the process ended early; true ends the whole work after what is in hand. */
+  readonly ended?: (message: Message | null) => boolean;
 }
 
 /**
  * Works tasks in processes of their own, side by side as far as the machine allows. `script` is the module such a process
  * runs: it is sent one task after the other, until the line is closed. Gives the last message of each task in the order of
- * the tasks; null where the process ended early.
+ * the tasks; null where the process ended early, or the task was not come to.
  */
 export async function sideBySide<Task extends object, Message>(
   script: URL,
   tasks: readonly Task[],
-  { hear, isLast }: Hearing<Message>,
+  { hear, isLast, ended = () => false }: Hearing<Message>,
 ): Promise<readonly (Message | null)[]> {
   const found: (Message | null)[] = tasks.map(() => null);
   let next = 0;
+  let over = false;
   const hand = async (): Promise<void> => {
     const child = fork(script);
-    for (let t = next++; t < tasks.length; t = next++) {
-      found[t] = await worked(child, tasks[t] as Task, hear, isLast);
+    for (let t = next++; t < tasks.length && !over; t = next++) {
+      const message = await worked(child, tasks[t] as Task, hear, isLast);
+      found[t] = message;
+      over = ended(message) || over;
     }
     if (child.connected) child.disconnect();
   };

@@ -5,7 +5,7 @@ import type {
   ClaimBasis,
   MeasuredShare,
 } from '../training/evidence/calibration.ts';
-import { fixed } from './format.ts';
+import { fixed, percent } from './format.ts';
 
 /** Sentences of the calibration table on the command line. */
 export const calibrationWords = {
@@ -47,7 +47,6 @@ export function calibrationLines(
 const WIDTHS = [14, 10, 13, 10, 20] as const;
 const columns = (...cells: readonly string[]): string =>
   `  ${cells.map((cell, i) => (i === 0 ? cell.padEnd(WIDTHS[0]) : cell.padStart(WIDTHS[i] ?? 0))).join('')}`;
-const percent = (share: number): string => `${fixed(share * 100, 1)} %`;
 const interval = ({ from, to }: MeasuredShare): string =>
   `${fixed(from * 100, 1)} to ${fixed(to * 100, 1)} %`;
 

@@ -4,7 +4,7 @@ import type {
   ValidityFault,
   ValidityTable,
 } from '../training/learners/validity.ts';
-import { fixed } from './format.ts';
+import { fixed, percent } from './format.ts';
 
 /** Sentences of the validity table on the command line. */
 export const validityWords = {
@@ -22,8 +22,6 @@ const columns = (...cells: readonly string[]): string =>
     .map((cell, i) => (i === 0 ? cell.padEnd(WIDTHS[0]) : cell.padStart(WIDTHS[i] ?? 8)))
     .join('')
     .trimEnd();
-const percent = (share: number): string => `${fixed(share * 100, 1)} %`;
-
 /** The whole table: a block for each scenario, what fails in it, and the paired sittings. */
 export function validityLines({ scenarios, paired, holds }: ValidityTable): readonly string[] {
   const share = `${paired.won} of ${paired.of} paired sittings`;

@@ -1,10 +1,8 @@
 import type { ProofFinding, ScenarioProof, StatedCodes } from '../training/proof/ScenarioProof.ts';
-import { fixed, money } from './format.ts';
+import { fixed, money, percent } from './format.ts';
 import { has, say } from './translate.ts';
 
 /** The sentences of a scenario's proof, for the instructor's screen and the command line alike. */
-
-export const percent = (share: number): string => `${fixed(share * 100, 1)} %`;
 
 /** What the plan is, what it needs, what else it could be, how hard it is. */
 export function describePlan(proof: ScenarioProof): readonly string[] {

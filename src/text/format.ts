@@ -34,6 +34,11 @@ function formatOf(tag: string, decimals: number): Intl.NumberFormat {
   return format;
 }
 
+/** A share as per cent with one decimal: `12.3 %`. */
+export function percent(share: number): string {
+  return `${fixed(share * 100, 1)} %`;
+}
+
 /** A number with one decimal, or none where that is nought: `17.2`, `137`. */
 export function tenths(value: number): string {
   const whole = Math.round(value * 10);

@@ -9,14 +9,13 @@ import { Sitting } from '../sitting/Sitting.ts';
 import type { TimedAction, VerdictItem } from '../sitting/SittingAction.ts';
 import type { SittingRecord } from '../sitting/SittingRecord.ts';
 import type { SittingPhase } from '../sitting/SittingView.ts';
-import { codesWord } from './answer.ts';
-import { priorOf } from './complaint.ts';
 import type { EvidenceFacts, EvidenceStep } from './EvidenceFacts.ts';
 import type { EvidenceTables } from './EvidenceTables.ts';
 import { environmentOf } from './environment.ts';
 import { evidenceStep } from './evidenceStep.ts';
 import { markEvidence } from './markEvidence.ts';
 import type { Posterior } from './Posterior.ts';
+import { priorOfJob } from './priorOfJob.ts';
 import { settlingTest } from './settlingTest.ts';
 import { toolStatesByDegree } from './toolStates.ts';
 import { verdictEvidence } from './verdictEvidence.ts';
@@ -44,8 +43,7 @@ export class SittingEvidence {
   ) {
     const { suspects } = tables;
     const complaints = tables.complaintsFor(scenario.drives);
-    const ordered = codesWord(scenario.workOrder.codes.map(({ code }) => code));
-    const beliefs = { suspects, prior: priorOf(suspects, complaints, ordered), tools: toolStatesByDegree() };
+    const beliefs = { suspects, prior: priorOfJob(scenario, tables), tools: toolStatesByDegree() };
     this.weighing = new Weighing(watch, beliefs, environmentOf(scenario), complaints);
     this.steps.push(evidenceStep(0, 0, this.weighing.posterior()));
   }

@@ -5,7 +5,6 @@ import type { DrivesBefore, FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import { bookMinutes, priceOf } from '../sitting/book.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
-import { codesWord } from './answer.ts';
 import { complaintOf, priorOf } from './complaint.ts';
 import type { EvidenceTables } from './EvidenceTables.ts';
 import { environmentOf } from './environment.ts';
@@ -21,6 +20,7 @@ import {
   testsAsked,
   trialMinutes,
 } from './parBook.ts';
+import { priorOfJob } from './priorOfJob.ts';
 import { NOTHING_WRONG } from './suspects.ts';
 import { itemOf, TrueBench } from './TrueBench.ts';
 
@@ -48,8 +48,7 @@ interface Stage {
 export function parOf(scenario: Scenario, tables: EvidenceTables): JobPar {
   const environment = environmentOf(scenario);
   const bench = new TrueBench(scenario.faults, scenario.seed, environment);
-  const ordered = codesWord(scenario.workOrder.codes.map(({ code }) => code));
-  let prior = priorOf(tables.suspects, tables.complaintsFor(scenario.drives), ordered);
+  let prior: readonly number[] = priorOfJob(scenario, tables);
   const stages: Stage[] = [];
   for (;;) {
     const stage = stageOf(prior, tables, bench);

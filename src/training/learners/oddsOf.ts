@@ -1,16 +1,13 @@
-import { codesWord } from '../evidence/answer.ts';
-import { priorOf } from '../evidence/complaint.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { Posterior } from '../evidence/Posterior.ts';
+import { priorOfJob } from '../evidence/priorOfJob.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import { rightVerdicts } from '../score/truth.ts';
 import type { ScenarioOdds } from './validity.ts';
 
 /** What the complaint makes of a scenario's truth. */
 export function oddsOf(scenario: Scenario, tables: EvidenceTables): ScenarioOdds {
-  const ordered = codesWord(scenario.workOrder.codes.map(({ code }) => code));
-  const prior = priorOf(tables.suspects, tables.complaintsFor(scenario.drives), ordered);
-  const posterior = new Posterior(tables.suspects, [], prior, []);
+  const posterior = new Posterior(tables.suspects, [], priorOfJob(scenario, tables), []);
   const right = rightVerdicts(scenario);
   return {
     scenario: scenario.id,

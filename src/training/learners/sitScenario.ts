@@ -1,4 +1,5 @@
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
+import type { JobPar } from '../evidence/JobPar.ts';
 import { parOf } from '../evidence/parOf.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import { GAMING_LEARNERS, LEARNERS, type LearnerName } from './Learner.ts';
@@ -15,8 +16,9 @@ export function sitScenario(
   seeds: number,
   tell: (learner: LearnerName, done: number, all: number) => void,
   all: readonly LearnerName[] = [...LEARNERS, ...GAMING_LEARNERS],
+  par: JobPar = parOf(scenario, tables),
 ): ScenarioValidity {
-  const judges = { tables, factor: new ToolFactor(tables), par: parOf(scenario, tables) };
+  const judges = { tables, factor: new ToolFactor(tables), par };
   const sittings: SatScore[] = [];
   for (const [l, learner] of all.entries()) {
     for (let i = 0; i < seeds; i++) {

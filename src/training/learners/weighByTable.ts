@@ -1,14 +1,13 @@
 import { exp, ln } from '../../base/maths.ts';
 import { TOOL_ITEMS } from '../../sim/devices/items.ts';
-import { codesWord } from '../evidence/answer.ts';
 import { bestNextTest } from '../evidence/bestNextTest.ts';
 import { TRUCK_ITEMS } from '../evidence/chanceOf.ts';
-import { priorOf } from '../evidence/complaint.ts';
 import type { EvidenceFacts, EvidenceStep } from '../evidence/EvidenceFacts.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { normalised } from '../evidence/information.ts';
 import { markEvidence } from '../evidence/markEvidence.ts';
 import { Posterior } from '../evidence/Posterior.ts';
+import { priorOfJob } from '../evidence/priorOfJob.ts';
 import type { Shown } from '../evidence/Shown.ts';
 import { type ToolState, toolStates } from '../evidence/toolStates.ts';
 import { type ChancesAtVerdict, verdictEvidence } from '../evidence/verdictEvidence.ts';
@@ -36,12 +35,10 @@ export function weighByTable(
   tables: EvidenceTables,
   factor: ToolFactor,
 ): EvidenceFacts {
-  const { verdict, card, marks, log } = view;
+  const { verdict, marks, log } = view;
   const until = verdict?.tick ?? view.tick;
   const before = notes.filter(({ shown }) => shown.tick <= until);
-  const ordered = codesWord(card.workOrder.codes.map(({ code }) => code));
-  const prior = priorOf(tables.suspects, tables.complaintsFor(scenario.drives), ordered);
-  const weigher = new Weigher(tables, factor, prior);
+  const weigher = new Weigher(tables, factor, priorOfJob(scenario, tables));
   const none = weigher.posterior([]);
   const at = (cites: readonly number[], shown: readonly Note[]): ChancesAtVerdict => ({
     prior: none,

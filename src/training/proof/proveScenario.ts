@@ -1,13 +1,13 @@
 import { TEST_TOOLS, type TestTool } from '../../sim/rigs/standardTests/StandardTest.ts';
 import { STANDARD_TESTS } from '../../sim/rigs/standardTests/standardTests.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
-import { codesWord } from '../evidence/answer.ts';
 import { TRUCK_ITEMS } from '../evidence/chanceOf.ts';
-import { priorOf } from '../evidence/complaint.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { tellingTests } from '../evidence/equivalence.ts';
+import type { JobPar } from '../evidence/JobPar.ts';
 import { Posterior } from '../evidence/Posterior.ts';
 import { parOf } from '../evidence/parOf.ts';
+import { priorOfJob } from '../evidence/priorOfJob.ts';
 import type { LearnerName } from '../learners/Learner.ts';
 import { oddsOf } from '../learners/oddsOf.ts';
 import { sitScenario } from '../learners/sitScenario.ts';
@@ -43,7 +43,7 @@ export function proveScenario(
   const odds = oddsOf(scenario, tables);
   const right = rightVerdicts(scenario);
   const tools = toolsOfTests(par.tests);
-  const sat = sitForProof(scenario, tables, { learners, seeds });
+  const sat = sitForProof(scenario, tables, par, { learners, seeds });
   const proof = {
     scenario: scenario.id,
     ...par,
@@ -72,11 +72,12 @@ const SURE_SEEDS = 5;
 function sitForProof(
   scenario: Scenario,
   tables: EvidenceTables,
+  par: JobPar,
   { learners, seeds }: ProofLearners,
 ): ScenarioProof['learners'] {
   if (seeds === 0 || learners.length === 0) return [];
   const sit = (who: readonly LearnerName[], under: number): ScenarioProof['learners'] =>
-    sitScenario(scenario, tables, under, () => undefined, who).learners;
+    sitScenario(scenario, tables, under, () => undefined, who, par).learners;
   const first = sit(learners, seeds);
   const missed = scenarioFaults(oddsOf(scenario, tables), first).flatMap((fault) =>
     'learner' in fault ? [fault.learner, ...(fault.kind === 'not-below-by-the-book' ? [BOOK] : [])] : [],
@@ -114,9 +115,7 @@ function rivalsOf(
   tables: EvidenceTables,
   right: readonly VerdictItem[],
 ): readonly RivalItem[] {
-  const ordered = codesWord(scenario.workOrder.codes.map(({ code }) => code));
-  const prior = priorOf(tables.suspects, tables.complaintsFor(scenario.drives), ordered);
-  const posterior = new Posterior(tables.suspects, [], prior, []);
+  const posterior = new Posterior(tables.suspects, [], priorOfJob(scenario, tables), []);
   return TRUCK_ITEMS.filter((item) => !right.includes(item))
     .map((item) => ({ item, chance: posterior.ofItem(item) }))
     .filter(({ chance }) => chance >= LEAST_RIVAL)

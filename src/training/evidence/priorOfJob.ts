@@ -1,0 +1,10 @@
+import type { Scenario } from '../scenario/Scenario.ts';
+import { codesWord } from './answer.ts';
+import { priorOf } from './complaint.ts';
+import type { EvidenceTables } from './EvidenceTables.ts';
+
+/** Chances of the suspects once a job's work order is read, by what its drives make of each; sum to 1. */
+export function priorOfJob({ workOrder, drives }: Scenario, tables: EvidenceTables): number[] {
+  const ordered = codesWord(workOrder.codes.map(({ code }) => code));
+  return priorOf(tables.suspects, tables.complaintsFor(drives), ordered);
+}
