@@ -1,7 +1,7 @@
 import type { Locator, Page } from '@playwright/test';
-import { place } from './support/Hands.ts';
 import { KeyHands } from './support/KeyHands.ts';
 import { LongTasks } from './support/LongTasks.ts';
+import { logBattery } from './support/logBattery.ts';
 import { expect, test } from './support/test.ts';
 
 /** A short job to its debrief: key on, the sense line read and logged, key off, a verdict by that entry. */
@@ -13,11 +13,7 @@ async function sitToTheDebrief(page: Page): Promise<void> {
   await expect(page.getByRole('region', { name: 'Bench' }).locator('canvas')).toBeVisible({
     timeout: 30_000,
   });
-  await hands.choose('Meter selector', 'DC volts');
-  await hands.carry('Red lead', place('Battery positive'));
-  await hands.carry('Black lead', place('Battery negative'));
-  await hands.press('Wait 10 s');
-  await hands.log();
+  await logBattery(hands);
   await hands.choose('Key', 'On');
   await hands.press('Wait 10 s');
   await hands.choose('Key', 'Off');

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { test as bare, expect, type Page } from '@playwright/test';
 import { grade } from './support/grade.ts';
-import { place } from './support/Hands.ts';
 import { LongTasks } from './support/LongTasks.ts';
+import { logBattery } from './support/logBattery.ts';
 import { PointerHands } from './support/PointerHands.ts';
 import { takeTheJob } from './support/takeTheJob.ts';
 import { test } from './support/test.ts';
@@ -19,11 +19,7 @@ async function openReadyByFriday(page: Page): Promise<PointerHands> {
 
 /** The meter on the battery, logged: entry 1. */
 async function proveTheMeter(page: Page, hands: PointerHands): Promise<void> {
-  await hands.choose('Meter selector', 'DC volts');
-  await hands.carry('Red lead', place('Battery positive'));
-  await hands.carry('Black lead', place('Battery negative'));
-  await hands.press('Wait 10 s');
-  await hands.log();
+  await logBattery(hands);
   await page.getByRole('tab', { name: 'Log', exact: true }).click();
   await expect(page.getByRole('complementary')).toContainText(/12\.[4-8]\d V/);
 }

@@ -1,5 +1,5 @@
 import { test as bare } from '@playwright/test';
-import { place } from './support/Hands.ts';
+import { logBattery } from './support/logBattery.ts';
 import { PointerHands } from './support/PointerHands.ts';
 import { takeTheJob } from './support/takeTheJob.ts';
 import { expect, test } from './support/test.ts';
@@ -14,12 +14,7 @@ test('the language turns in mid-job: nothing is lost, every control has its new 
   const hands = new PointerHands(page);
   await takeTheJob(page, hands);
   await hands.open('Log');
-  await hands.choose('Meter selector', 'DC volts');
-  await hands.carry('Red lead', place('Battery positive'));
-  await hands.carry('Black lead', place('Battery negative'));
-  await hands.press('Wait 10 s');
-  await page.waitForTimeout(500);
-  await hands.log();
+  await logBattery(hands);
   await expect(page.getByRole('tabpanel')).toContainText('Battery positive to battery negative');
 
   await hands.press('Settings');

@@ -6,7 +6,7 @@ import { addLanguage, say } from '../../src/text/translate.ts';
 import { Camera, DRESSES, HOME } from '../ui/screens/Camera.ts';
 import { asItStands, dialog, pageOf, tab, verdictDialog } from '../ui/screens/stops.ts';
 import { apart, coarsen, drawn } from './support/coarse.ts';
-import { place } from './support/Hands.ts';
+import { logBattery } from './support/logBattery.ts';
 import { PointerHands } from './support/PointerHands.ts';
 import { takeTheJob } from './support/takeTheJob.ts';
 import { expect, test } from './support/test.ts';
@@ -67,11 +67,7 @@ test('screens look as they were last looked at', async ({ page, browser }, info)
   await expect(page.getByRole('button', { name: 'Take the job' })).toBeVisible({ timeout: 30_000 });
   await camera.take([asItStands('order-page')]);
   await takeTheJob(page, hands);
-  await hands.choose('Meter selector', 'DC volts');
-  await hands.carry('Red lead', place('Battery positive'));
-  await hands.carry('Black lead', place('Battery negative'));
-  await hands.press('Wait 10 s');
-  await hands.log();
+  await logBattery(hands);
   await hands.open('Log');
   await expect(page.getByRole('rowheader', { name: 'Entry 1', exact: true })).toBeVisible();
   await camera.take([

@@ -1,6 +1,6 @@
 import { test as bare, type Page } from '@playwright/test';
 import { Announcements } from './support/Announcements.ts';
-import { place } from './support/Hands.ts';
+import { logBattery } from './support/logBattery.ts';
 import { MirrorHands } from './support/MirrorHands.ts';
 import { PointerHands } from './support/PointerHands.ts';
 import { takeShot } from './support/shot.ts';
@@ -22,11 +22,7 @@ async function takeReadyByFriday(page: Page, address: string): Promise<void> {
 async function proveTheMeter(page: Page): Promise<void> {
   const hands = new MirrorHands(page, new Announcements(page));
   await hands.open('Log');
-  await hands.choose('Meter selector', 'DC volts');
-  await hands.carry('Red lead', place('Battery positive'));
-  await hands.carry('Black lead', place('Battery negative'));
-  await hands.press('Wait 10 s');
-  await hands.log();
+  await logBattery(hands);
   await expect(log(page)).toContainText(/12\.[4-8]\d V/);
 }
 

@@ -7,8 +7,8 @@ import { OFFLINE_WORKER } from '../../src/platform/node/offline/writeOfflineWork
 import { jobSentences } from '../../src/text/es/jobs.ts';
 import { axeFindings, DRESSES, LIGHT } from './support/axe.ts';
 import { anotherVersion, BUILT } from './support/builds.ts';
-import { place } from './support/Hands.ts';
 import { layoutFaults } from './support/layoutFaults.ts';
+import { logBattery } from './support/logBattery.ts';
 import { PlainServer } from './support/PlainServer.ts';
 import { PointerHands } from './support/PointerHands.ts';
 import { takeShot } from './support/shot.ts';
@@ -111,12 +111,7 @@ test('after one visit everything is there without the network: jobs, bench, coac
   await page.getByRole('button', { name: /Ready by Friday/ }).click();
   await takeTheJob(page, hands);
   await hands.open('Log');
-  await hands.choose('Meter selector', 'DC volts');
-  await hands.carry('Red lead', place('Battery positive'));
-  await hands.carry('Black lead', place('Battery negative'));
-  await hands.press('Wait 10 s');
-  await page.waitForTimeout(500);
-  await hands.log();
+  await logBattery(hands);
   await expect(page.getByRole('tabpanel')).toContainText(/12\.[4-8]\d V/);
 
   // The suspects are weighed by a worker with tables of its own.

@@ -1,5 +1,6 @@
 import type { Page } from '@playwright/test';
-import { place, site } from './support/Hands.ts';
+import { site } from './support/Hands.ts';
+import { logBattery } from './support/logBattery.ts';
 import { PointerHands } from './support/PointerHands.ts';
 import { takeTheJob } from './support/takeTheJob.ts';
 import { expect, test } from './support/test.ts';
@@ -32,12 +33,7 @@ test('a reload in mid-job goes on where it was: bench, log and time', async ({ p
   const hands = new PointerHands(page);
   await takeTheJob(page, hands);
   await hands.open('Log');
-  await hands.choose('Meter selector', 'DC volts');
-  await hands.carry('Red lead', place('Battery positive'));
-  await hands.carry('Black lead', place('Battery negative'));
-  await hands.press('Wait 10 s');
-  await page.waitForTimeout(500);
-  await hands.log();
+  await logBattery(hands);
   await hands.carry('Plug A', site('Cone of the pump hose'));
   await hands.press('Full stroke');
   await page.waitForTimeout(700);

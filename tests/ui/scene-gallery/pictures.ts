@@ -7,6 +7,7 @@ import {
   startObservation,
   workingObservations,
 } from '../layout/benchObservations.ts';
+import { QUIET } from '../scene/quietView.ts';
 
 /** One picture of the gallery: a state of the bench, what the hand does, the colours. */
 export interface Picture {
@@ -14,19 +15,6 @@ export interface Picture {
   readonly view: SceneView;
   readonly theme: ThemeName;
 }
-
-const QUIET: SceneView = {
-  held: null,
-  pointer: null,
-  shelf: 'leads',
-  ring: null,
-  tightening: null,
-  targets: [],
-  showDigits: false,
-  showFunctions: false,
-  reducedMotion: false,
-  captions: true,
-};
 
 function working(name: string): Observation {
   const found = workingObservations().get(name);

@@ -6,6 +6,7 @@ import type { Layers } from '../../../src/ui/scene/Layers.ts';
 import type { SceneView } from '../../../src/ui/scene/SceneView.ts';
 import { tokensOf } from '../../../src/ui/theme/tokens.ts';
 import { workingObservations } from '../layout/benchObservations.ts';
+import { QUIET } from './quietView.ts';
 
 // WCAG 2.2, 2.2.2 and 2.3.3: nothing moves beside the work that nobody made move, for anybody.
 
@@ -20,18 +21,7 @@ beforeAll(async () => {
 const SHELF = 'smoke' as const;
 
 function viewOf(captions: boolean): SceneView {
-  return {
-    held: null,
-    pointer: null,
-    shelf: SHELF,
-    ring: null,
-    tightening: null,
-    targets: [],
-    showDigits: false,
-    showFunctions: false,
-    reducedMotion: false,
-    captions,
-  };
+  return { ...QUIET, shelf: SHELF, captions };
 }
 
 /** How often the drawing is another while only time passes. */

@@ -34,6 +34,7 @@ import { createFindingCaptions } from '../../../src/ui/scene/views/findingCaptio
 import { happeningAt } from '../../../src/ui/scene/views/happeningPlaces.ts';
 import { smokeAt, smokeWord } from '../../../src/ui/scene/views/smokePuffs.ts';
 import { observation, startObservation, workingObservations } from '../layout/benchObservations.ts';
+import { QUIET } from './quietView.ts';
 
 const SHELVES = SHELF_TABS.flatMap((shelf) =>
   [...workingObservations().values()].map((seen) => ({ shelf, seen })),
@@ -148,18 +149,7 @@ describe('what an eye found', () => {
       window: SHEET,
       ends: placeEnds(seen, 'hands'),
       hotspots: new Map(placeHotspots(seen, 'hands').map((each) => [each.id, each])),
-      view: {
-        held: null,
-        pointer: null,
-        shelf: 'hands',
-        ring: null,
-        tightening: null,
-        targets: [],
-        showDigits: false,
-        showFunctions: false,
-        reducedMotion: false,
-        captions: true,
-      },
+      view: { ...QUIET, shelf: 'hands' },
     };
   };
 
