@@ -62,13 +62,7 @@ function OrderBody({ card, level }: WorkOrderProps) {
           <CautionSign />
           {say('order.cautions')}
         </H>
-        <ul class="cautions">
-          {cautions.map((line) => (
-            <li key={line}>
-              <JobWords of={line} />
-            </li>
-          ))}
-        </ul>
+        <WordList of={cautions} class="cautions" />
       </section>
       <div class="order-fields">
         <section>
@@ -85,13 +79,7 @@ function OrderBody({ card, level }: WorkOrderProps) {
         </section>
         <section>
           <H>{say('order.history')}</H>
-          <ul>
-            {history.map((line) => (
-              <li key={line}>
-                <JobWords of={line} />
-              </li>
-            ))}
-          </ul>
+          <WordList of={history} />
         </section>
         <section>
           <H>{say('order.codes')}</H>
@@ -111,6 +99,19 @@ function OrderBody({ card, level }: WorkOrderProps) {
         </section>
       </div>
     </article>
+  );
+}
+
+/** Lines of the order, one below the other. */
+function WordList(props: { readonly of: readonly string[]; readonly class?: string }) {
+  return (
+    <ul class={props.class}>
+      {props.of.map((line) => (
+        <li key={line}>
+          <JobWords of={line} />
+        </li>
+      ))}
+    </ul>
   );
 }
 
