@@ -8,7 +8,7 @@ import type { VerdictItem } from '../sitting/SittingAction.ts';
 import { complaintOf, priorOf } from './complaint.ts';
 import type { EvidenceTables } from './EvidenceTables.ts';
 import { environmentOf } from './environment.ts';
-import type { JobPar } from './JobPar.ts';
+import type { JobPar, ParInLines, ParLine } from './JobPar.ts';
 import { Posterior } from './Posterior.ts';
 import { minutesOfSteps, type Plan, type PlanStep, planOf } from './par.ts';
 import {
@@ -36,7 +36,8 @@ interface Stage {
   /** Null where nothing is wrong. */
   readonly renewed: readonly ItemId[];
   readonly right: boolean;
-  readonly minutes: number;
+  /** What it is made up of, kind by kind. */
+  readonly parts: readonly (readonly ParLine[])[];
 }
 
 /**
@@ -46,6 +47,12 @@ interface Stage {
  * tests run out, or what stands proven is not so. Takes a second or two.
  */
 export function parOf(scenario: Scenario, tables: EvidenceTables): JobPar {
+  const { tests, minutes, money, proven } = parInLines(scenario, tables);
+  return { tests, minutes, money, proven };
+}
+
+/** The same with what it is made up of. */
+export function parInLines(scenario: Scenario, tables: EvidenceTables): ParInLines {
   const environment = environmentOf(scenario);
   const bench = new TrueBench(scenario.faults, scenario.seed, environment);
   let prior: readonly number[] = priorOfJob(scenario, tables);
@@ -62,15 +69,20 @@ export function parOf(scenario: Scenario, tables: EvidenceTables): JobPar {
     );
     prior = priorOf(tables.suspects, tables.complaintsFor(DRIVES_AFTER), complaint.codes);
   }
-  const steps = stages.flatMap((stage) => stage.steps);
+  const first = testLine(FIRST, minutesOf(FIRST));
+  const lines = [first, ...stages.flatMap(({ parts }) => parts.flat())];
   return {
-    tests: [FIRST, ...steps.map(({ test }) => test)],
-    minutes: stages.reduce((sum, { minutes }) => sum + minutes, minutesOf(FIRST)),
-    money:
-      stages.flatMap(({ renewed }) => renewed).reduce((sum, item) => sum + priceOf(item), 0) + moneyOf(steps),
+    tests: [FIRST, ...stages.flatMap(({ steps }) => steps.map(({ test }) => test))],
+    // Part by part: par must not change by a last digit with the way it is told.
+    minutes: stages.reduce((sum, { parts }) => sum + sumOf(parts.map(minutesIn)), first.minutes),
+    money: sumOf(lines.map(({ money }) => money)),
     proven: stages.every(({ plan, right }) => plan.proven && right),
+    lines: lines.filter(({ minutes, money }) => minutes + money > 0),
   };
 }
+
+const sumOf = (of: readonly number[]): number => of.reduce((sum, one) => sum + one, 0);
+const minutesIn = (part: readonly ParLine[]): number => sumOf(part.map(({ minutes }) => minutes));
 
 /** Plans on the bench, names what the plan leads to, and renews what is truly wrong there, with the root behind it. */
 function stageOf(prior: readonly number[], tables: EvidenceTables, bench: TrueBench): Stage {
@@ -87,15 +99,27 @@ function stageOf(prior: readonly number[], tables: EvidenceTables, bench: TrueBe
   for (const item of renewed) bench.renew(item);
   const items = [...new Set(FAULTS.map(({ item }) => item))].filter((item) => !TOOL_ITEMS.includes(item));
   const looks = items.map((item) => ({ item, prior: before.ofItem(item), left: after.ofItem(item) }));
-  const minutes =
-    minutesOfSteps(steps, tables) +
-    trialMinutes(steps) +
-    cheapLookMinutes(named, looks) +
-    plan.toolsRenewed.reduce((sum, item) => sum + bookMinutes({ kind: 'renew', item }), 0) +
-    bookMinutes({ kind: 'give-verdict', item: named, mode: null, cites: [] }) +
-    renewed.reduce((sum, item) => sum + repairMinutes(item), 0) +
-    (renewed.length > 0 ? roadMinutes() : 0);
-  return { plan, steps, renewed, right, minutes };
+  const parts: readonly (readonly ParLine[])[] = [
+    steps.map((step) => testLine(step.test, minutesOfSteps([step], tables), step.again)),
+    [{ kind: 'trials', minutes: trialMinutes(steps), money: 0 }],
+    [{ kind: 'looks', minutes: cheapLookMinutes(named, looks), money: 0 }],
+    plan.toolsRenewed.map((item) => {
+      return { kind: 'tool-renewed', item, minutes: bookMinutes({ kind: 'renew', item }), money: 0 };
+    }),
+    [{ kind: 'verdict', minutes: bookMinutes(VERDICT), money: 0 }],
+    renewed.map((item) => {
+      return { kind: 'repair', item, minutes: repairMinutes(item), money: priceOf(item) };
+    }),
+    [{ kind: 'road', minutes: renewed.length > 0 ? roadMinutes() : 0, money: 0 }],
+  ];
+  return { plan, steps, renewed, right, parts };
+}
+
+/** Whatever it names, it takes as long to write. */
+const VERDICT = { kind: 'give-verdict', item: NOTHING_WRONG, mode: null, cites: [] } as const;
+
+function testLine(test: StandardTestId, minutes: number, again = false): ParLine {
+  return { kind: 'test', test, again, minutes, money: moneyOf([{ test, again }]) };
 }
 
 /** Faults of the truck, those of the tools left out. */
