@@ -13,6 +13,7 @@ import { later } from '../ui/panels/later.tsx';
 import { NewerVersionBar } from '../ui/panels/NewerVersionBar.tsx';
 import { TopBar } from '../ui/panels/TopBar.tsx';
 import { TroubleBar } from '../ui/panels/TroubleBar.tsx';
+import type { RendererKind } from '../ui/scene/renderer/RendererKind.ts';
 import type { Voices } from '../ui/sound/Voices.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
 import type { AppShop } from './createShop.ts';
@@ -32,7 +33,7 @@ interface AppProps {
   readonly theme: ReadonlySignal<ThemeName>;
   readonly reducedMotion: ReadonlySignal<boolean>;
   readonly voices: Voices;
-  readonly forceCanvas: boolean;
+  readonly renderer: RendererKind | null;
 }
 
 /** The page: a table from route to screen. */

@@ -7,6 +7,7 @@ import { Mirror } from '../ui/mirror/Mirror.tsx';
 import { useStageView } from '../ui/mirror/useStageView.ts';
 import { ViewBar } from '../ui/mirror/ViewBar.tsx';
 import '../ui/mirror/views.css';
+import type { RendererKind } from '../ui/scene/renderer/RendererKind.ts';
 import type { Scene } from '../ui/scene/SceneView.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
 import { useLanguageTurn } from './useLanguageTurn.ts';
@@ -16,12 +17,12 @@ interface BenchStageProps {
   readonly bench: Workbench;
   readonly theme: ReadonlySignal<ThemeName>;
   readonly letters: boolean;
-  readonly forceCanvas: boolean;
+  readonly renderer: RendererKind | null;
   readonly onTrouble: (trouble: 'context-lost' | 'no-graphics') => void;
 }
 
 /** The drawn bench with its mirror over it, in the middle of whatever room it gets. */
-export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: BenchStageProps) {
+export function BenchStage({ bench, theme, letters, renderer, onTrouble }: BenchStageProps) {
   const host = useRef<HTMLDivElement>(null);
   const scene = useRef<Scene | null>(null);
   const bare = useSignal(false);
@@ -33,9 +34,9 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
       bare.value = true;
       onTrouble('no-graphics');
     };
-    const draw = async (canvasOnly: boolean): Promise<void> => {
+    const draw = async (asked: RendererKind | null): Promise<void> => {
       const { createScene } = await import('../ui/scene/createScene.ts');
-      const made = await createScene(element, { forceCanvas: canvasOnly, gradually: true });
+      const made = await createScene(element, { renderer: asked, gradually: true });
       if (gone) return made.destroy();
       scene.current = made;
       made.setTheme(theme.peek());
@@ -44,12 +45,12 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
         onTrouble('context-lost');
         bench.attach(element, null);
         made.destroy();
-        void draw(true).catch(goBare);
+        void draw('canvas').catch(goBare);
       });
       bench.attach(element, made);
     };
     bench.attach(element, null);
-    draw(forceCanvas).catch(goBare);
+    draw(renderer).catch(goBare);
     const sized = new ResizeObserver(() => bench.resize());
     sized.observe(element);
     return () => {
@@ -59,7 +60,7 @@ export function BenchStage({ bench, theme, letters, forceCanvas, onTrouble }: Be
       scene.current?.destroy();
       scene.current = null;
     };
-  }, [bench, bare, forceCanvas, onTrouble, theme]);
+  }, [bench, bare, onTrouble, renderer, theme]);
   useSignalEffect(() => {
     // Read before the question whether there is a scene yet, or the first run would follow nothing.
     const name = theme.value;

@@ -14,6 +14,7 @@ import type { ReaderPage } from '../ui/panels/ReaderPanel.tsx';
 import type { SideTab } from '../ui/panels/SideColumn.tsx';
 import { TopBar } from '../ui/panels/TopBar.tsx';
 import { WorkOrderScreen } from '../ui/panels/WorkOrder.tsx';
+import type { RendererKind } from '../ui/scene/renderer/RendererKind.ts';
 import type { Voices } from '../ui/sound/Voices.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
 import { BenchStage } from './BenchStage.tsx';
@@ -30,7 +31,7 @@ interface JobScreenProps {
   readonly theme: ReadonlySignal<ThemeName>;
   readonly reducedMotion: ReadonlySignal<boolean>;
   readonly voices: Voices;
-  readonly forceCanvas: boolean;
+  readonly renderer: RendererKind | null;
   readonly onSettings: () => void;
 }
 
@@ -139,7 +140,7 @@ function JobPhase(props: JobPhaseProps) {
               bench={bench}
               theme={props.theme}
               letters={shop.settings.value.letterShortcuts}
-              forceCanvas={props.forceCanvas}
+              renderer={props.renderer}
               onTrouble={running.onTrouble}
             />
           }

@@ -10,6 +10,7 @@ import type { StoreTrouble } from '../platform/browser/StoredSitting.ts';
 import { openSafeStore } from '../platform/browser/safeStore.ts';
 import { loadSettings } from '../platform/browser/settings.ts';
 import type { Trouble } from '../ui/panels/Shop.ts';
+import { rendererAsked } from '../ui/scene/renderer/RendererKind.ts';
 import { createVoices } from '../ui/sound/createVoices.ts';
 import { App } from './App.tsx';
 import { createShop } from './createShop.ts';
@@ -65,7 +66,7 @@ if (root !== null) {
       theme={theme}
       reducedMotion={reducedMotion}
       voices={voices}
-      forceCanvas={new URLSearchParams(location.search).get('render') === 'canvas'}
+      renderer={rendererAsked(location.search)}
     />,
     root,
   );

@@ -51,7 +51,7 @@ const DRAWN = 40;
 test('the graphics go away in mid-job: the bench is drawn the simple way, and nothing is lost', async ({
   page,
 }) => {
-  await takeReadyByFriday(page, './');
+  await takeReadyByFriday(page, './?render=webgl');
   await expect.poll(() => colours(page)).toBeGreaterThan(DRAWN);
   await proveTheMeter(page);
   const lost = await bench(page)

@@ -10,6 +10,7 @@ import { type ThemeName, tokensOf } from '../theme/tokens.ts';
 import { Layers } from './Layers.ts';
 import { loadFonts } from './loadFonts.ts';
 import { chooseRenderer } from './renderer/chooseRenderer.ts';
+import type { RendererKind } from './renderer/RendererKind.ts';
 import { warmUp } from './renderer/warmUp.ts';
 import type { Scene, SceneView } from './SceneView.ts';
 
@@ -21,10 +22,10 @@ const MOST_PIXELS = 2;
 
 async function createRenderer(
   host: HTMLElement,
-  forceCanvas: boolean,
+  asked: RendererKind | null,
   background: string,
 ): Promise<Renderer> {
-  const renderer = await chooseRenderer(forceCanvas);
+  const renderer = await chooseRenderer(asked);
   await renderer.init({
     width: Math.max(1, host.clientWidth),
     height: Math.max(1, host.clientHeight),
@@ -68,16 +69,16 @@ function placingKey({ leads, sites, plug, fuse, handPump, manometer }: Observati
 }
 
 /**
- * Makes the drawn bench inside `host` and fills it. WebGL where there is any, else the canvas renderer. The canvas
+ * Makes the drawn bench inside `host` and fills it. By WebGL where a graphics card does it, else by the canvas renderer. The canvas
  * takes no pointer and no focus: controls are DOM elements laid over it.
  */
 export async function createScene(
   host: HTMLElement,
-  options: { forceCanvas?: boolean; gradually?: boolean } = {},
+  options: { renderer?: RendererKind | null; gradually?: boolean } = {},
 ): Promise<Scene> {
   let tokens = tokensOf('paper');
   await loadFonts();
-  const renderer = await createRenderer(host, options.forceCanvas === true, tokens.mat);
+  const renderer = await createRenderer(host, options.renderer ?? null, tokens.mat);
   const canvas = renderer.canvas as HTMLCanvasElement;
   canvas.style.cssText += 'display:block;pointer-events:none;touch-action:auto;';
   canvas.setAttribute('aria-hidden', 'true');

@@ -11,7 +11,7 @@ if (host === null || picture === undefined) throw new Error('no host, or no such
 host.style.width = `${query.get('w') ?? 850}px`;
 host.style.height = `${query.get('h') ?? 610}px`;
 
-const scene = await createScene(host, { forceCanvas: query.get('canvas') === '1' });
+const scene = await createScene(host, { renderer: query.get('canvas') === '1' ? 'canvas' : 'webgl' });
 const fit = fitView((query.get('view') ?? 'whole') as ViewName, host.clientWidth, host.clientHeight);
 scene.look(fit, fit);
 scene.setTheme(picture.theme);
