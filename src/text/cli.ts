@@ -152,6 +152,10 @@ function scenarioProblemText({ code, values }: ScenarioProblem): string {
       return `a job of mode "${values.mode}" has no steps. Remove "walkthrough:", or make the mode walkthrough or introduction.`;
     case 'duplicate-step':
       return `two steps have the id "${values.id}". Give one of them another.`;
+    case 'not-in-introduction':
+      return `an introduction has no verdict and no score, so there is no "${values.key}" in it. Remove it, or change the mode.`;
+    case 'weights-sum':
+      return `these weights make ${values.sum} together, and must make ${values.all}. Give ${values.off} ${values.way} to one of them.`;
     case 'more-problems':
       return `there are ${values.count} more problems. Mend these first.`;
     default:

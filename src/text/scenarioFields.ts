@@ -63,6 +63,15 @@ export const SCENARIO_FIELDS: Readonly<Record<string, FieldWords>> = {
   },
   rules: { holds: 'may be left out' },
   'rules.off': { holds: 'method rules that this job does not ask for (see below)' },
+  weights: {
+    holds:
+      'what the parts of the score are worth, 100 together (see below). May be left out: 25, 30, 25, 10, 10',
+  },
+  'weights.verdict': { holds: 'points for the verdict, 0 to 60' },
+  'weights.evidence': { holds: 'points for the evidence, 10 to 60' },
+  'weights.method': { holds: 'points for method, 0 to 60' },
+  'weights.economy': { holds: 'points for economy, 0 to 60' },
+  'weights.repair': { holds: 'points for the repair proven, 0 to 60' },
   walkthrough: { holds: 'the steps, in a walkthrough or an introduction only (see below)' },
   'walkthrough[].id': { holds: 'name of the step: small letters, digits, single hyphens' },
   'walkthrough[].say': { holds: 'why it is done, up to 600 characters' },

@@ -7,7 +7,7 @@ import type { JobPar } from '../../src/training/evidence/JobPar.ts';
 import { hashOfContent } from '../../src/training/scenario/hashOfContent.ts';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import type { RuleId } from '../../src/training/scenario/ruleIds.ts';
-import type { Scenario } from '../../src/training/scenario/Scenario.ts';
+import type { Scenario, ScenarioContent } from '../../src/training/scenario/Scenario.ts';
 import type { DebriefFacts, RuleOutcome } from '../../src/training/score/DebriefFacts.ts';
 import { debrief } from '../../src/training/score/debrief.ts';
 import { Sitting } from '../../src/training/sitting/Sitting.ts';
@@ -18,6 +18,7 @@ import { SCENARIO_TEXT } from './scenarioText.ts';
 export class TestBench {
   private faults: FaultChoice[] = [];
   private rulesOff: RuleId[] = [];
+  private terms: Partial<ScenarioContent> = {};
   private begun: Sitting | null = null;
   private wanted: WantedEvidence = {};
   private par: JobPar = EASY_PAR;
@@ -45,10 +46,21 @@ export class TestBench {
     return this;
   }
 
+  /** What else the job's file says. */
+  job(terms: Partial<ScenarioContent>): this {
+    this.terms = { ...this.terms, ...terms };
+    return this;
+  }
+
   get scenario(): Scenario {
     const loaded = loadScenario(SCENARIO_TEXT, 'bench.yaml');
     if (!loaded.ok) throw new Error(JSON.stringify(loaded.error));
-    const { contentHash: _, ...content } = { ...loaded.value, faults: this.faults, rulesOff: this.rulesOff };
+    const { contentHash: _, ...content } = {
+      ...loaded.value,
+      faults: this.faults,
+      rulesOff: this.rulesOff,
+      ...this.terms,
+    };
     return { ...content, contentHash: hashOfContent(content) };
   }
 

@@ -203,8 +203,10 @@ function inAgreement(
   const introduction = file.mode === 'introduction';
   const led = introduction || file.mode === 'walkthrough';
   const order = file['work-order'];
+  const { weights, ...rest } = file;
   return {
-    ...file,
+    ...rest,
+    ...(weights === undefined || introduction ? {} : { weights: toAHundred(weights) }),
     'work-order': introduction ? { ...order, codes: [] } : order,
     faults: introduction ? [] : chosen,
     ...(led
@@ -217,6 +219,15 @@ function inAgreement(
         }
       : {}),
   };
+}
+
+/** Weights that make a hundred, from any. */
+function toAHundred(weights: NonNullable<ScenarioFile['weights']>): typeof weights {
+  const evidence = Math.max(weights.evidence, 40);
+  const verdict = Math.min(weights.verdict, 100 - evidence);
+  const method = Math.min(weights.method, 100 - evidence - verdict);
+  const economy = Math.min(weights.economy, 100 - evidence - verdict - method);
+  return { verdict, evidence, method, economy, repair: 100 - evidence - verdict - method - economy };
 }
 
 function agreed(done: NonNullable<ScenarioFile['walkthrough']>[number]['done']): typeof done {

@@ -40,6 +40,14 @@ export const board = {
     codes: 'Codes read',
     noCodes: 'none stored',
     cautions: 'Cautions',
+    weights: 'What counts in this job',
+    parts: {
+      verdict: 'verdict {{points}}',
+      evidence: 'evidence {{points}}',
+      method: 'method {{points}}',
+      economy: 'economy {{points}}',
+      repair: 'repair proven {{points}}',
+    },
     accept: 'Take the job',
     defer:
       'Vehicle, unit and wire colours are invented for teaching. On a real truck its own service information, local codes and licensed practice come first.',

@@ -37,7 +37,7 @@ export const debriefScore = {
     boardUncarried: 'Not carried by theirs, which costs: {{items}}.',
     boardNone: 'No suspect was marked with entries that carry the mark.',
     boardShare:
-      'What they settle stood for {{share}} of all chances after the complaint. All ten points take {{fullAt}}: settle the likely suspects, too.',
+      'What they settle stood for {{share}} of all chances after the complaint. Full points take {{fullAt}}: settle the likely suspects, too.',
     ruleKept: '{{title}}: kept.',
     ruleKeptBy: '{{title}}: kept, shown by {{entries}}.',
     ruleMissed: '{{title}}: missed.',
@@ -105,7 +105,7 @@ export const debriefScore = {
   boardReview: {
     title: 'Your suspect board',
     lead: 'Each mark against what its entries carried when you set it. A suspect is cleared when at most 2 % is left of it, and at most a quarter of what the complaint left; it is convicted from 90 %.',
-    none: 'You marked no suspect. Marks that their entries carry are worth up to ten points.',
+    none: 'You marked no suspect. Marks that their entries carry are worth points.',
     item: 'Suspect',
     mark: 'Your mark',
     entries: 'Entries',

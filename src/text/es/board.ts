@@ -40,6 +40,14 @@ export const board = {
     codes: 'Códigos leídos',
     noCodes: 'ninguno almacenado',
     cautions: 'Precauciones',
+    weights: 'Lo que cuenta en este trabajo',
+    parts: {
+      verdict: 'veredicto {{points}}',
+      evidence: 'evidencia {{points}}',
+      method: 'método {{points}}',
+      economy: 'economía {{points}}',
+      repair: 'reparación demostrada {{points}}',
+    },
     accept: 'Tomar el trabajo',
     defer:
       'El vehículo, la unidad y los colores de los cables son inventados para enseñar. En un camión real, primero van su propia información de servicio, los códigos locales y la práctica con licencia.',

@@ -40,7 +40,7 @@ export const debriefScore = {
     boardUncarried: 'No sostenidos por las suyas, y eso cuesta: {{items}}.',
     boardNone: 'Ningún sospechoso se marcó con anotaciones que sostengan la marca.',
     boardShare:
-      'Lo que aclaran valía {{share}} de todas las probabilidades después de la queja. Los diez puntos completos piden {{fullAt}}: aclare también los sospechosos probables.',
+      'Lo que aclaran valía {{share}} de todas las probabilidades después de la queja. Los puntos completos piden {{fullAt}}: aclare también los sospechosos probables.',
     ruleKept: '{{title}}: cumplida.',
     ruleKeptBy: '{{title}}: cumplida, lo muestra: {{entries}}.',
     ruleMissed: '{{title}}: no cumplida.',
@@ -108,7 +108,7 @@ export const debriefScore = {
   boardReview: {
     title: 'Su tablero de sospechosos',
     lead: 'Cada marca frente a lo que sus anotaciones sostenían cuando usted la puso. Un sospechoso queda descartado cuando le queda 2 % como máximo, y como máximo la cuarta parte de lo que le dejó la queja; queda señalado desde 90 %.',
-    none: 'Usted no marcó ningún sospechoso. Las marcas que sus anotaciones sostienen valen hasta diez puntos.',
+    none: 'Usted no marcó ningún sospechoso. Las marcas que sus anotaciones sostienen valen puntos.',
     item: 'Sospechoso',
     mark: 'Su marca',
     entries: 'Anotaciones',

@@ -2,6 +2,8 @@ import type { DrivesBefore, FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { DoneCondition } from './DoneCondition.ts';
 import type { RuleId } from './ruleIds.ts';
 import type { ScenarioCard, SittingMode, WalkthroughStep } from './ScenarioCard.ts';
+import type { DrawnVariant, Variant } from './Variant.ts';
+import type { ScoreWeights } from './weights.ts';
 
 /** One step of a walkthrough or an introduction, with the test of its being done. */
 export interface ScenarioStep extends WalkthroughStep {
@@ -24,13 +26,19 @@ export interface ScenarioContent {
   readonly seed: string;
   readonly drives: DrivesBefore;
   readonly faults: readonly FaultChoice[];
+  /** Where there is more than one truth: all of them, the scenario's own the first. */
+  readonly variants?: readonly Variant[];
   readonly rulesOff: readonly RuleId[];
+  /** What the parts of the score are worth, where the job says so. */
+  readonly weights?: ScoreWeights;
   readonly steps: readonly ScenarioStep[];
   /** The author's remark, shown after closing. */
   readonly remark: string;
 }
 
 export interface Scenario extends ScenarioContent {
-  /** SHA-256 over the canonical JSON of the content. */
+  /** SHA-256 over the canonical JSON of the content; of a truth that was drawn, that of the scenario it was drawn from. */
   readonly contentHash: string;
+  /** Where this is a truth that was drawn from a scenario with variants. */
+  readonly variant?: DrawnVariant;
 }

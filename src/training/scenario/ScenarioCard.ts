@@ -1,4 +1,6 @@
 import type { SittingMode } from './modes.ts';
+import type { DrawnVariant } from './Variant.ts';
+import type { ScoreWeights } from './weights.ts';
 
 export type { SittingMode } from './modes.ts';
 
@@ -20,6 +22,12 @@ export interface ScenarioCard {
     readonly codes: readonly { readonly code: string; readonly status: 'stored' | 'pending' }[];
     readonly cautions: readonly string[];
   };
+  /** What the parts of the score are worth, where the job has weights of its own. */
+  readonly weights?: ScoreWeights;
+  /** There are variants: what is wrong is drawn when the job is taken. */
+  readonly drawn?: true;
+  /** Which of them was drawn. */
+  readonly variant?: DrawnVariant;
   /** Walkthrough and introduction: the steps in order, without the tests of their being done. */
   readonly steps: readonly WalkthroughStep[];
 }

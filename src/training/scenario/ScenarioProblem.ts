@@ -44,6 +44,8 @@ export const SCENARIO_PROBLEMS = [
   'steps-missing',
   'steps-not-allowed',
   'duplicate-step',
+  'not-in-introduction',
+  'weights-sum',
   'more-problems',
 ] as const;
 export type ScenarioProblemCode = (typeof SCENARIO_PROBLEMS)[number];

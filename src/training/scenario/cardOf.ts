@@ -13,6 +13,9 @@ export function cardOf(scenario: Scenario): ScenarioCard {
     minutes: scenario.minutes,
     aims: scenario.aims,
     workOrder: scenario.workOrder,
+    ...(scenario.weights === undefined ? {} : { weights: scenario.weights }),
+    ...(scenario.variants === undefined ? {} : { drawn: true as const }),
+    ...(scenario.variant === undefined ? {} : { variant: scenario.variant }),
     steps: scenario.steps.map(({ id, say, how }) => ({ id, say, how })),
   };
 }

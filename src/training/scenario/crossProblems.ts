@@ -1,5 +1,6 @@
 import { FAULTS, faultById, isRootCause } from '../../sim/faults/catalogue.ts';
 import type { ScenarioProblem } from './ScenarioProblem.ts';
+import { ALL_POINTS, SCORE_PARTS } from './weights.ts';
 import type { YamlPlaces } from './YamlPlaces.ts';
 
 /**
@@ -12,6 +13,7 @@ export function crossProblems(content: object, places: YamlPlaces): ScenarioProb
     ...introductionProblems(raw, places),
     ...faultProblems(raw.faults, places),
     ...stepProblems(raw.mode, raw.walkthrough, places),
+    ...weightProblems(raw.mode, raw.weights, places),
   ];
 }
 
@@ -133,6 +135,25 @@ function modeProblems(
   }
   const allowed = [...new Set(modes)].join(', ');
   return [places.problem('not-one-of', [...path, 'named', 'mode'], { allowed, found: mode.slice(0, 60) })];
+}
+
+/** Weights make a hundred together, and only a job that is scored has any. */
+function weightProblems(mode: unknown, weights: unknown, places: YamlPlaces): ScenarioProblem[] {
+  if (weights === undefined) return [];
+  if (mode === 'introduction')
+    return [places.problem('not-in-introduction', [], { key: 'weights' }, 'weights')];
+  const each = SCORE_PARTS.map((part) => fieldOf(weights, part));
+  if (!each.every((weight) => typeof weight === 'number' && Number.isInteger(weight))) return [];
+  const sum = (each as readonly number[]).reduce((total, weight) => total + weight, 0);
+  if (sum === ALL_POINTS) return [];
+  return [
+    places.problem('weights-sum', ['weights'], {
+      sum,
+      all: ALL_POINTS,
+      off: Math.abs(ALL_POINTS - sum),
+      way: sum < ALL_POINTS ? 'more' : 'fewer',
+    }),
+  ];
 }
 
 function fieldOf(value: unknown, key: string): unknown {

@@ -4,6 +4,8 @@ import { doneConditionSchema } from './DoneCondition.ts';
 import { PLAIN_TEXT } from './hiddenCharacters.ts';
 import { SITTING_MODES } from './modes.ts';
 import { RULE_IDS } from './ruleIds.ts';
+import { MOST_VARIANTS } from './Variant.ts';
+import { LEAST_EVIDENCE, MOST_WEIGHT } from './weights.ts';
 
 /** Text in which every character shows. That one does not is told where the text is read, by its own place. */
 const text = (limit: number) =>
@@ -13,8 +15,37 @@ const slug = z
   .max(60)
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, { error: 'slug' });
 
+const weight = (least: number) => z.number().int().min(least).max(MOST_WEIGHT);
+
 const STARTING_FAULTS = FAULTS.filter(({ weight }) => weight > 0).map(({ id }) => id);
 const ROOTS = STARTING_FAULTS.filter(isRootCause);
+
+const codes = z
+  .array(
+    z.strictObject({
+      code: z.string().regex(/^[PBCU][0-9A-F]{4}$/, { error: 'trouble-code' }),
+      status: z.enum(['stored', 'pending']),
+    }),
+  )
+  .max(12);
+const complaint = text(1200);
+const history = z.array(text(400)).max(16);
+/** Drives with the faults in before the order was written: they fill the controller's memory. */
+const drives = z.strictObject({ cycles: z.number().int().min(0).max(40), refuelled: z.boolean() });
+const faults = z
+  .array(
+    z.strictObject({
+      // What it may be is told with more words than a schema has; editors take it from the list.
+      fault: z.string().min(1).max(60).meta({ enum: STARTING_FAULTS }),
+      severity: z.number().min(0).max(1).optional(),
+      /** Each seat has a severity of its own between the two. */
+      'severity-to': z.number().min(0).max(1).optional(),
+      'when-moved': z.literal(true).optional(),
+      root: z.string().min(1).max(60).meta({ enum: ROOTS }).optional(),
+    }),
+  )
+  .max(4);
+const remark = text(3000);
 
 /** Format version 1 of a scenario file, keys as written in the file; unknown keys are refused everywhere. */
 export const scenarioSchema = z.strictObject({
@@ -29,16 +60,9 @@ export const scenarioSchema = z.strictObject({
   'work-order': z.strictObject({
     number: text(20),
     vehicle: text(160),
-    complaint: text(1200),
-    history: z.array(text(400)).max(16),
-    codes: z
-      .array(
-        z.strictObject({
-          code: z.string().regex(/^[PBCU][0-9A-F]{4}$/, { error: 'trouble-code' }),
-          status: z.enum(['stored', 'pending']),
-        }),
-      )
-      .max(12),
+    complaint,
+    history,
+    codes,
     cautions: z.array(text(400)).min(1).max(12),
   }),
   bench: z.strictObject({
@@ -47,26 +71,39 @@ export const scenarioSchema = z.strictObject({
     'fuel-percent': z.number().min(0).max(100),
   }),
   seed: slug,
-  /** Drives with the faults in before the order was written: they fill the controller's memory. */
-  drives: z.strictObject({ cycles: z.number().int().min(0).max(40), refuelled: z.boolean() }),
-  faults: z
+  drives,
+  faults,
+  /** Other truths of the same job; what a variant leaves out is as above. */
+  variants: z
     .array(
       z.strictObject({
-        // What it may be is told with more words than a schema has; editors take it from the list.
-        fault: z.string().min(1).max(60).meta({ enum: STARTING_FAULTS }),
-        severity: z.number().min(0).max(1).optional(),
-        'when-moved': z.literal(true).optional(),
-        root: z.string().min(1).max(60).meta({ enum: ROOTS }).optional(),
+        faults,
+        codes: codes.optional(),
+        drives: drives.optional(),
+        complaint: complaint.optional(),
+        history: history.optional(),
+        remark: remark.optional(),
       }),
     )
-    .max(4),
+    .min(1)
+    .max(MOST_VARIANTS)
+    .optional(),
   rules: z.strictObject({ off: z.array(z.enum(RULE_IDS)).max(RULE_IDS.length) }).optional(),
+  weights: z
+    .strictObject({
+      verdict: weight(0),
+      evidence: weight(LEAST_EVIDENCE),
+      method: weight(0),
+      economy: weight(0),
+      repair: weight(0),
+    })
+    .optional(),
   walkthrough: z
     .array(z.strictObject({ id: slug, say: text(600), how: text(800), done: doneConditionSchema }))
     .min(1)
     .max(80)
     .optional(),
-  remark: text(3000),
+  remark,
 });
 
 export type ScenarioFile = z.infer<typeof scenarioSchema>;

@@ -3,6 +3,7 @@ import type { ItemId } from '../../sim/devices/items.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { EvidenceFacts, MarkEvidence } from '../evidence/EvidenceFacts.ts';
 import type { JobPar } from '../evidence/JobPar.ts';
+import type { ScorePartName } from '../scenario/weights.ts';
 import type { BoardMark, CoachDepth, SittingAction, VerdictItem } from '../sitting/SittingAction.ts';
 import type { RuleId, SafetyId } from './ruleIds.ts';
 
@@ -103,7 +104,7 @@ export type ScoreReason = { readonly points: number; readonly of: number } & (
 );
 
 export interface ScorePart {
-  readonly part: 'verdict' | 'evidence' | 'method' | 'economy' | 'repair';
+  readonly part: ScorePartName;
   /** Whole points. */
   readonly points: number;
   readonly of: number;

@@ -1,4 +1,5 @@
 import { clamp } from '../../base/maths.ts';
+import { type ScoreWeights, USUAL_WEIGHTS } from '../scenario/weights.ts';
 import { boardReason } from './boardMarks.ts';
 import type {
   DebriefFacts,
@@ -42,13 +43,15 @@ export function scoreOf(facts: ScoreFacts): DebriefFacts['score'] {
     minutes: facts.trialFits,
     money: renewed.flatMap(({ needed, money, tick }) => (!needed && money > 0 ? [tick] : [])),
   };
-  const parts: ScorePart[] = [
+  const usual: ScorePart[] = [
     part('verdict', verdictReasons(worth)),
     part('evidence', [proofReason(job), boardReason(job.evidence)]),
     part('method', methodReasons(rules), METHOD),
     part('economy', economyReasons(job, worth, cost, ticks)),
     part('repair', repairReasons(job, worth, renewed)),
   ];
+  const { weights } = job.scenario;
+  const parts = weights === undefined ? usual : usual.map((one) => weighed(one, weights));
   const minor = safety.filter(({ grade }) => grade === 'minor').length;
   const serious = safety.some(({ grade }) => grade === 'serious');
   const safetyDeduction = minor * MINOR_POINTS;
@@ -61,6 +64,13 @@ function part(name: ScorePart['part'], because: readonly ScoreReason[], whole?: 
   const points = because.reduce((sum, line) => sum + line.points, 0);
   const of = whole ?? because.reduce((sum, line) => sum + line.of, 0);
   return { part: name, points: Math.floor(points + 0.5), of, because };
+}
+
+/** A part at the weight that the job gives it: each of its lines in the same measure. */
+function weighed({ part: name, because }: ScorePart, weights: ScoreWeights): ScorePart {
+  const measure = weights[name] / USUAL_WEIGHTS[name];
+  const lines = because.map((line) => ({ ...line, points: line.points * measure, of: line.of * measure }));
+  return part(name, lines, weights[name]);
 }
 
 function verdictReasons({ right, modeRight, weight }: VerdictWorth): readonly ScoreReason[] {

@@ -1,5 +1,6 @@
 import { describeCode } from '../../text/describeCode.ts';
 import { say } from '../../text/translate.ts';
+import { SCORE_PARTS } from '../../training/scenario/weights.ts';
 import type { ScenarioCard } from '../../training/sitting/SittingView.ts';
 import type { Desk } from './Desk.ts';
 import { JobWords } from './JobWords.tsx';
@@ -97,8 +98,21 @@ function OrderBody({ card, level }: WorkOrderProps) {
             </ul>
           )}
         </section>
+        <Terms card={card} level={level} />
       </div>
     </article>
+  );
+}
+
+/** What this job asks for beyond the usual. */
+function Terms({ card, level: H }: WorkOrderProps) {
+  const { weights } = card;
+  if (weights === undefined) return null;
+  return (
+    <section>
+      <H>{say('order.weights')}</H>
+      <p>{SCORE_PARTS.map((part) => say(`order.parts.${part}`, { points: weights[part] })).join(' · ')}</p>
+    </section>
   );
 }
 

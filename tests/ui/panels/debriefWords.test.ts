@@ -110,7 +110,7 @@ describe('reasons of the score', () => {
       fullAt: 0.8,
     } as const;
     expect(reason(board)).toBe(
-      'Carried by their entries: the canister hose. Not carried by theirs, which costs: the filler cap. What they settle stood for 16 % of all chances after the complaint. All ten points take 80 %: settle the likely suspects, too.',
+      'Carried by their entries: the canister hose. Not carried by theirs, which costs: the filler cap. What they settle stood for 16 % of all chances after the complaint. Full points take 80 %: settle the likely suspects, too.',
     );
     expect(reason({ ...board, carried: [], uncarried: [], share: 0 })).toBe(
       'No suspect was marked with entries that carry the mark.',

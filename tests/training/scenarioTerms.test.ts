@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { scenarioProblemLine } from '../../src/text/cli.ts';
+import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
+import type { Scenario } from '../../src/training/scenario/Scenario.ts';
+import { SCENARIO_TEXT } from '../support/scenarioText.ts';
+
+/** What is wrong with a text, as "line code path". */
+const problems = (text: string): string[] => {
+  const loaded = loadScenario(text, 'terms.yaml');
+  return loaded.ok ? [] : loaded.error.map(({ line, code, path }) => `${line} ${code} ${path}`);
+};
+const sentences = (text: string): string => {
+  const loaded = loadScenario(text, 'terms.yaml');
+  return loaded.ok ? '' : loaded.error.map(scenarioProblemLine).join('\n');
+};
+const loads = (text: string): Scenario => {
+  const loaded = loadScenario(text, 'terms.yaml');
+  if (!loaded.ok) throw new Error(sentences(text));
+  return loaded.value;
+};
+const LAST = SCENARIO_TEXT.split('\n').length;
+
+describe('keys that are left out', () => {
+  it('leave the content as it was without them', () => {
+    const { weights } = loads(SCENARIO_TEXT);
+    expect({ weights }).toEqual({});
+    expect(Object.keys(loads(SCENARIO_TEXT))).not.toContain('weights');
+  });
+});
+
+describe('weights', () => {
+  const weights = (written: string): string => `${SCENARIO_TEXT}weights: ${written}\n`;
+
+  it('are read', () => {
+    const given = { verdict: 20, evidence: 40, method: 20, economy: 10, repair: 10 };
+    expect(loads(weights(JSON.stringify(given))).weights).toEqual(given);
+  });
+
+  it('must make a hundred; the fix says how many are missing', () => {
+    const text = weights('{ verdict: 20, evidence: 40, method: 20, economy: 10, repair: 7 }');
+    expect(problems(text)).toEqual([`${LAST} weights-sum weights`]);
+    expect(sentences(text)).toContain('make 97 together, and must make 100. Give 3 more to one of them');
+  });
+
+  it('name every part, none beyond its bounds, whole numbers only', () => {
+    expect(problems(weights('{ verdict: 50, evidence: 50 }')).map((line) => line.split(' ')[1])).toEqual([
+      'missing-key',
+      'missing-key',
+      'missing-key',
+    ]);
+    expect(
+      problems(weights('{ verdict: 61, evidence: 9, method: 10.5, economy: -1, repair: 20.5 }')).map((line) =>
+        line.split(' ').slice(1).join(' '),
+      ),
+    ).toEqual([
+      'number-too-large weights.verdict',
+      'number-too-small weights.evidence',
+      'not-a-whole-number weights.method',
+      'number-too-small weights.economy',
+      'not-a-whole-number weights.repair',
+    ]);
+  });
+
+  it('have no place in an introduction', () => {
+    const text = weights('{ verdict: 20, evidence: 40, method: 20, economy: 10, repair: 10 }').replace(
+      'mode: practice',
+      'mode: introduction',
+    );
+    expect(problems(text)).toContain(`${LAST} not-in-introduction weights`);
+  });
+});
