@@ -1,17 +1,43 @@
 import type { TestTool } from '../../sim/rigs/standardTests/StandardTest.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { Environment } from '../evidence/environment.ts';
+import type { ParLine } from '../evidence/JobPar.ts';
 import type { LearnerScores, ValidityFault } from '../learners/validity.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
 
 /** What can be said of a scenario before anybody sits it: whether it is solvable, fair, and what it says it is. */
-export interface ScenarioProof {
+export interface ScenarioProof extends ProofPlan {
   readonly scenario: string;
+  readonly codes: ProofCodes;
+  /** How simulated learners fare; empty where they were not asked to sit. */
+  readonly learners: readonly LearnerScores[];
+  readonly findings: readonly ProofFinding[];
+  /** Whether it may be given out: no finding forbids it. */
+  readonly fit: boolean;
+}
+
+/** As much of a proof as is worked out: what is not yet is null, and learners are there who have sat. */
+export interface ProofSoFar {
+  readonly scenario: string;
+  readonly codes: ProofCodes | null;
+  readonly plan: ProofPlan | null;
+  readonly learners: readonly LearnerScores[];
+  readonly findings: readonly ProofFinding[];
+}
+
+export interface ProofCodes {
+  readonly stated: StatedCodes;
+  readonly held: StatedCodes;
+}
+
+/** How the job is solved, and what the complaint makes of it. */
+export interface ProofPlan {
   /** The plan of the best next test on the scenario's own truck, tool proofs among it, in the order done. */
   readonly tests: readonly StandardTestId[];
-  /** Par of the whole job, repair and road test with it: book minutes and dollars. */
+  /** Par of the whole job, repair and road test with it: book minutes and dollars, and what they are made up of. */
   readonly minutes: number;
   readonly money: number;
+  readonly lines: readonly ParLine[];
   /** Whether the plan ends in a proof, and the proof is true. */
   readonly proven: boolean;
   /** What the plan takes into the hand. */
@@ -20,16 +46,10 @@ export interface ScenarioProof {
   readonly rivals: readonly RivalItem[];
   /** Items that no test tells from the true one, itself first. */
   readonly group: readonly VerdictItem[];
-  readonly codes: { readonly stated: StatedCodes; readonly held: StatedCodes };
   /** Chance of the true item after the complaint, and whether nothing is likelier. */
   readonly prior: number;
   readonly favouriteIsTrue: boolean;
-  /** How simulated learners fare; empty where they were not asked to sit. */
-  readonly learners: readonly LearnerScores[];
   readonly difficulty: Difficulty;
-  readonly findings: readonly ProofFinding[];
-  /** Whether it may be given out: no finding forbids it. */
-  readonly fit: boolean;
 }
 
 export interface RivalItem {

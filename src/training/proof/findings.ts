@@ -5,35 +5,41 @@ import { isLed } from '../scenario/modes.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import { answersInText } from './answerInText.ts';
 import { sameCodes } from './heldCodes.ts';
-import type { ProofFinding, ScenarioProof } from './ScenarioProof.ts';
+import type { ProofFinding, ProofPlan, ProofSoFar } from './ScenarioProof.ts';
 
 /** An estimate one level off is as good as none. */
 const LEVELS_APART = 2;
 
-/** What a proof's figures say for and against giving the scenario out, the forbidding ones first. */
+/** What a proof's figures say for and against giving the scenario out, as far as they are known; the forbidding ones first. */
 export function findingsOf(
   scenario: Scenario,
-  proof: Omit<ScenarioProof, 'findings' | 'fit'>,
+  { codes, plan, learners }: Pick<ProofSoFar, 'codes' | 'plan' | 'learners'>,
   tables: EvidenceTables,
 ): readonly ProofFinding[] {
-  const { codes, group, difficulty } = proof;
-  const faults = scenarioFaults(proof, proof.learners);
   const all: ProofFinding[] = [
-    ...(proof.proven ? [] : [{ kind: 'not-solvable', forbids: true, tests: proof.tests.length } as const]),
-    ...(sameCodes(codes.stated, codes.held)
+    ...(plan === null || plan.proven
+      ? []
+      : [{ kind: 'not-solvable', forbids: true, tests: plan.tests.length } as const]),
+    ...(codes === null || sameCodes(codes.stated, codes.held)
       ? []
       : [{ kind: 'codes-differ', forbids: true, ...codes } as const]),
-    ...faults.map(
+    ...(plan === null ? [] : scenarioFaults(plan, learners)).map(
       (fault) => ({ kind: isOfPrior(fault) ? 'prior' : 'learners', forbids: true, fault }) as const,
     ),
     ...answersInText(scenario).map(
       (answer) => ({ kind: 'answer-in-text', forbids: true, ...answer }) as const,
     ),
-    ...(group.length > 1 ? [{ kind: 'not-told-apart', forbids: false, items: group } as const] : []),
-    ...levelFindings(scenario, difficulty.level),
+    ...(plan === null ? [] : planFindings(scenario, plan)),
     ...shopFindings(scenario, tables),
   ];
   return all;
+}
+
+function planFindings(scenario: Scenario, { group, difficulty }: ProofPlan): readonly ProofFinding[] {
+  return [
+    ...(group.length > 1 ? [{ kind: 'not-told-apart', forbids: false, items: group } as const] : []),
+    ...levelFindings(scenario, difficulty.level),
+  ];
 }
 
 function isOfPrior({ kind }: ValidityFault): boolean {

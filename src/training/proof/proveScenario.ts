@@ -6,19 +6,19 @@ import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { tellingTests } from '../evidence/equivalence.ts';
 import type { JobPar } from '../evidence/JobPar.ts';
 import { Posterior } from '../evidence/Posterior.ts';
-import { parOf } from '../evidence/parOf.ts';
+import { parInLines } from '../evidence/parOf.ts';
 import { priorOfJob } from '../evidence/priorOfJob.ts';
 import type { LearnerName } from '../learners/Learner.ts';
 import { oddsOf } from '../learners/oddsOf.ts';
 import { sitScenario } from '../learners/sitScenario.ts';
-import { scenarioFaults } from '../learners/validity.ts';
+import { type LearnerScores, scenarioFaults } from '../learners/validity.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import { rightVerdicts } from '../score/truth.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
 import { difficultyOf } from './difficulty.ts';
 import { findingsOf } from './findings.ts';
 import { heldCodes, statedCodes } from './heldCodes.ts';
-import type { RivalItem, ScenarioProof } from './ScenarioProof.ts';
+import type { ProofPlan, ProofSoFar, RivalItem, ScenarioProof } from './ScenarioProof.ts';
 
 /** Which simulated learners are asked to sit, and under how many seeds. None where `seeds` is 0. */
 export interface ProofLearners {
@@ -37,54 +37,88 @@ const MOST_RIVALS = 6;
 export function proveScenario(
   scenario: Scenario,
   tables: EvidenceTables,
-  { learners, seeds }: ProofLearners,
+  learners: ProofLearners,
 ): ScenarioProof {
-  const par = parOf(scenario, tables);
-  const odds = oddsOf(scenario, tables);
+  const steps = proofInSteps(scenario, tables, learners);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/**
+ * The same bit by bit, for whoever watches: what is known after each step, each a part of a second or a sitting or two. Learners
+ * are held against the limits only at the end, when who misses one has sat often enough.
+ */
+export function* proofInSteps(
+  scenario: Scenario,
+  tables: EvidenceTables,
+  asked: ProofLearners,
+): Generator<ProofSoFar, ScenarioProof, void> {
+  const soFar = (known: Omit<ProofSoFar, 'scenario' | 'findings'>): ProofSoFar => {
+    const findings = findingsOf(scenario, { ...known, learners: [] }, tables);
+    return { scenario: scenario.id, ...known, findings };
+  };
+  yield soFar({ codes: null, plan: null, learners: [] });
+  const codes = { stated: statedCodes(scenario), held: heldCodes(scenario) };
+  yield soFar({ codes, plan: null, learners: [] });
+  const plan = planFor(scenario, tables);
+  yield soFar({ codes, plan, learners: [] });
+  let learners: readonly LearnerScores[] = [];
+  for (learners of sittings(scenario, tables, plan, asked)) yield soFar({ codes, plan, learners });
+  const findings = findingsOf(scenario, { codes, plan, learners }, tables);
+  const fit = findings.every(({ forbids }) => !forbids);
+  return { scenario: scenario.id, ...plan, codes, learners, findings, fit };
+}
+
+function planFor(scenario: Scenario, tables: EvidenceTables): ProofPlan {
+  const par = parInLines(scenario, tables);
+  const { prior, favouriteIsTrue } = oddsOf(scenario, tables);
   const right = rightVerdicts(scenario);
   const tools = toolsOfTests(par.tests);
-  const sat = sitForProof(scenario, tables, par, { learners, seeds });
-  const proof = {
-    scenario: scenario.id,
+  const telling = tellingOf(scenario, tables);
+  return {
     ...par,
     tools,
     rivals: rivalsOf(scenario, tables, right),
     group: tables.groupOf(right[0] ?? 'nothing-wrong') as readonly VerdictItem[],
-    codes: { stated: statedCodes(scenario), held: heldCodes(scenario) },
-    prior: odds.prior,
-    favouriteIsTrue: odds.favouriteIsTrue,
-    learners: sat,
-    difficulty: difficultyOf(scenario, {
-      tests: par.tests,
-      tools,
-      favouriteIsTrue: odds.favouriteIsTrue,
-      telling: tellingOf(scenario, tables),
-    }),
+    prior,
+    favouriteIsTrue,
+    difficulty: difficultyOf(scenario, { tests: par.tests, tools, favouriteIsTrue, telling }),
   };
-  const findings = findingsOf(scenario, proof, tables);
-  return { ...proof, findings, fit: findings.every(({ forbids }) => !forbids) };
 }
 
 /** So many sittings make a median that can be held against somebody. */
 const SURE_SEEDS = 5;
 
-/** The learners' scores. Who misses a limit under few seeds sits again under more: one odd truck condemns no scenario. */
-function sitForProof(
+/**
+ * The learners' scores after each that has sat. Who misses a limit under few seeds sits again under more: one odd truck condemns
+ * no scenario.
+ */
+function* sittings(
   scenario: Scenario,
   tables: EvidenceTables,
-  par: JobPar,
+  plan: ProofPlan,
   { learners, seeds }: ProofLearners,
-): ScenarioProof['learners'] {
-  if (seeds === 0 || learners.length === 0) return [];
-  const sit = (who: readonly LearnerName[], under: number): ScenarioProof['learners'] =>
-    sitScenario(scenario, tables, under, () => undefined, who, par).learners;
-  const first = sit(learners, seeds);
-  const missed = scenarioFaults(oddsOf(scenario, tables), first).flatMap((fault) =>
+): Generator<readonly LearnerScores[], void, void> {
+  if (seeds === 0 || learners.length === 0) return;
+  const par: JobPar = plan;
+  const sit = (who: LearnerName, under: number): readonly LearnerScores[] =>
+    sitScenario(scenario, tables, under, () => undefined, [who], par).learners;
+  let sat: readonly LearnerScores[] = [];
+  for (const learner of learners) {
+    sat = [...sat, ...sit(learner, seeds)];
+    yield sat;
+  }
+  if (seeds >= SURE_SEEDS) return;
+  const missed = scenarioFaults(plan, sat).flatMap((fault) =>
     'learner' in fault ? [fault.learner, ...(fault.kind === 'not-below-by-the-book' ? [BOOK] : [])] : [],
   );
-  if (missed.length === 0 || seeds >= SURE_SEEDS) return first;
-  const again = sit([...new Set(missed)], SURE_SEEDS);
-  return first.map((one) => again.find(({ learner }) => learner === one.learner) ?? one);
+  for (const learner of new Set(missed)) {
+    const again = sit(learner, SURE_SEEDS);
+    sat = sat.map((one) => again.find((other) => other.learner === one.learner) ?? one);
+    yield sat;
+  }
 }
 const BOOK: LearnerName = 'by-the-book';
 
