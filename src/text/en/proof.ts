@@ -1,6 +1,7 @@
 /** What the bench says of a scenario before anybody sits it. */
 export const proof = {
   proof: {
+    working: 'Working it out …',
     fit: 'Fit to give out.',
     unfit: 'Not fit to give out yet.',
     solvedBy: 'Solved by {{count}} runs of tests, {{minutes}} book minutes and {{money}} with the repair:',

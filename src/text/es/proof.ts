@@ -3,6 +3,7 @@ import type { Catalogue } from '../translate.ts';
 /** Lo que el banco dice de un escenario antes de que alguien lo trabaje. */
 export const proof: Pick<Catalogue, 'proof'> = {
   proof: {
+    working: 'Se está calculando …',
     fit: 'Listo para repartir.',
     unfit: 'Todavía no está listo para repartir.',
     solvedBy:
