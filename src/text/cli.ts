@@ -138,6 +138,10 @@ function scenarioProblemText({ code, values }: ScenarioProblem): string {
       return `the fault "${values.fault}" is there or not; it has no degrees. Remove "severity:".`;
     case 'fault-not-at-start':
       return `the fault "${values.fault}" is damage that only a hand on the bench can do. Choose one that can be there when the job begins.`;
+    case 'variants-not-allowed':
+      return `the steps of a job of mode "${values.mode}" speak of one truck, so it has no variants and no ranges. Remove this, or change the mode.`;
+    case 'range-not-upwards':
+      return `severity runs from ${values.from} to ${values.to}, which is no way up. Make "severity-to:" the larger of the two, or remove it.`;
     case 'when-moved-not-allowed':
       return `the fault "${values.fault}" does not come and go with the harness. Remove "when-moved:", or use one of: ${values.allowed}.`;
     case 'root-not-listed':
@@ -156,6 +160,8 @@ function scenarioProblemText({ code, values }: ScenarioProblem): string {
       return `an introduction has no verdict and no score, so there is no "${values.key}" in it. Remove it, or change the mode.`;
     case 'weights-sum':
       return `these weights make ${values.sum} together, and must make ${values.all}. Give ${values.off} ${values.way} to one of them.`;
+    case 'limits-empty':
+      return 'these limits limit nothing. Add "minutes:", "dollars:" or both, or remove "limits:".';
     case 'more-problems':
       return `there are ${values.count} more problems. Mend these first.`;
     default:

@@ -42,6 +42,9 @@ export const SCENARIO_FIELDS: Readonly<Record<string, FieldWords>> = {
   'bench.ambient-celsius': { holds: 'temperature of bench and coil, −30 to 50' },
   'bench.altitude-metres': { holds: '−400 to 4500. High up there is less vacuum to be had' },
   'bench.fuel-percent': { holds: 'fuel in the tank, 0 to 100' },
+  limits: { holds: 'what the job may take (see below). May be left out, as may each of the two' },
+  'limits.minutes': { holds: 'book minutes for the whole job, 10 to 600' },
+  'limits.dollars': { holds: 'dollars for parts, 0 to 5000' },
   seed: {
     holds: 'any small word. Draws the tolerances of this truck: another word, another truck of the same make',
   },
@@ -55,12 +58,35 @@ export const SCENARIO_FIELDS: Readonly<Record<string, FieldWords>> = {
   'faults[].severity': {
     holds: 'where the fault has degrees: from `0` (mildest) to `1` (worst). Else left out',
   },
+  'faults[].severity-to': {
+    holds:
+      'makes a range of the severity: each seat has its own between the two (see *Variants*). Else left out',
+  },
   'faults[].when-moved': {
     holds: '`true` makes a fault of the harness come and go (see below). Else left out',
   },
   'faults[].root': {
     holds: 'what spoiled the part and will spoil the renewed one (see below). May be left out',
   },
+  variants: {
+    holds:
+      'other truths of the same job, up to eight, so that each seat has its own (see *Variants*). May be left out',
+  },
+  'variants[].faults': { holds: 'what is wrong in this one, as under `faults`' },
+  'variants[].faults[].fault': { holds: 'as above' },
+  'variants[].faults[].severity': { holds: 'as above' },
+  'variants[].faults[].severity-to': { holds: 'as above' },
+  'variants[].faults[].when-moved': { holds: 'as above' },
+  'variants[].faults[].root': { holds: 'as above' },
+  'variants[].codes': { holds: 'the codes that these faults leave. Left out: those of the work order' },
+  'variants[].codes[].code': { holds: 'as above' },
+  'variants[].codes[].status': { holds: 'as above' },
+  'variants[].drives': { holds: 'how far this truck was driven. Left out: as above' },
+  'variants[].drives.cycles': { holds: 'as above' },
+  'variants[].drives.refuelled': { holds: 'as above' },
+  'variants[].complaint': { holds: 'what the customer says in this one. Left out: as above' },
+  'variants[].history': { holds: 'what was done before in this one. Left out: as above' },
+  'variants[].remark': { holds: 'your last word on this one. Left out: as above' },
   rules: { holds: 'may be left out' },
   'rules.off': { holds: 'method rules that this job does not ask for (see below)' },
   weights: {

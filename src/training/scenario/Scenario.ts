@@ -1,5 +1,6 @@
 import type { DrivesBefore, FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { DoneCondition } from './DoneCondition.ts';
+import type { JobLimits } from './JobLimits.ts';
 import type { RuleId } from './ruleIds.ts';
 import type { ScenarioCard, SittingMode, WalkthroughStep } from './ScenarioCard.ts';
 import type { DrawnVariant, Variant } from './Variant.ts';
@@ -23,6 +24,8 @@ export interface ScenarioContent {
   readonly aims: readonly string[];
   readonly workOrder: ScenarioCard['workOrder'];
   readonly bench: { readonly ambientC: number; readonly altitudeM: number; readonly fuelPercent: number };
+  /** What the job may take, where it says so. */
+  readonly limits?: JobLimits;
   readonly seed: string;
   readonly drives: DrivesBefore;
   readonly faults: readonly FaultChoice[];

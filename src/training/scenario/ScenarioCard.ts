@@ -1,3 +1,4 @@
+import type { JobLimits } from './JobLimits.ts';
 import type { SittingMode } from './modes.ts';
 import type { DrawnVariant } from './Variant.ts';
 import type { ScoreWeights } from './weights.ts';
@@ -22,6 +23,8 @@ export interface ScenarioCard {
     readonly codes: readonly { readonly code: string; readonly status: 'stored' | 'pending' }[];
     readonly cautions: readonly string[];
   };
+  /** What the job may take, where it has limits. */
+  readonly limits?: JobLimits;
   /** What the parts of the score are worth, where the job has weights of its own. */
   readonly weights?: ScoreWeights;
   /** There are variants: what is wrong is drawn when the job is taken. */

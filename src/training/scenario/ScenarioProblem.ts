@@ -37,6 +37,8 @@ export const SCENARIO_PROBLEMS = [
   'severity-missing',
   'severity-not-used',
   'fault-not-at-start',
+  'variants-not-allowed',
+  'range-not-upwards',
   'when-moved-not-allowed',
   'root-not-listed',
   'not-a-root',
@@ -46,6 +48,7 @@ export const SCENARIO_PROBLEMS = [
   'duplicate-step',
   'not-in-introduction',
   'weights-sum',
+  'limits-empty',
   'more-problems',
 ] as const;
 export type ScenarioProblemCode = (typeof SCENARIO_PROBLEMS)[number];

@@ -13,6 +13,7 @@ export function cardOf(scenario: Scenario): ScenarioCard {
     minutes: scenario.minutes,
     aims: scenario.aims,
     workOrder: scenario.workOrder,
+    ...(scenario.limits === undefined ? {} : { limits: scenario.limits }),
     ...(scenario.weights === undefined ? {} : { weights: scenario.weights }),
     ...(scenario.variants === undefined ? {} : { drawn: true as const }),
     ...(scenario.variant === undefined ? {} : { variant: scenario.variant }),

@@ -20,6 +20,7 @@ export function contentOf(file: ScenarioFile): ScenarioContent {
       altitudeM: file.bench['altitude-metres'],
       fuelPercent: file.bench['fuel-percent'],
     },
+    ...(file.limits === undefined ? {} : { limits: withoutUndefined(file.limits) }),
     seed: file.seed,
     drives: file.drives,
     faults: file.faults.map(faultOf),

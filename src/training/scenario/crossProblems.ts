@@ -1,7 +1,10 @@
 import { FAULTS, faultById, isRootCause } from '../../sim/faults/catalogue.ts';
 import type { ScenarioProblem } from './ScenarioProblem.ts';
+import { variantProblems } from './variantProblems.ts';
 import { ALL_POINTS, SCORE_PARTS } from './weights.ts';
 import type { YamlPlaces } from './YamlPlaces.ts';
+
+type Path = readonly (string | number)[];
 
 /**
  * What one field says against another, and against the fault catalogue. Works on the raw content, so that these
@@ -11,9 +14,11 @@ export function crossProblems(content: object, places: YamlPlaces): ScenarioProb
   const raw = content as Readonly<Record<string, unknown>>;
   return [
     ...introductionProblems(raw, places),
-    ...faultProblems(raw.faults, places),
+    ...faultProblems(raw.faults, places, ['faults']),
+    ...variantProblems(raw, places, (faults, at) => faultProblems(faults, places, at)),
     ...stepProblems(raw.mode, raw.walkthrough, places),
     ...weightProblems(raw.mode, raw.weights, places),
+    ...limitProblems(raw.mode, raw.limits, places),
   ];
 }
 
@@ -36,7 +41,7 @@ function isFilled(list: unknown): boolean {
   return Array.isArray(list) && list.length > 0;
 }
 
-function faultProblems(faults: unknown, places: YamlPlaces): ScenarioProblem[] {
+function faultProblems(faults: unknown, places: YamlPlaces, at: Path): ScenarioProblem[] {
   if (!Array.isArray(faults)) return [];
   const problems: ScenarioProblem[] = [];
   const seen = new Set<string>();
@@ -48,7 +53,7 @@ function faultProblems(faults: unknown, places: YamlPlaces): ScenarioProblem[] {
     const known = faultById(fault);
     if (known === undefined) {
       problems.push(
-        places.problem('unknown-fault', ['faults', index, 'fault'], {
+        places.problem('unknown-fault', [...at, index, 'fault'], {
           fault,
           known: FAULTS.filter(({ weight }) => weight > 0)
             .map(({ id }) => id)
@@ -57,26 +62,26 @@ function faultProblems(faults: unknown, places: YamlPlaces): ScenarioProblem[] {
       );
       return;
     }
-    if (seen.has(fault))
-      problems.push(places.problem('duplicate-fault', ['faults', index, 'fault'], { fault }));
+    if (seen.has(fault)) problems.push(places.problem('duplicate-fault', [...at, index, 'fault'], { fault }));
     seen.add(fault);
     if (known.severity !== null && severity === undefined) {
-      problems.push(places.problem('severity-missing', ['faults', index], { fault }));
+      problems.push(places.problem('severity-missing', [...at, index], { fault }));
     } else if (known.severity === null && severity !== undefined) {
-      problems.push(places.problem('severity-not-used', ['faults', index, 'severity'], { fault }));
+      problems.push(places.problem('severity-not-used', [...at, index, 'severity'], { fault }));
     }
     if (known.weight === 0)
-      problems.push(places.problem('fault-not-at-start', ['faults', index, 'fault'], { fault }));
+      problems.push(places.problem('fault-not-at-start', [...at, index, 'fault'], { fault }));
     if (whenMoved === true && known.intermittent !== 'when-moved') {
       const allowed = FAULTS.filter(({ intermittent }) => intermittent === 'when-moved').map(({ id }) => id);
       problems.push(
-        places.problem('when-moved-not-allowed', ['faults', index, 'when-moved'], {
+        places.problem('when-moved-not-allowed', [...at, index, 'when-moved'], {
           fault,
           allowed: allowed.join(', '),
         }),
       );
     }
-    if (typeof root === 'string') problems.push(...rootProblems(root, listed, index, places));
+    if (typeof root === 'string')
+      problems.push(...rootProblems(root, listed, [...at, index, 'root'], places));
   });
   return problems;
 }
@@ -84,10 +89,9 @@ function faultProblems(faults: unknown, places: YamlPlaces): ScenarioProblem[] {
 function rootProblems(
   root: string,
   listed: ReadonlySet<unknown>,
-  index: number,
+  path: Path,
   places: YamlPlaces,
 ): ScenarioProblem[] {
-  const path = ['faults', index, 'root'];
   if (!isRootCause(root)) {
     const roots = FAULTS.filter(({ id }) => isRootCause(id)).map(({ id }) => id);
     return [places.problem('not-a-root', path, { root, allowed: roots.join(', ') })];
@@ -135,6 +139,15 @@ function modeProblems(
   }
   const allowed = [...new Set(modes)].join(', ');
   return [places.problem('not-one-of', [...path, 'named', 'mode'], { allowed, found: mode.slice(0, 60) })];
+}
+
+/** Only what is scored has limits, and a limit says what it limits. */
+function limitProblems(mode: unknown, limits: unknown, places: YamlPlaces): ScenarioProblem[] {
+  if (limits === undefined) return [];
+  if (mode === 'introduction')
+    return [places.problem('not-in-introduction', [], { key: 'limits' }, 'limits')];
+  const isEmpty = typeof limits === 'object' && limits !== null && Object.keys(limits).length === 0;
+  return isEmpty ? [places.problem('limits-empty', [], {}, 'limits')] : [];
 }
 
 /** Weights make a hundred together, and only a job that is scored has any. */

@@ -70,6 +70,12 @@ export const scenarioSchema = z.strictObject({
     'altitude-metres': z.number().min(-400).max(4500),
     'fuel-percent': z.number().min(0).max(100),
   }),
+  limits: z
+    .strictObject({
+      minutes: z.number().int().min(10).max(600).optional(),
+      dollars: z.number().int().min(0).max(5000).optional(),
+    })
+    .optional(),
   seed: slug,
   drives,
   faults,

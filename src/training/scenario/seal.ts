@@ -1,7 +1,8 @@
-import { canonicalJson, sha256Hex } from '../../base/hash.ts';
+import { canonicalJson } from '../../base/hash.ts';
 import { err, ok, type Result } from '../../base/Result.ts';
 import { fromBase64, toBase64 } from './base64.ts';
 import { cardOf } from './cardOf.ts';
+import { applyKeystream, asciiBytes, asciiText } from './curtain.ts';
 import { hashOfContent } from './hashOfContent.ts';
 import type { Scenario, ScenarioContent, ScenarioStep } from './Scenario.ts';
 import type { ScenarioCard } from './ScenarioCard.ts';
@@ -23,24 +24,38 @@ export type SealProblem = 'seal-unreadable' | 'seal-does-not-match';
 
 export function sealScenario(scenario: Scenario): SealedScenario {
   const bytes = asciiBytes(canonicalJson(behindCurtain(scenario)));
-  applyKeystream(bytes, scenario.contentHash);
+  applyKeystream(bytes, (scenario.variant ?? scenario).contentHash);
   return { card: cardOf(scenario), sealed: toBase64(bytes) };
 }
 
 /** What the card does not show. The rest is not sealed a second time: sealed text cannot be packed for the way. */
 interface BehindCurtain
-  extends Pick<ScenarioContent, 'format' | 'bench' | 'seed' | 'drives' | 'faults' | 'rulesOff' | 'remark'> {
+  extends Pick<
+    ScenarioContent,
+    'format' | 'bench' | 'seed' | 'drives' | 'faults' | 'variants' | 'rulesOff' | 'remark'
+  > {
   /** The test of each step's being done, in the order of the card's steps. */
   readonly done: readonly ScenarioStep['done'][];
 }
 
 function behindCurtain(scenario: Scenario): BehindCurtain {
-  const { format, bench, seed, drives, faults, rulesOff, remark, steps } = scenario;
-  return { format, bench, seed, drives, faults, rulesOff, remark, done: steps.map(({ done }) => done) };
+  const { format, bench, seed, drives, faults, variants, rulesOff, remark, steps } = scenario;
+  const done = steps.map((step) => step.done);
+  return {
+    format,
+    bench,
+    seed,
+    drives,
+    faults,
+    ...(variants === undefined ? {} : { variants }),
+    rulesOff,
+    remark,
+    done,
+  };
 }
 
 function withCard(card: ScenarioCard, { done, ...behind }: BehindCurtain): ScenarioContent {
-  const { contentHash: _hash, steps, ...shown } = card;
+  const { contentHash: _hash, drawn: _drawn, variant: _variant, steps, ...shown } = card;
   return {
     ...shown,
     ...behind,
@@ -53,41 +68,19 @@ function withCard(card: ScenarioCard, { done, ...behind }: BehindCurtain): Scena
 export function openSealed({ card, sealed }: SealedScenario): Result<Scenario, SealProblem> {
   const bytes = fromBase64(sealed);
   if (bytes === null) return err('seal-unreadable');
-  applyKeystream(bytes, card.contentHash);
+  const { contentHash } = card.variant ?? card;
+  applyKeystream(bytes, contentHash);
   let content: ScenarioContent;
   try {
     content = withCard(card, JSON.parse(asciiText(bytes)) as BehindCurtain);
-    if (hashOfContent(content) !== card.contentHash) return err('seal-does-not-match');
+    if (hashOfContent(content) !== contentHash) return err('seal-does-not-match');
   } catch {
     return err('seal-unreadable');
   }
   // The hash covers every byte of the content, so what matches it is what the loader checked when it was sealed.
-  return ok({ ...content, contentHash: card.contentHash });
-}
-
-/** Adds a stream of SHA-256 blocks in counter mode to the bytes, in place; doing it twice undoes it. */
-function applyKeystream(bytes: Uint8Array, key: string): void {
-  for (let block = 0; block * 32 < bytes.length; block++) {
-    const stream = sha256Hex(`curtain ${key} ${block}`);
-    for (let i = 0; i < 32 && block * 32 + i < bytes.length; i++) {
-      const at = block * 32 + i;
-      bytes[at] = (bytes[at] ?? 0) ^ Number.parseInt(stream.slice(i * 2, i * 2 + 2), 16);
-    }
-  }
-}
-
-/** JSON text as bytes, with everything outside ASCII as a JSON escape. */
-function asciiBytes(json: string): Uint8Array {
-  let ascii = '';
-  for (let i = 0; i < json.length; i++) {
-    const unit = json.charCodeAt(i);
-    ascii += unit < 0x80 ? json.charAt(i) : `\\u${unit.toString(16).padStart(4, '0')}`;
-  }
-  return Uint8Array.from(ascii, (letter) => letter.charCodeAt(0));
-}
-
-function asciiText(bytes: Uint8Array): string {
-  let text = '';
-  for (const byte of bytes) text += String.fromCharCode(byte);
-  return text;
+  return ok({
+    ...content,
+    contentHash: card.contentHash,
+    ...(card.variant === undefined ? {} : { variant: card.variant }),
+  });
 }

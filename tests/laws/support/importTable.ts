@@ -30,6 +30,7 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
     folders: ['base', 'sim/rigs', 'sim/faults', 'sim/world', 'bench words'],
     packages: ['zod', 'yaml'],
   },
+  'training/draft': { folders: ['base', 'sim/faults', 'training/scenario'], packages: ['yaml'] },
   'training/sitting': { folders: [...WORLD, 'training/scenario'], packages: ['xstate', 'zod'] },
   'training/evidence': {
     folders: [...WORLD, 'sim/rigs', 'sim/faults', 'training/scenario', 'training/sitting'],
@@ -62,6 +63,7 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
       'training/learners',
     ],
   },
+  'training/handout': { folders: ['base', 'training/scenario'], packages: ['zod'] },
   'training/register': { folders: [...WORLD, 'training/*'] },
 
   text: { folders: ['base'], types: ['sim/*', 'training/*'], packages: ['i18next'] },
@@ -72,7 +74,7 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
   'ui/inside': { folders: [...WORLD, 'text', 'ui/theme'], packages: ['preact'] },
   'ui/mirror': { folders: SCREEN, packages: SCREEN_PACKAGES },
   'ui/panels': { folders: [...SCREEN, 'ui/inside'], packages: SCREEN_PACKAGES },
-  'ui/backroom': { folders: SCREEN, packages: SCREEN_PACKAGES },
+  'ui/backroom': { folders: [...SCREEN, 'sim/faults', 'ui/panels', 'ui/inside'], packages: SCREEN_PACKAGES },
   // A stroke is heard by the same ear for its sound and for the caption of that sound.
   'ui/sound': { folders: [...WORLD, 'ui/interaction', 'assets'], packages: ['howler'] },
 
