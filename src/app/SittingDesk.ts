@@ -66,6 +66,7 @@ export class SittingDesk implements Desk {
   readonly verdict: Signal<SittingView['verdict']>;
   readonly marks: Signal<SittingView['marks']>;
   readonly renewed: Signal<SittingView['renewed']>;
+  readonly spent: Signal<SittingView['spent']>;
   readonly coach: Desk['coach'];
   readonly facts: Desk['facts'];
   readonly functionsKnown: Signal<boolean>;
@@ -103,6 +104,7 @@ export class SittingDesk implements Desk {
     this.verdict = signal(view.verdict);
     this.marks = signal(view.marks);
     this.renewed = signal(view.renewed);
+    this.spent = signal(view.spent);
     this.hand = new HandUndo(view.phase === 'work-order' ? 'nothing-done' : 'loaded-again');
     this.undoNext = this.hand.next;
     this.undoWhy = this.hand.why;
@@ -267,6 +269,7 @@ export class SittingDesk implements Desk {
     this.verdict.value = view.verdict;
     this.marks.value = view.marks;
     this.renewed.value = view.renewed;
+    this.spent.value = view.spent;
     this.tick.value = wholeSeconds(view.tick);
     if (view.tick - this.stripAt < STRIP_TICKS) return;
     this.stripAt = view.tick;

@@ -32,9 +32,9 @@ function reasonWords(reason: ScoreReason): string {
     case 'rule':
       return say(`rules.${reason.rule}.title`);
     case 'minutes':
-      return `${fixed(reason.spent, 0)} book minutes, par ${fixed(reason.par, 0)}`;
+      return `${fixed(reason.spent, 0)} book minutes, par ${fixed(reason.par, 0)}${limitWords(reason, (value) => fixed(value, 0))}`;
     case 'money':
-      return `parts for ${money(reason.spent)}, par ${money(reason.par)}`;
+      return `parts for ${money(reason.spent)}, par ${money(reason.par)}${limitWords(reason, money)}`;
     case 'retest':
     case 'refitted':
     case 'monitor-pass':
@@ -44,6 +44,16 @@ function reasonWords(reason: ScoreReason): string {
     default:
       return unreachable(reason);
   }
+}
+
+function limitWords(
+  { spent, limit }: { readonly spent: number; readonly limit?: number },
+  words: (value: number) => string,
+): string {
+  if (limit === undefined) return '';
+  return spent > limit
+    ? `, ${words(spent - limit)} over the limit of ${words(limit)}`
+    : `, within the limit of ${words(limit)}`;
 }
 
 const REPAIR_LINES = {

@@ -42,6 +42,14 @@ export function describeFinding(finding: ProofFinding): string {
         fault: has(name) ? say(name) : finding.fault,
       });
     }
+    case 'limit-too-tight': {
+      const amount = (value: number): string => (finding.of === 'dollars' ? money(value) : fixed(value, 0));
+      return say(finding.of === 'dollars' ? 'proof.findings.limit-dollars' : 'proof.findings.limit-minutes', {
+        limit: amount(finding.limit),
+        par: amount(finding.par),
+        wanted: amount(finding.wanted),
+      });
+    }
     case 'not-told-apart':
       return say('proof.findings.not-told-apart', {
         items: finding.items.map((item) => say(`items.${item}`)).join(', '),

@@ -108,11 +108,16 @@ function ruleWords({ rule, kept, entries, ticks }: Of<'rule'>): string {
 
 function economyWords(reason: Of<'minutes' | 'money'>): string {
   const amount = (value: number): string => (reason.kind === 'money' ? money(value) : tenths(value));
-  const { spent, par, right, weight, ticks } = reason;
+  const { spent, par, right, weight, ticks, limit } = reason;
   const times = par > 0 ? spent / par : spent > 0 ? Number.POSITIVE_INFINITY : 0;
   return together(
     say(`reasons.${reason.kind}`, { spent: amount(spent), par: amount(par) }),
+    limit !== undefined &&
+      (spent > limit
+        ? say('reasons.overLimit', { limit: amount(limit), over: amount(spent - limit) })
+        : say('reasons.withinLimit', { limit: amount(limit) })),
     right &&
+      spent <= (limit ?? spent) &&
       say(times <= 1.5 ? 'reasons.economyFull' : times < 3 ? 'reasons.economyPart' : 'reasons.economyNone'),
     ticks.length > 0 && say('reasons.economyTicks', { times: timesWords(ticks) }),
     !right ? say('reasons.economyWrong') : weight < 1 && say('reasons.economyWeight'),

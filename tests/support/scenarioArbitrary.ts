@@ -203,9 +203,10 @@ function inAgreement(
   const introduction = file.mode === 'introduction';
   const led = introduction || file.mode === 'walkthrough';
   const order = file['work-order'];
-  const { weights, ...rest } = file;
+  const { weights, limits, ...rest } = file;
   return {
     ...rest,
+    ...(limits === undefined || introduction || Object.keys(limits).length === 0 ? {} : { limits }),
     ...(weights === undefined || introduction ? {} : { weights: toAHundred(weights) }),
     'work-order': introduction ? { ...order, codes: [] } : order,
     faults: introduction ? [] : chosen,

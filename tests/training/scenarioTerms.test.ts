@@ -22,9 +22,8 @@ const LAST = SCENARIO_TEXT.split('\n').length;
 
 describe('keys that are left out', () => {
   it('leave the content as it was without them', () => {
-    const { weights } = loads(SCENARIO_TEXT);
-    expect({ weights }).toEqual({});
-    expect(Object.keys(loads(SCENARIO_TEXT))).not.toContain('weights');
+    const keys = Object.keys(loads(SCENARIO_TEXT));
+    for (const key of ['weights', 'limits']) expect(keys).not.toContain(key);
   });
 });
 
@@ -67,5 +66,29 @@ describe('weights', () => {
       'mode: introduction',
     );
     expect(problems(text)).toContain(`${LAST} not-in-introduction weights`);
+  });
+});
+
+describe('limits', () => {
+  const limits = (written: string): string => `${SCENARIO_TEXT}limits: ${written}\n`;
+
+  it('are read, one or both', () => {
+    expect(loads(limits('{ minutes: 90, dollars: 400 }')).limits).toEqual({ minutes: 90, dollars: 400 });
+    expect(loads(limits('{ dollars: 0 }')).limits).toEqual({ dollars: 0 });
+  });
+
+  it('limit something, in whole numbers within bounds', () => {
+    expect(problems(limits('{}'))).toEqual([`${LAST} limits-empty limits`]);
+    expect(sentences(limits('{}'))).toContain('Add "minutes:", "dollars:" or both');
+    expect(problems(limits('{ minutes: 9, dollars: 5001 }'))).toEqual([
+      `${LAST} number-too-small limits.minutes`,
+      `${LAST} number-too-large limits.dollars`,
+    ]);
+    expect(problems(limits('{ minutes: 20.5 }'))).toEqual([`${LAST} not-a-whole-number limits.minutes`]);
+  });
+
+  it('have no place in an introduction', () => {
+    const text = limits('{ minutes: 90 }').replace('mode: practice', 'mode: introduction');
+    expect(problems(text)).toContain(`${LAST} not-in-introduction limits`);
   });
 });

@@ -40,6 +40,9 @@ export const board = {
     codes: 'Codes read',
     noCodes: 'none stored',
     cautions: 'Cautions',
+    limits: 'Limits of this job',
+    limitMinutes: '{{minutes}} book minutes',
+    limitMoney: '{{money}} for parts',
     weights: 'What counts in this job',
     parts: {
       verdict: 'verdict {{points}}',

@@ -47,6 +47,8 @@ export const debriefScore = {
     economyFull: 'Up to one and a half times par is full.',
     economyPart: 'Beyond one and a half times par it falls; three times par is nothing.',
     economyNone: 'Three times par and more is nothing.',
+    withinLimit: 'The limit of {{limit}} is kept.',
+    overLimit: 'That is {{over}} over the limit of {{limit}}, so it is worth nothing.',
     economyWeight: 'It counts only as far as your evidence carries the verdict.',
     economyWrong: 'It counts for a right verdict only.',
     economyTicks: 'Parts that were not needed, or tried: at {{times}}.',

@@ -54,6 +54,10 @@ export const proof = {
         'The {{learner}} reaches {{figure}} and must stay below the one who goes by the book, {{limit}}. Choose a fault, or a bad tool, that punishes haste.',
       'careful-names-below':
         'The careful learner finds the truth in {{figure}} of its sittings, less than {{limit}}. Make the fault worse, or choose one that comes and goes less rarely.',
+      'limit-minutes':
+        'Par takes {{par}} book minutes, and the limit of {{limit}} leaves it no quarter to spare. Give {{wanted}} or more, or make the job shorter.',
+      'limit-dollars':
+        'The parts that the repair needs cost {{par}}, and the limit is {{limit}}. Give {{wanted}} or more, or choose a cheaper fault.',
       'not-told-apart': 'No test tells these apart: {{items}}. A verdict on either counts as right.',
       'level-differs':
         'You give it level {{level}}, the estimate is {{estimate}}. Check which learners it is for.',

@@ -40,6 +40,9 @@ export const board = {
     codes: 'Códigos leídos',
     noCodes: 'ninguno almacenado',
     cautions: 'Precauciones',
+    limits: 'Límites de este trabajo',
+    limitMinutes: '{{minutes}} minutos de libro',
+    limitMoney: '{{money}} para refacciones',
     weights: 'Lo que cuenta en este trabajo',
     parts: {
       verdict: 'veredicto {{points}}',

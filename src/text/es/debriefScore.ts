@@ -50,6 +50,8 @@ export const debriefScore = {
     economyFull: 'Hasta una vez y media la referencia cuenta completo.',
     economyPart: 'Más allá de una vez y media la referencia baja; al triple no queda nada.',
     economyNone: 'El triple de la referencia o más no cuenta nada.',
+    withinLimit: 'Se respetó el límite de {{limit}}.',
+    overLimit: 'Son {{over}} más que el límite de {{limit}}: por eso no vale nada.',
     economyWeight: 'Cuenta solo en la medida en que su evidencia sostiene el veredicto.',
     economyWrong: 'Cuenta solo con un veredicto correcto.',
     economyTicks: 'Refacciones que no hacían falta, o puestas a prueba: en {{times}}.',

@@ -57,6 +57,10 @@ export const proof: Pick<Catalogue, 'proof'> = {
         'El {{learner}} llega a {{figure}} y debe quedar debajo del que va por el manual, {{limit}}. Elija una falla, o una herramienta mala, que castigue la prisa.',
       'careful-names-below':
         'El aprendiz cuidadoso halla la verdad en {{figure}} de sus trabajos, menos de {{limit}}. Agrave la falla, o elija una que no sea tan rara en aparecer.',
+      'limit-minutes':
+        'La referencia toma {{par}} minutos de libro, y el límite de {{limit}} no le deja un cuarto de sobra. Dé {{wanted}} o más, o acorte el trabajo.',
+      'limit-dollars':
+        'Las refacciones que pide la reparación cuestan {{par}}, y el límite es {{limit}}. Dé {{wanted}} o más, o elija una falla más barata.',
       'not-told-apart':
         'Ninguna prueba distingue entre estos: {{items}}. Un veredicto por cualquiera cuenta como correcto.',
       'level-differs':

@@ -100,6 +100,15 @@ export type ProofFinding =
       readonly where: TextPlace;
       readonly fault: string;
     }
+  /** Par does not fit within a limit of the job. */
+  | {
+      readonly kind: 'limit-too-tight';
+      readonly forbids: true;
+      readonly of: 'minutes' | 'dollars';
+      readonly limit: number;
+      readonly par: number;
+      readonly wanted: number;
+    }
   | { readonly kind: 'not-told-apart'; readonly forbids: false; readonly items: readonly VerdictItem[] }
   | {
       readonly kind: 'level-differs';

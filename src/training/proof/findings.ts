@@ -5,6 +5,7 @@ import { isLed } from '../scenario/modes.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import { answersInText } from './answerInText.ts';
 import { sameCodes } from './heldCodes.ts';
+import { limitFindings } from './limitFindings.ts';
 import type { ProofFinding, ProofPlan, ProofSoFar } from './ScenarioProof.ts';
 
 /** An estimate one level off is as good as none. */
@@ -29,6 +30,7 @@ export function findingsOf(
     ...answersInText(scenario).map(
       (answer) => ({ kind: 'answer-in-text', forbids: true, ...answer }) as const,
     ),
+    ...(plan === null ? [] : limitFindings(scenario, plan)),
     ...(plan === null ? [] : planFindings(scenario, plan)),
     ...shopFindings(scenario, tables),
   ];

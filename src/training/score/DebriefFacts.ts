@@ -79,7 +79,8 @@ export type ScoreReason = { readonly points: number; readonly of: number } & (
   | {
       /**
        * Part economy: book minutes, or dollars of parts, against par; full up to 1.5 times par, nothing at three times. `ticks` are
-       * those of parts that were not needed, and of the known-good unit tried on the truck.
+       * those of parts that were not needed, and of the known-good unit tried on the truck. Over the job's `limit`, where it
+       * has one, nothing.
        */
       readonly kind: 'minutes' | 'money';
       readonly spent: number;
@@ -87,6 +88,7 @@ export type ScoreReason = { readonly points: number; readonly of: number } & (
       readonly right: boolean;
       readonly weight: number;
       readonly ticks: readonly Tick[];
+      readonly limit?: number;
     }
   | {
       /** Part repair: the test on the fitted part, the truck put together, the monitor on the road; and what each lacked. */

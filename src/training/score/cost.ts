@@ -1,5 +1,6 @@
 import { bookMinutes, priceOf } from '../sitting/book.ts';
 import type { SittingAction } from '../sitting/SittingAction.ts';
+import { TRIAL_FIT_MINUTES } from '../sitting/Spending.ts';
 import type { DebriefFacts, JobCost } from './DebriefFacts.ts';
 import type { Timeline } from './Timeline.ts';
 import { trialFits } from './trialFits.ts';
@@ -22,9 +23,7 @@ export function renewals({ moments, scenario }: Timeline): DebriefFacts['renewed
 export function costOf(timeline: Timeline): DebriefFacts['cost'] {
   const actions = timeline.moments.flatMap(({ action }) => (action === null ? [] : [action]));
   const untilVerdict = actions.slice(0, actions.findIndex(({ kind }) => kind === 'give-verdict') + 1);
-  const fitting =
-    bookMinutes({ kind: 'renew', item: 'unit' }) - bookMinutes({ kind: 'swap-unit', to: 'truck' });
-  const trials = trialFits(timeline).length * fitting;
+  const trials = trialFits(timeline).length * TRIAL_FIT_MINUTES;
   return { ...spentOn(actions, trials), untilVerdict: spentOn(untilVerdict, trials) };
 }
 

@@ -10,25 +10,30 @@ const NOTHING_AT = 3;
 
 /**
  * Minutes and parts against par, each half. Being cheap is no merit where it was luck: it counts for a right verdict only, and as
- * far as the evidence carries that.
+ * far as the evidence carries that. What goes over a limit of the job earns nothing, however it stands to par.
  */
 export function economyReasons(
-  { par }: JudgedJob,
+  { par, scenario }: JudgedJob,
   { right, weight }: VerdictWorth,
   spent: JobCost,
   ticks: { readonly minutes: readonly number[]; readonly money: readonly number[] },
 ): readonly ScoreReason[] {
-  const line = (kind: 'minutes' | 'money', much: number, of: number): ScoreReason => ({
+  const { minutes, dollars } = scenario.limits ?? {};
+  const line = (kind: 'minutes' | 'money', much: number, of: number, limit?: number): ScoreReason => ({
     kind,
-    points: right ? HALF * weight * shareOfPar(much, of) : 0,
+    points: right && much <= (limit ?? much) ? HALF * weight * shareOfPar(much, of) : 0,
     of: HALF,
     spent: much,
     par: of,
     right,
     weight,
     ticks: ticks[kind],
+    ...(limit === undefined ? {} : { limit }),
   });
-  return [line('minutes', spent.bookMinutes, par.minutes), line('money', spent.money, par.money)];
+  return [
+    line('minutes', spent.bookMinutes, par.minutes, minutes),
+    line('money', spent.money, par.money, dollars),
+  ];
 }
 
 /** 1 up to 1.5 times par, 0 from three times par on, even between. Where par is nothing, anything spent is too much. */

@@ -1,6 +1,5 @@
 import type { Tick } from '../../base/ticks.ts';
-import { UNIT_PORTS } from '../../sim/devices/places.ts';
-import type { Observation } from '../../sim/world/Observation.ts';
+import { isKnownGoodOnTruck } from '../sitting/Spending.ts';
 import type { Timeline } from './Timeline.ts';
 
 /**
@@ -13,20 +12,10 @@ export function trialFits({ moments, verdict }: Timeline): readonly Tick[] {
   for (const { tick, seen } of moments) {
     if (tick > verdict.tick) break;
     if (seen.unit === 'truck') fitted = false;
-    else if (!fitted && isOnTruck(seen)) {
+    else if (!fitted && isKnownGoodOnTruck(seen)) {
       fitted = true;
       fits.push(tick);
     }
   }
   return fits;
-}
-
-function isOnTruck({ plug, sites }: Observation): boolean {
-  const hoses = UNIT_PORTS.map((port) => sites[port]);
-  return (
-    plug.mated ||
-    hoses.includes('canister-hose') ||
-    hoses.includes('air-hose') ||
-    hoses.includes('engine-hose')
-  );
 }

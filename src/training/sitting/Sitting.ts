@@ -19,6 +19,7 @@ import { type ReplayProblem, replayActions, replaySteps } from './replayActions.
 import type { SittingAction, SittingRefusal, TimedAction } from './SittingAction.ts';
 import { MAX_TICK, PROGRAM_VERSION, type SittingRecord } from './SittingRecord.ts';
 import type { ScenarioCard, SittingPhase, SittingView, StripSample } from './SittingView.ts';
+import { Spending } from './Spending.ts';
 import { StepTracker } from './StepTracker.ts';
 import { isSteady, LEAST_STEADY_TICKS, MOST_STEADY_TICKS } from './waitSteady.ts';
 import { theWorld, type WorldMaker, worldSpec } from './worldMaker.ts';
@@ -46,6 +47,7 @@ export class Sitting {
   private coachAsked: SittingView['coachAsked'] = { question: 0, test: 0, procedure: 0 };
   private renewed: readonly { readonly item: ItemId; readonly tick: Tick }[] = [];
   private readonly actions: TimedAction[] = [];
+  private readonly spending = new Spending();
   private cachedView: SittingView | null = null;
   private cachedStrip: readonly StripSample[] = [];
   private stripAt = -1;
@@ -143,7 +145,9 @@ export class Sitting {
       }
     }
     this.actions.push({ tick: this.tick, action });
-    this.take(this.world.observe(), false);
+    const seen = this.world.observe();
+    this.spending.note(action, seen, this.verdict === null);
+    this.take(seen, false);
     return ok(undefined);
   }
 
@@ -182,6 +186,7 @@ export class Sitting {
       marks: this.marks,
       coachAsked: this.coachAsked,
       renewed: this.renewed,
+      spent: this.spending.spent,
       step: this.steps.index,
       passedOver: this.steps.passedOver,
       strip: this.cachedStrip,
@@ -222,6 +227,7 @@ export class Sitting {
       format: 1,
       version: PROGRAM_VERSION,
       scenario: { id: this.scenario.id, contentHash: this.scenario.contentHash },
+      ...(this.scenario.variant === undefined ? {} : { variant: this.scenario.variant }),
       seed: this.seed,
       mode: this.scenario.mode,
       actions: this.actions.slice(),

@@ -4,6 +4,7 @@ import type { Observation } from '../../sim/world/Observation.ts';
 import type { ScenarioCard } from '../scenario/ScenarioCard.ts';
 import type { LogEntry } from './LogEntry.ts';
 import type { BoardMark, CoachDepth, VerdictItem } from './SittingAction.ts';
+import type { Spent } from './Spending.ts';
 
 export type { ScenarioCard, SittingMode, WalkthroughStep } from '../scenario/ScenarioCard.ts';
 
@@ -42,6 +43,8 @@ export interface SittingView {
   /** How often the coach was asked, by depth. */
   readonly coachAsked: Readonly<Record<CoachDepth, number>>;
   readonly renewed: readonly { readonly item: ItemId; readonly tick: Tick }[];
+  /** What the job has taken so far, by the book. */
+  readonly spent: Spent;
   /** Walkthrough and introduction: index of the step to do now; equals `card.steps.length` when all are done. */
   readonly step: number;
   /** Walkthrough and introduction: indices of the steps before it that were passed over, not done. */

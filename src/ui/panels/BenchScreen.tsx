@@ -12,6 +12,7 @@ import type { ReaderPage } from './ReaderPanel.tsx';
 import type { Shop } from './Shop.ts';
 import { SideColumn, type SideTab } from './SideColumn.tsx';
 import { StepStrip } from './StepStrip.tsx';
+import { spentWords } from './spentWords.ts';
 import { TopBar } from './TopBar.tsx';
 
 type BenchDialog = 'verdict' | 'cupboard' | 'road' | 'close';
@@ -49,7 +50,7 @@ export function BenchScreen(props: BenchScreenProps) {
         shop={shop}
         title={desk.card.title}
         heading
-        under={say(`modes.${desk.card.mode}`)}
+        under={[say(`modes.${desk.card.mode}`), spentWords(desk)].filter((each) => each !== null).join(' · ')}
         status={job && <Status desk={desk} />}
         onSettings={onSettings}
       >

@@ -46,6 +46,8 @@ export interface Desk {
   /** What the closed job was worth; null until it is closed and worked out. */
   readonly facts: ReadonlySignal<DebriefFacts | null>;
   readonly renewed: ReadonlySignal<SittingView['renewed']>;
+  /** What the job has taken so far, by the book. */
+  readonly spent: ReadonlySignal<SittingView['spent']>;
   /** True once the learner has looked at the service data: from then on cavities are named by function too. */
   readonly functionsKnown: Signal<boolean>;
   /** The last thing the bench has to say: a refusal, a placing, a logged entry. */

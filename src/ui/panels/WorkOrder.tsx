@@ -1,5 +1,7 @@
 import { describeCode } from '../../text/describeCode.ts';
+import { money } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
+import type { JobLimits } from '../../training/scenario/JobLimits.ts';
 import { SCORE_PARTS } from '../../training/scenario/weights.ts';
 import type { ScenarioCard } from '../../training/sitting/SittingView.ts';
 import type { Desk } from './Desk.ts';
@@ -106,14 +108,32 @@ function OrderBody({ card, level }: WorkOrderProps) {
 
 /** What this job asks for beyond the usual. */
 function Terms({ card, level: H }: WorkOrderProps) {
-  const { weights } = card;
-  if (weights === undefined) return null;
+  const { limits, weights } = card;
   return (
-    <section>
-      <H>{say('order.weights')}</H>
-      <p>{SCORE_PARTS.map((part) => say(`order.parts.${part}`, { points: weights[part] })).join(' · ')}</p>
-    </section>
+    <>
+      {limits !== undefined && (
+        <section>
+          <H>{say('order.limits')}</H>
+          <p>{limitWords(limits)}</p>
+        </section>
+      )}
+      {weights !== undefined && (
+        <section>
+          <H>{say('order.weights')}</H>
+          <p>
+            {SCORE_PARTS.map((part) => say(`order.parts.${part}`, { points: weights[part] })).join(' · ')}
+          </p>
+        </section>
+      )}
+    </>
   );
+}
+
+function limitWords({ minutes, dollars }: JobLimits): string {
+  return [
+    ...(minutes === undefined ? [] : [say('order.limitMinutes', { minutes })]),
+    ...(dollars === undefined ? [] : [say('order.limitMoney', { money: money(dollars) })]),
+  ].join(' · ');
 }
 
 /** Lines of the order, one below the other. */

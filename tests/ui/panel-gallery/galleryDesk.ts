@@ -238,6 +238,7 @@ export function galleryDesk(
       phase === 'repair' ? { item: 'sense-wire', mode: null, cites: [1, 5], tick: tick(720) } : null,
     ),
     renewed: signal(phase === 'repair' ? [{ item: 'sense-wire', tick: tick(730) }] : []),
+    spent: signal({ bookMinutes: 0, money: 0 }),
     marks: signal(MARKS),
     coach: signal<CoachState>(coach),
     facts: signal(null),
