@@ -1,5 +1,5 @@
 import type { ScenarioProof } from '../training/proof/ScenarioProof.ts';
-import { describeFinding, describePlan } from './describeProof.ts';
+import { describeFinding, describePlan, describeVariants } from './describeProof.ts';
 import { fixed } from './format.ts';
 import { say } from './translate.ts';
 
@@ -22,6 +22,7 @@ export function proofLines(file: string, proof: ScenarioProof): readonly string[
     `${file}: ${say(proof.fit ? 'proof.fit' : 'proof.unfit')}`,
     ...describePlan(proof).map((line) => `  ${line}`),
     ...(learners.length === 0 ? [] : [`  Medians: ${learners.join(', ')}.`]),
+    ...describeVariants(proof.variants ?? []).map((line) => `  ${line}`),
     ...proof.findings.map(
       (finding) => `  ${finding.forbids ? 'MEND: ' : 'Note: '}${describeFinding(finding)}`,
     ),

@@ -1,5 +1,6 @@
 import type { ProofFinding, ScenarioProof, StatedCodes } from '../training/proof/ScenarioProof.ts';
-import { fixed, money, percent } from './format.ts';
+import type { VariantEnd, VariantName } from '../training/proof/VariantEnd.ts';
+import { capital, fixed, money, percent } from './format.ts';
 import { has, say } from './translate.ts';
 
 /** The sentences of a scenario's proof, for the instructor's screen and the command line alike. */
@@ -35,13 +36,11 @@ export function describeFinding(finding: ProofFinding): string {
     case 'learners':
     case 'prior':
       return faultInWords(finding.fault);
-    case 'answer-in-text': {
-      const name = `faults.${finding.fault}`;
+    case 'answer-in-text':
       return say('proof.findings.answer-in-text', {
         where: say(`proof.where.${finding.where}`),
-        fault: has(name) ? say(name) : finding.fault,
+        fault: faultName(finding.fault),
       });
-    }
     case 'limit-too-tight': {
       const amount = (value: number): string => (finding.of === 'dollars' ? money(value) : fixed(value, 0));
       return say(finding.of === 'dollars' ? 'proof.findings.limit-dollars' : 'proof.findings.limit-minutes', {
@@ -49,6 +48,31 @@ export function describeFinding(finding: ProofFinding): string {
         par: amount(finding.par),
         wanted: amount(finding.wanted),
       });
+    }
+    case 'variant-not-solvable':
+      return say('proof.findings.variant-not-solvable', { variant: variantName(finding.of) });
+    case 'variant-codes-differ':
+      return say('proof.findings.variant-codes-differ', {
+        variant: variantName(finding.of),
+        stated: codesInWords(finding.stated),
+        held: codesInWords(finding.held),
+      });
+    case 'variant-answer-in-text':
+      return say('proof.findings.variant-answer-in-text', {
+        variant: variantName(finding.of),
+        fault: faultName(finding.fault),
+      });
+    case 'variants-apart': {
+      const amount = (value: number): string => (finding.by === 'money' ? money(value) : fixed(value, 0));
+      return say(
+        finding.by === 'money' ? 'proof.findings.variants-money' : 'proof.findings.variants-minutes',
+        {
+          least: variantName(finding.least),
+          most: variantName(finding.most),
+          from: amount(finding.from),
+          to: amount(finding.to),
+        },
+      );
     }
     case 'not-told-apart':
       return say('proof.findings.not-told-apart', {
@@ -59,6 +83,35 @@ export function describeFinding(finding: ProofFinding): string {
     case 'other-shop':
       return say('proof.findings.other-shop');
   }
+}
+
+/** The truths of a scenario with variants, each with its faults and its par: a line apiece. */
+export function describeVariants(ends: readonly VariantEnd[]): readonly string[] {
+  return ends.map((end) =>
+    say('proof.variants.line', {
+      variant: capital(variantName(end)),
+      faults: faultsInWords(end.faults),
+      minutes: fixed(end.minutes, 0),
+      money: money(end.money),
+    }),
+  );
+}
+
+/** What is wrong in one truth, by the names of a scenario file, with its severities. */
+export function faultsInWords(faults: VariantEnd['faults']): string {
+  if (faults.length === 0) return say('proof.variants.nothing');
+  return faults
+    .map(({ fault, severity }) => (severity > 0 ? `${fault} ${fixed(severity, 2)}` : fault))
+    .join(', ');
+}
+
+function variantName({ variant, end }: VariantName): string {
+  return say(`proof.variants.${end}`, { variant });
+}
+
+function faultName(fault: string): string {
+  const name = `faults.${fault}`;
+  return has(name) ? say(name) : fault;
 }
 
 type LearnersFault = Extract<ProofFinding, { kind: 'learners' }>['fault'];

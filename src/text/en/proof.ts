@@ -35,7 +35,24 @@ export const proof = {
       complaint: 'complaint',
       history: 'history',
     },
+    variants: {
+      only: 'variant {{variant}}',
+      mild: 'variant {{variant}} at its mildest',
+      worst: 'variant {{variant}} at its worst',
+      line: '{{variant}}: {{faults}}; par {{minutes}} book minutes and {{money}}.',
+      nothing: 'nothing wrong',
+    },
     findings: {
+      'variant-not-solvable':
+        'Of {{variant}} no plan of tests ends in a true proof. Make its fault worse, or choose another.',
+      'variant-codes-differ':
+        'For {{variant}} the work order states {{stated}}, but the controller holds {{held}}. Write these codes under its own "codes:", or change its drives and severity.',
+      'variant-answer-in-text':
+        'The texts before the verdict have the words of {{fault}} in them, which is what is wrong in {{variant}}. Say there what the customer saw.',
+      'variants-minutes':
+        'The variants are not equally hard: par is {{from}} book minutes for {{least}} and {{to}} for {{most}}, more than 20 % apart. Narrow the range, or take a fault that is found by the same tests.',
+      'variants-money':
+        'The variants do not cost alike: the parts come to {{from}} for {{least}} and {{to}} for {{most}}, more than 20 % apart. Take faults of the same part, or of parts that cost the same.',
       'not-solvable':
         'No plan of tests ends in a true proof. Make the fault worse, take away one of two faults, or choose a fault that a test shows.',
       'codes-differ':

@@ -38,7 +38,24 @@ export const proof: Pick<Catalogue, 'proof'> = {
       complaint: 'queja',
       history: 'historial',
     },
+    variants: {
+      only: 'la variante {{variant}}',
+      mild: 'la variante {{variant}} en su grado más leve',
+      worst: 'la variante {{variant}} en su peor grado',
+      line: '{{variant}}: {{faults}}; par de {{minutes}} minutos de manual y {{money}}.',
+      nothing: 'ninguna falla',
+    },
     findings: {
+      'variant-not-solvable':
+        'Para {{variant}}, ningún plan de pruebas termina en una demostración cierta. Agrave su falla o elija otra.',
+      'variant-codes-differ':
+        'Para {{variant}}, la orden indica {{stated}}, pero el controlador guarda {{held}}. Escriba estos códigos en su propio "codes:", o cambie sus recorridos y su gravedad.',
+      'variant-answer-in-text':
+        'Los textos anteriores al veredicto contienen las palabras de {{fault}}, que es la falla en {{variant}}. Diga allí lo que vio el cliente.',
+      'variants-minutes':
+        'Las variantes no son igual de difíciles: el par es de {{from}} minutos de manual para {{least}} y de {{to}} para {{most}}, con más de un 20 % de diferencia. Estreche el rango o elija una falla que se encuentre con las mismas pruebas.',
+      'variants-money':
+        'Las variantes no cuestan lo mismo: las piezas salen en {{from}} para {{least}} y en {{to}} para {{most}}, con más de un 20 % de diferencia. Elija fallas de la misma pieza o de piezas que cuesten lo mismo.',
       'not-solvable':
         'Ningún plan de pruebas termina en una demostración verdadera. Agrave la falla, quite una de las dos, o elija una que alguna prueba muestre.',
       'codes-differ':

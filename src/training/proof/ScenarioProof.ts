@@ -4,6 +4,7 @@ import type { Environment } from '../evidence/environment.ts';
 import type { ParLine } from '../evidence/JobPar.ts';
 import type { LearnerScores, ValidityFault } from '../learners/validity.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
+import type { VariantEnd, VariantFinding } from './VariantEnd.ts';
 
 /** What can be said of a scenario before anybody sits it: whether it is solvable, fair, and what it says it is. */
 export interface ScenarioProof extends ProofPlan {
@@ -11,6 +12,8 @@ export interface ScenarioProof extends ProofPlan {
   readonly codes: ProofCodes;
   /** How simulated learners fare; empty where they were not asked to sit. */
   readonly learners: readonly LearnerScores[];
+  /** Where there are variants: what each truth costs, at both ends of its ranges. */
+  readonly variants?: readonly VariantEnd[];
   readonly findings: readonly ProofFinding[];
   /** Whether it may be given out: no finding forbids it. */
   readonly fit: boolean;
@@ -22,6 +25,7 @@ export interface ProofSoFar {
   readonly codes: ProofCodes | null;
   readonly plan: ProofPlan | null;
   readonly learners: readonly LearnerScores[];
+  readonly variants?: readonly VariantEnd[];
   readonly findings: readonly ProofFinding[];
 }
 
@@ -109,6 +113,7 @@ export type ProofFinding =
       readonly par: number;
       readonly wanted: number;
     }
+  | VariantFinding
   | { readonly kind: 'not-told-apart'; readonly forbids: false; readonly items: readonly VerdictItem[] }
   | {
       readonly kind: 'level-differs';

@@ -7,6 +7,7 @@ import { answersInText } from './answerInText.ts';
 import { sameCodes } from './heldCodes.ts';
 import { limitFindings } from './limitFindings.ts';
 import type { ProofFinding, ProofPlan, ProofSoFar } from './ScenarioProof.ts';
+import { variantFindings } from './variantEnds.ts';
 
 /** An estimate one level off is as good as none. */
 const LEVELS_APART = 2;
@@ -14,7 +15,7 @@ const LEVELS_APART = 2;
 /** What a proof's figures say for and against giving the scenario out, as far as they are known; the forbidding ones first. */
 export function findingsOf(
   scenario: Scenario,
-  { codes, plan, learners }: Pick<ProofSoFar, 'codes' | 'plan' | 'learners'>,
+  { codes, plan, learners, variants = [] }: Pick<ProofSoFar, 'codes' | 'plan' | 'learners' | 'variants'>,
   tables: EvidenceTables,
 ): readonly ProofFinding[] {
   const all: ProofFinding[] = [
@@ -30,6 +31,7 @@ export function findingsOf(
     ...answersInText(scenario).map(
       (answer) => ({ kind: 'answer-in-text', forbids: true, ...answer }) as const,
     ),
+    ...variantFindings(scenario, variants),
     ...(plan === null ? [] : limitFindings(scenario, plan)),
     ...(plan === null ? [] : planFindings(scenario, plan)),
     ...shopFindings(scenario, tables),

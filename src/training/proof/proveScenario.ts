@@ -19,6 +19,8 @@ import { difficultyOf } from './difficulty.ts';
 import { findingsOf } from './findings.ts';
 import { heldCodes, statedCodes } from './heldCodes.ts';
 import type { ProofPlan, ProofSoFar, RivalItem, ScenarioProof } from './ScenarioProof.ts';
+import type { VariantEnd } from './VariantEnd.ts';
+import { variantEnds } from './variantEnds.ts';
 
 /** Which simulated learners are asked to sit, and under how many seeds. None where `seeds` is 0. */
 export interface ProofLearners {
@@ -64,11 +66,14 @@ export function* proofInSteps(
   yield soFar({ codes, plan: null, learners: [] });
   const plan = planFor(scenario, tables);
   yield soFar({ codes, plan, learners: [] });
+  let variants: readonly VariantEnd[] | undefined;
+  for (variants of variantEnds(scenario, tables)) yield soFar({ codes, plan, learners: [], variants });
+  const drawn = variants === undefined ? {} : { variants };
   let learners: readonly LearnerScores[] = [];
-  for (learners of sittings(scenario, tables, plan, asked)) yield soFar({ codes, plan, learners });
-  const findings = findingsOf(scenario, { codes, plan, learners }, tables);
+  for (learners of sittings(scenario, tables, plan, asked)) yield soFar({ codes, plan, learners, ...drawn });
+  const findings = findingsOf(scenario, { codes, plan, learners, ...drawn }, tables);
   const fit = findings.every(({ forbids }) => !forbids);
-  return { scenario: scenario.id, ...plan, codes, learners, findings, fit };
+  return { scenario: scenario.id, ...plan, codes, learners, ...drawn, findings, fit };
 }
 
 function planFor(scenario: Scenario, tables: EvidenceTables): ProofPlan {

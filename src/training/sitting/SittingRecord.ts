@@ -1,6 +1,7 @@
 import { z } from 'zod/mini';
 import { TICKS_PER_SECOND } from '../../base/ticks.ts';
 import { SITTING_MODES } from '../scenario/modes.ts';
+import type { DrawnVariant } from '../scenario/Variant.ts';
 import type { TimedAction } from './SittingAction.ts';
 import type { SittingMode } from './SittingView.ts';
 
@@ -20,6 +21,8 @@ export interface SittingRecord {
   readonly format: 1;
   readonly version: string;
   readonly scenario: { readonly id: string; readonly contentHash: string };
+  /** Where the scenario has variants: which truth this sitting had, so that whoever has the scenario can draw it again. */
+  readonly variant?: DrawnVariant;
   readonly seed: string;
   readonly mode: SittingMode;
   readonly actions: readonly TimedAction[];
@@ -38,6 +41,7 @@ export const recordEnvelopeSchema = z.strictObject({
   format: z.literal(1),
   version: text(40),
   scenario: z.strictObject({ id: text(60), contentHash: hash }),
+  variant: z.exactOptional(z.strictObject({ draw: text(60), contentHash: hash })),
   seed: text(60),
   mode: z.enum(SITTING_MODES),
   actions: z.array(z.strictObject({ tick, action: z.unknown() })).check(z.maxLength(MAX_ACTIONS)),

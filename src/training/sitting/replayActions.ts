@@ -96,6 +96,10 @@ function formProblem(scenario: Scenario, record: SittingRecord): ReplayProblem |
   if (record.scenario.id !== scenario.id || given !== scenario.contentHash) {
     return { code: 'wrong-scenario', wanted: scenario.contentHash, given };
   }
+  // A truth that was drawn is told by its own content: a record of one drawn otherwise is of another scenario.
+  if (record.variant?.contentHash !== scenario.variant?.contentHash) {
+    return { code: 'wrong-scenario', wanted: scenario.variant?.contentHash ?? scenario.contentHash, given };
+  }
   if (record.mode !== scenario.mode) return { code: 'wrong-mode' };
   let last: Tick = 0;
   for (const [index, { tick }] of record.actions.entries()) {
