@@ -1,4 +1,14 @@
-import { Document, isCollection, isMap, isScalar, type Node, Scalar, visit } from 'yaml';
+import {
+  Document,
+  isCollection,
+  isMap,
+  isScalar,
+  type Node,
+  Scalar,
+  type ToStringOptions,
+  visit,
+  type visitor,
+} from 'yaml';
 import { z } from 'zod';
 import { type ScenarioFile, scenarioSchema } from './scenarioSchema.ts';
 
@@ -14,26 +24,32 @@ const LONG = 100;
  */
 export function writeScenario(file: ScenarioFile): string {
   const document = new Document(ordered(file, scenarioSchema), { aliasDuplicateObjects: false });
-  visit(document, {
-    Pair: (_key, { key, value }) => {
-      if (isScalar(value) && typeof value.value === 'string') fold(value, value.value);
-      if (isCollection(value) && isScalar(key) && ON_ONE_LINE.has(String(key.value))) value.flow = true;
-    },
-    Seq: (_key, list) => {
-      for (const entry of list.items as Node[]) {
-        if (isScalar(entry) && typeof entry.value === 'string') fold(entry, entry.value);
-        if (isMap(entry) && [...entry.items].every(({ key }) => IN_A_ROW.has(String(key)))) entry.flow = true;
-      }
-    },
-  });
+  visit(document, LAYOUT);
   setApart(document);
-  return document.toString({
-    lineWidth: WIDTH,
-    blockQuote: 'folded',
-    flowCollectionPadding: true,
-    doubleQuotedAsJSON: true,
-  });
+  return document.toString(WRITING);
 }
+
+/** How a document is turned to text. */
+export const WRITING: ToStringOptions = {
+  lineWidth: WIDTH,
+  blockQuote: 'folded',
+  flowCollectionPadding: true,
+  doubleQuotedAsJSON: true,
+};
+
+/** Lays out what is visited as an author would write it. */
+export const LAYOUT: visitor = {
+  Pair: (_key, { key, value }) => {
+    if (isScalar(value) && typeof value.value === 'string') fold(value, value.value);
+    if (isCollection(value) && isScalar(key) && ON_ONE_LINE.has(String(key.value))) value.flow = true;
+  },
+  Seq: (_key, list) => {
+    for (const entry of list.items as Node[]) {
+      if (isScalar(entry) && typeof entry.value === 'string') fold(entry, entry.value);
+      if (isMap(entry) && [...entry.items].every(({ key }) => IN_A_ROW.has(String(key)))) entry.flow = true;
+    }
+  },
+};
 
 /** A blank line before and after each group of keys at the top, as in a file by hand. */
 function setApart({ contents }: Document): void {
