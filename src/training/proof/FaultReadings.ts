@@ -22,6 +22,8 @@ export interface MarkReadings {
   readonly setUp: string;
   readonly good: readonly Outcome[];
   readonly faulted: readonly Outcome[];
+  /** What other good benches showed, with other tolerances. */
+  readonly others: readonly Outcome[];
   readonly telling: Telling;
 }
 
