@@ -8,6 +8,7 @@ import {
 import { calibrationLive } from '../training/learners/calibrationLive.ts';
 import { ToolFactor } from '../training/learners/ToolFactor.ts';
 import { keptTables } from './keptTables.ts';
+import { startedAs } from './startedAs.ts';
 
 /** How sittings are weighed: by the kept tables, or as the score does, by every suspect's own bench. */
 export type CalibrationPath = 'by-table' | 'live';
@@ -54,6 +55,6 @@ function truckOf(tables: EvidenceTables, sitting: number): DrivenTruck {
 let factor: ToolFactor | null = null;
 
 // Started by `calibration` as a process of its own: it is sent one task after the other, until the line is closed.
-if (process.send !== undefined) {
+if (startedAs(import.meta.url)) {
   process.on('message', (task: CalibrationTask) => process.send?.(workCalibration(task)));
 }

@@ -3,6 +3,7 @@ import { proveScenario } from '../training/proof/proveScenario.ts';
 import type { ScenarioProof } from '../training/proof/ScenarioProof.ts';
 import { keptTables } from './keptTables.ts';
 import { openScenario } from './openScenario.ts';
+import { startedAs } from './startedAs.ts';
 
 /** One scenario to be proved, with every learner sitting it under so many seeds. */
 export interface CheckTask {
@@ -27,6 +28,6 @@ export function workCheck({ file, seeds }: CheckTask): CheckMessage {
 }
 
 // Started by `check` as a process of its own: it is sent one scenario after the other, until the line is closed.
-if (process.send !== undefined) {
+if (startedAs(import.meta.url)) {
   process.on('message', (task: CheckTask) => process.send?.(workCheck(task)));
 }

@@ -9,6 +9,7 @@ import {
   testsForTable,
 } from '../training/evidence/OutcomeTable.ts';
 import { suspects } from '../training/evidence/suspects.ts';
+import { startedAs } from './startedAs.ts';
 
 /** The shop that every shipped job stands in. */
 export const SHOP: Environment = { ambientC: 20, altitudeM: 200, fuelLevel: 0.5 };
@@ -56,7 +57,7 @@ export function workShare(share: TableShare, tell: (message: ShareMessage) => vo
 }
 
 // Started by `tables` as a process of its own: it says which share is meant.
-if (process.send !== undefined) {
+if (startedAs(import.meta.url)) {
   process.once('message', (share: TableShare) => {
     // The result is large: the line is held open until it has gone.
     workShare(share, (message) => {

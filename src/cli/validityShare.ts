@@ -5,6 +5,7 @@ import type { ScenarioValidity } from '../training/learners/validity.ts';
 import { isJob } from '../training/scenario/modes.ts';
 import { keptTables } from './keptTables.ts';
 import { openScenario } from './openScenario.ts';
+import { startedAs } from './startedAs.ts';
 
 /** One scenario to be sat by every learner under so many seeds. */
 export interface ValidityTask {
@@ -39,6 +40,6 @@ function work({ file, seeds }: ValidityTask, tell: (message: ValidityMessage) =>
 }
 
 // Started by `validity` as a process of its own: it is sent one scenario after the other, until the line is closed.
-if (process.send !== undefined) {
+if (startedAs(import.meta.url)) {
   process.on('message', (task: ValidityTask) => work(task, (message) => process.send?.(message)));
 }

@@ -1,32 +1,13 @@
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { knownGood, knownGoodProcess, root } from '../support/commandLine.ts';
 import { goldenScore } from '../support/goldenJobs.ts';
 import { SCENARIO_TEXT } from '../support/scenarioText.ts';
 
-const root = fileURLToPath(new URL('../../', import.meta.url));
-const tsx = join(root, 'node_modules', 'tsx', 'dist', 'cli.mjs');
 const actions = (name: string) => join(root, 'tests', 'golden', 'actions', name);
 const scenario = (id: string) => join(root, 'scenarios', `${id}.yaml`);
-
-/** Runs the program as a user does. */
-function knownGood(...words: string[]): { code: number | null; out: string; err: string } {
-  const { status, stdout, stderr } = spawnSync(
-    process.execPath,
-    [tsx, join(root, 'src', 'cli', 'main.ts'), ...words],
-    {
-      encoding: 'utf8',
-      cwd: root,
-    },
-  );
-  return { code: status, out: stdout, err: stderr };
-}
-
-// Every test starts the program anew, some several times.
-vi.setConfig({ testTimeout: 120_000 });
 
 let folder = '';
 const file = (name: string, text: string): string => {
@@ -43,25 +24,30 @@ afterAll(() => {
 });
 
 describe('known-good', () => {
-  it('explains itself, and refuses what it does not know', () => {
-    expect(knownGood('help')).toMatchObject({ code: 0 });
-    expect(knownGood('help').out).toContain('known-good grade RECORD');
-    expect(knownGood()).toMatchObject({ code: 2 });
-    expect(knownGood('fly').err).toContain('There is no command "fly".');
-    expect(knownGood('check', '--loud', 'a').err).toContain('There is no option "--loud"');
-    expect(knownGood('check').code).toBe(2);
+  it('explains itself, and refuses what it does not know', async () => {
+    expect(knownGoodProcess('help')).toMatchObject({ code: 0 });
+    expect((await knownGood('help')).out).toContain('known-good grade RECORD');
+    expect(await knownGood()).toMatchObject({ code: 2 });
+    expect((await knownGood('fly')).err).toContain('There is no command "fly".');
+    expect((await knownGood('check', '--loud', 'a')).err).toContain('There is no option "--loud"');
+    expect((await knownGood('check')).code).toBe(2);
   });
 });
 
 describe('known-good check', () => {
-  it('passes the form of shipped scenarios', () => {
-    const run = knownGood('check', '--form', scenario('first-day-on-the-bench'), scenario('all-hoses-new'));
+  it('passes the form of shipped scenarios', async () => {
+    const run = await knownGood(
+      'check',
+      '--form',
+      scenario('first-day-on-the-bench'),
+      scenario('all-hoses-new'),
+    );
     expect(run).toMatchObject({ code: 0, err: '' });
     expect(run.out.trim().split('\n')).toHaveLength(2);
   });
 
   it('proves a job, tells its plan and how learners fare, and has nothing to prove of an introduction', () => {
-    const run = knownGood('check', scenario('silent-on-command'), scenario('first-minutes'));
+    const run = knownGoodProcess('check', scenario('silent-on-command'), scenario('first-minutes'));
     expect(run.code).toBe(0);
     const [head, plan] = run.out.split('\n');
     expect(head).toContain('silent-on-command.yaml: Fit to give out.');
@@ -71,18 +57,18 @@ describe('known-good check', () => {
   });
 
   it('ends with 1 where a job is in order but not fit to give out, and says what to mend', () => {
-    const run = knownGood('check', '--seeds', '0', file('unfit.yaml', SCENARIO_TEXT));
+    const run = knownGoodProcess('check', '--seeds', '0', file('unfit.yaml', SCENARIO_TEXT));
     expect(run.code).toBe(1);
     expect(run.out).toMatch(/MEND: The work order states P0456 stored, .* the controller holds none\./);
-    expect(knownGood('check', '--seeds', 'x', scenario('silent-on-command')).code).toBe(2);
+    expect(knownGoodProcess('check', '--seeds', 'x', scenario('silent-on-command')).code).toBe(2);
   });
 
-  it('names file, line and fix for every problem, and ends with 2', () => {
+  it('names file, line and fix for every problem, and ends with 2', async () => {
     const bad = file(
       'bad.yaml',
       SCENARIO_TEXT.replace('level: 1', 'level: 9').replace('capsule-torn', 'capsule-tron'),
     );
-    const run = knownGood('check', bad);
+    const run = await knownGood('check', bad);
     expect(run.code).toBe(2);
     const lines = run.err.trim().split('\n');
     expect(lines).toHaveLength(2);
@@ -94,8 +80,8 @@ describe('known-good check', () => {
     );
   });
 
-  it('says the same as JSON', () => {
-    const run = knownGood(
+  it('says the same as JSON', async () => {
+    const run = await knownGood(
       'check',
       '--form',
       scenario('all-hoses-new'),
@@ -110,8 +96,8 @@ describe('known-good check', () => {
 });
 
 describe('known-good play', () => {
-  it('prints what was seen, then the debrief and the score', () => {
-    const run = knownGood('play', scenario('silent-on-command'), actions('silent-on-command.full.txt'));
+  it('prints what was seen, then the debrief and the score', async () => {
+    const run = await knownGood('play', scenario('silent-on-command'), actions('silent-on-command.full.txt'));
     expect(run).toMatchObject({ code: 0, err: '' });
     expect(run.out).toMatch(/ s {2}jumper on .*click/);
     expect(run.out).toContain('Your verdict was right.');
@@ -143,35 +129,43 @@ describe('known-good play', () => {
     ['stroke 1.5', /job\.txt:2: "1\.5" is not a number for this place\. Use 0 to 1\./],
     ['log "open', /job\.txt:2: a quote is opened and not closed/],
     ['renew unit', /job\.txt:2: "renew unit" cannot be done now\. Give a verdict before a part is renewed\./],
-  ])('refuses "%s" with file, line and fix, and ends with 2', (line, message) => {
-    const run = knownGood('play', scenario('all-hoses-new'), file('job.txt', `accept\n${line}\n`));
+  ])('refuses "%s" with file, line and fix, and ends with 2', async (line, message) => {
+    const run = await knownGood('play', scenario('all-hoses-new'), file('job.txt', `accept\n${line}\n`));
     expect(run.code).toBe(2);
     expect(run.err).toMatch(message);
   });
 
-  it('gives no score for a job left open', () => {
-    const run = knownGood('play', scenario('all-hoses-new'), file('open.txt', 'accept\nkey on\n'), '--json');
+  it('gives no score for a job left open', async () => {
+    const run = await knownGood(
+      'play',
+      scenario('all-hoses-new'),
+      file('open.txt', 'accept\nkey on\n'),
+      '--json',
+    );
     expect(run.code).toBe(0);
     expect(JSON.parse(run.out)).toMatchObject({ debrief: null, record: { claimedScore: null } });
   });
 });
 
 describe('known-good grade', () => {
-  const play = (id: string, name: string): string => {
+  const play = async (id: string, name: string): Promise<string> => {
     const record = join(folder, `${name}.json`);
-    expect(knownGood('play', scenario(id), actions(name), '--record', record).code).toBe(0);
+    expect((await knownGood('play', scenario(id), actions(name), '--record', record)).code).toBe(0);
     return record;
   };
 
-  it('finds that an honest claim holds', () => {
-    const run = knownGood('grade', play('silent-on-command', 'silent-on-command.lucky-guess.txt'));
+  it('finds that an honest claim holds', async () => {
+    const run = await knownGood(
+      'grade',
+      await play('silent-on-command', 'silent-on-command.lucky-guess.txt'),
+    );
     expect(run).toMatchObject({ code: 0, err: '' });
     const { score } = goldenScore('silent-on-command.lucky-guess.txt');
     expect(run.out).toContain(`the claimed score of ${score} holds`);
   });
 
-  it('finds a raised claim, a changed action and another edition of the scenario', () => {
-    const honest = play('all-hoses-new', 'all-hoses-new.lucky-guess.txt');
+  it('finds a raised claim, a changed action and another edition of the scenario', async () => {
+    const honest = await play('all-hoses-new', 'all-hoses-new.lucky-guess.txt');
     const record = JSON.parse(readFileSync(honest, 'utf8')) as {
       claimedScore: number;
       actions: unknown[];
@@ -183,7 +177,7 @@ describe('known-good grade', () => {
       'other.json',
       JSON.stringify({ ...record, scenario: { ...record.scenario, contentHash: '0'.repeat(64) } }),
     );
-    const run = knownGood('grade', honest, raised, cut, other, '--json');
+    const run = await knownGood('grade', honest, raised, cut, other, '--json');
     expect(run.code).toBe(1);
     const grades = JSON.parse(run.out) as { holds: boolean; problem: string | null; score: number | null }[];
     expect(grades.map(({ holds, problem }) => [holds, problem])).toEqual([
@@ -193,15 +187,15 @@ describe('known-good grade', () => {
       [false, 'wrong-scenario'],
     ]);
     expect(grades[1]?.score).toBe(grades[0]?.score);
-    expect(knownGood('grade', raised).err).toContain('the claimed score of 95 does not hold');
+    expect((await knownGood('grade', raised)).err).toContain('the claimed score of 95 does not hold');
   });
 
-  it('ends with 2 for what is no record, or has no scenario', () => {
-    expect(knownGood('grade', file('not.json', 'hello'))).toMatchObject({ code: 2 });
-    expect(knownGood('grade', join(folder, 'absent.json')).err).toContain('there is no such file');
+  it('ends with 2 for what is no record, or has no scenario', async () => {
+    expect(await knownGood('grade', file('not.json', 'hello'))).toMatchObject({ code: 2 });
+    expect((await knownGood('grade', join(folder, 'absent.json'))).err).toContain('there is no such file');
     const empty = mkdtempSync(join(folder, 'empty-'));
-    const record = play('all-hoses-new', 'all-hoses-new.lucky-guess.txt');
-    const run = knownGood('grade', record, '--scenarios', empty);
+    const record = await play('all-hoses-new', 'all-hoses-new.lucky-guess.txt');
+    const run = await knownGood('grade', record, '--scenarios', empty);
     expect(run.code).toBe(2);
     expect(run.err).toContain('Give the right folder with --scenarios');
   });

@@ -1,24 +1,10 @@
-import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { knownGood, knownGoodProcess, root } from '../support/commandLine.ts';
 
-const root = fileURLToPath(new URL('../../', import.meta.url));
-const tsx = join(root, 'node_modules', 'tsx', 'dist', 'cli.mjs');
 const FIRST_MINUTES = join(root, 'scenarios', 'first-minutes.yaml');
-
-function knownGood(...words: string[]): { code: number | null; out: string; err: string } {
-  const { status, stdout, stderr } = spawnSync(
-    process.execPath,
-    [tsx, join(root, 'src', 'cli', 'main.ts'), ...words],
-    { encoding: 'utf8', cwd: root },
-  );
-  return { code: status, out: stdout, err: stderr };
-}
-
-vi.setConfig({ testTimeout: 120_000 });
 
 let folder = '';
 beforeAll(() => {
@@ -27,12 +13,12 @@ beforeAll(() => {
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 describe('an introduction on the command line', () => {
-  it('is checked and played like a job, and never scored', () => {
-    expect(knownGood('check', FIRST_MINUTES)).toMatchObject({ code: 0, err: '' });
+  it('is checked and played like a job, and never scored', async () => {
+    expect(await knownGood('check', FIRST_MINUTES)).toMatchObject({ code: 0, err: '' });
     const actions = join(folder, 'actions.txt');
     const kept = join(folder, 'record.json');
     writeFileSync(actions, 'accept\nmeter volts-dc\nlog\nclose\n');
-    const played = knownGood('play', FIRST_MINUTES, actions, '--record', kept);
+    const played = await knownGood('play', FIRST_MINUTES, actions, '--record', kept);
     expect(played).toMatchObject({ code: 0, err: '' });
     expect(played.out).toContain('An introduction asks for no verdict');
     expect(played.out).not.toMatch(/of 100|score of/);
@@ -42,7 +28,7 @@ describe('an introduction on the command line', () => {
     // A record that claims nothing is in order; one that claims points is not, whatever they are.
     const claims = join(folder, 'claims.json');
     writeFileSync(claims, JSON.stringify({ ...record, claimedScore: 100 }));
-    const graded = knownGood('grade', kept, claims, '--json');
+    const graded = await knownGood('grade', kept, claims, '--json');
     expect(graded.code).toBe(1);
     const grades = JSON.parse(graded.out) as {
       score: number | null;
@@ -53,16 +39,16 @@ describe('an introduction on the command line', () => {
       [null, null, 'introduction-has-no-score'],
       [null, false, 'introduction-has-no-score'],
     ]);
-    expect(knownGood('grade', kept)).toMatchObject({ code: 0 });
+    expect(await knownGood('grade', kept)).toMatchObject({ code: 0 });
 
     // Nor does a record that says it was a job get one.
     const forged = join(folder, 'forged.json');
     writeFileSync(forged, JSON.stringify({ ...record, mode: 'practice', claimedScore: 100 }));
-    expect(knownGood('grade', forged).code).toBe(1);
+    expect((await knownGood('grade', forged)).code).toBe(1);
   });
 
   it('is sat by no simulated learner', () => {
-    const run = knownGood('validity', FIRST_MINUTES, '--seeds', '1');
+    const run = knownGoodProcess('validity', FIRST_MINUTES, '--seeds', '1');
     expect(run.code).toBe(2);
     expect(run.err).toContain('has no score to compare');
   });

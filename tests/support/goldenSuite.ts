@@ -1,7 +1,6 @@
 import { afterAll, describe, expect, it } from 'vitest';
-import { debriefOf } from '../../src/cli/debriefOf.ts';
-import { keptTables } from '../../src/cli/keptTables.ts';
-import { type Golden, keepGolden, keptGolden, LEAST_OF_FULL, sitGolden } from './goldenJobs.ts';
+import { type Golden, keepGolden, keptGolden, LEAST_OF_FULL } from './goldenJobs.ts';
+import { weighedGolden } from './weighedGolden.ts';
 
 const renewing = process.env.GOLDEN === 'renew';
 /** Weighing a long job takes half a minute on a busy machine. */
@@ -37,12 +36,8 @@ export function goldenSuite(title: string, names: readonly string[]): void {
 }
 
 function sat(name: string): Golden {
-  const tables = keptTables();
-  if (!tables.ok) throw new Error(tables.error);
-  const { scenario, record } = sitGolden(name);
-  const facts = debriefOf(scenario, record, tables.value);
-  if (!facts.ok) throw new Error(facts.error.says);
-  const { score, verdict, rules } = facts.value;
+  const { record, facts } = weighedGolden(name);
+  const { score, verdict, rules } = facts;
   return {
     score: score.total,
     parts: Object.fromEntries(score.parts.map(({ part, points }) => [part, points])),

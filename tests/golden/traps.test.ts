@@ -1,9 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { keptTables } from '../../src/cli/keptTables.ts';
 import { parseActions } from '../../src/cli/parseActions.ts';
 import { runActions } from '../../src/cli/runActions.ts';
-import { weighRecord } from '../../src/training/evidence/weighRecord.ts';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import type { Scenario } from '../../src/training/scenario/Scenario.ts';
 import type { DebriefFacts } from '../../src/training/score/DebriefFacts.ts';
@@ -12,6 +10,9 @@ import type { LogEntry } from '../../src/training/sitting/LogEntry.ts';
 import { Sitting } from '../../src/training/sitting/Sitting.ts';
 import type { VerdictItem } from '../../src/training/sitting/SittingAction.ts';
 import { EASY_PAR, madeUpEvidence } from '../support/evidenceFacts.ts';
+import { TRAPPED } from '../support/goldenJobs.ts';
+import { goldenSuite } from '../support/goldenSuite.ts';
+import { type WeighedGolden, weighedGolden, weighSat } from '../support/weighedGolden.ts';
 
 /** Each job turns on one thing that a hasty hand does not see. Here it is shown that the bench really hides it. */
 
@@ -58,23 +59,19 @@ function sit(id: string, text: string): Sat {
 /** Weighing asks every suspect's bench; it takes its time. */
 const WEIGHING_MS = 240_000;
 
-/** The chance of an item after each log entry until the verdict, by everything shown; `noted` finds an entry by its note. */
-function chances(id: string, item: VerdictItem, text = fullJob(id)) {
-  const tables = keptTables();
-  if (!tables.ok) throw new Error(tables.error);
-  const sitting = sat(id, text);
-  const evidence = weighRecord(scenarioOf(id), sitting.record(), tables.value);
-  if (!evidence.ok) throw new Error(JSON.stringify(evidence.error));
-  const { log } = sitting.view();
+goldenSuite('golden jobs with a trap that only weighing shows', TRAPPED);
+
+/** The chance of an item after each log entry; `noted` finds an entry by its note. */
+function chances({ evidence, view: { log } }: WeighedGolden, item: VerdictItem) {
   const chanceAfter = (entry: number): number => {
-    const step = evidence.value.steps.find((one) => one.entry === entry);
+    const step = evidence.steps.find((one) => one.entry === entry);
     return step?.items.find((one) => one.item === item)?.chance ?? -1;
   };
   return {
     log,
     chanceAfter,
     noted: (note: string) => chanceAfter(noted(log, note)),
-    verdict: evidence.value.verdict,
+    verdict: evidence.verdict,
   };
 }
 
@@ -91,7 +88,7 @@ describe('tight as a drum', () => {
   test(
     'everything that a hand gauge and a meter can ask speaks for the unit; the water column tells',
     () => {
-      const { chanceAfter, log } = chances('tight-as-a-drum', 'unit');
+      const { chanceAfter, log } = chances(weighedGolden('tight-as-a-drum.full.txt'), 'unit');
       const column = noted(log, 'Trip, column and sense');
       // The complaint, a unit that holds, a switch that makes and lets go.
       expect(chanceAfter(column - 1)).toBeLessThan(chanceAfter(0));
@@ -106,7 +103,10 @@ describe('nine volts and still a code', () => {
   test(
     'at rest and under vacuum, solenoid off, the sense circuit is within its limits; loaded it is not, and that convicts',
     () => {
-      const { log, noted: at } = chances('nine-volts-and-still-a-code', 'ground-wire');
+      const { log, noted: at } = chances(
+        weighedGolden('nine-volts-and-still-a-code.full.txt'),
+        'ground-wire',
+      );
       const volts = (note: string): number =>
         log.find((entry) => entry.note === note)?.seen.meter.display.value ?? Number.NaN;
       // Thresholds of this rig's controller: closed below 2 V, open above 6 V, implausible in between.
@@ -142,9 +142,8 @@ describe('voltage at the plug', () => {
   test(
     'the voltage on the parted feed says nothing against the controller',
     () => {
-      const { log, chanceAfter, verdict } = chances(
+      const sitting = sat(
         'voltage-at-the-plug',
-        'controller',
         `accept
 part plug
 meter volts-dc
@@ -156,6 +155,14 @@ log "Ghost"
 verdict controller cites 1
 close
 `,
+      );
+      const { log, chanceAfter, verdict } = chances(
+        weighSat({
+          scenario: scenarioOf('voltage-at-the-plug'),
+          record: sitting.record(),
+          view: sitting.view(),
+        }),
+        'controller',
       );
       expect(log[0]?.seen.meter.display.value).toBeGreaterThan(5.4);
       expect(log[0]?.seen.meter.display.value).toBeLessThan(6);
@@ -189,7 +196,11 @@ describe('everyone looked', () => {
   test(
     'an eye finds nothing on the cap, smoke does',
     () => {
-      const { log, chanceAfter, noted: at } = chances('everyone-looked', 'filler-cap');
+      const {
+        log,
+        chanceAfter,
+        noted: at,
+      } = chances(weighedGolden('everyone-looked.full.txt'), 'filler-cap');
       const look = log.find(({ seen }) => seen.findings.at(-1)?.at === 'filler-cap');
       expect(look?.seen.findings.at(-1)).toMatchObject({ at: 'filler-cap', signs: ['nothing-wrong'] });
       const looked = look?.id ?? -1;
@@ -226,7 +237,7 @@ describe('the quarry road', () => {
   test(
     'standing still everything measures as it should; moved, it does not',
     () => {
-      const { log, chanceAfter, noted: at } = chances('the-quarry-road', 'plug');
+      const { log, chanceAfter, noted: at } = chances(weighedGolden('the-quarry-road.full.txt'), 'plug');
       const moved = noted(log, 'Highest on the feed, plug moved');
       expect(chanceAfter(moved - 1)).toBeLessThan(0.6);
       expect(at('Highest on the feed, plug moved')).toBeGreaterThan(chanceAfter(moved - 1));
