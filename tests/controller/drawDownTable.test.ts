@@ -12,9 +12,12 @@ vi.setConfig({ testTimeout: 60_000 });
 
 /** The nominal rig without tolerances, changed as a row of the table says. */
 const changes = vi.hoisted((): { now: Record<string, number> } => ({ now: {} }));
-vi.mock('../../src/sim/rigs/tolerances.ts', async () => {
+vi.mock('../../src/sim/rigs/tolerances.ts', async (original) => {
   const { nominalParameters } = await import('../../src/sim/devices/parameters.ts');
-  return { drawnParameters: () => ({ ...nominalParameters(), ...changes.now }) };
+  return {
+    ...(await original<object>()),
+    drawnParameters: () => ({ ...nominalParameters(), ...changes.now }),
+  };
 });
 beforeEach(() => {
   changes.now = {};

@@ -7,8 +7,12 @@ import {
   isRunning,
   type Monitor,
 } from '../../src/sim/devices/controller/Monitor.ts';
-import { monitorLimits, monitorMayRun } from '../../src/sim/devices/controller/monitorLimits.ts';
 import { monitorTable } from '../../src/sim/devices/controller/monitorPhases.ts';
+import {
+  leakMonitorLimits as monitorLimits,
+  leakMonitorMayRun as monitorMayRun,
+  PUMP_CONTROLLER,
+} from '../../src/sim/rigs/leakDetectionPump/pumpController.ts';
 
 const LIMITS = monitorLimits(0.5);
 
@@ -21,7 +25,13 @@ function run(
   const limits = monitorLimits(told.fuel ?? 0.5);
   for (let beats = 0; isRunning(monitor.phase) && beats < 10_000; beats++) {
     const circuitFault = told.circuitFault?.(monitor) ?? false;
-    beat(monitor, { sense: sense(monitor), limits, mayRun: told.mayRun ?? true, circuitFault });
+    beat(monitor, {
+      sense: sense(monitor),
+      plan: PUMP_CONTROLLER.monitor,
+      limits,
+      mayRun: told.mayRun ?? true,
+      circuitFault,
+    });
   }
   return monitor;
 }

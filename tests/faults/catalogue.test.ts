@@ -4,6 +4,7 @@ import { NOMINAL, nominalParameters, type ParameterName } from '../../src/sim/de
 import { applyFault, severityValue } from '../../src/sim/faults/applyFault.ts';
 import { FAULTS, faultById, isRootCause } from '../../src/sim/faults/catalogue.ts';
 import type { FaultEntry } from '../../src/sim/faults/Fault.ts';
+import { LEAK_DETECTION_PUMP } from '../../src/sim/rigs/leakDetectionPump/leakDetectionPump.ts';
 import { drawnParameters } from '../../src/sim/rigs/tolerances.ts';
 import { describeFault } from '../../src/text/describeCode.ts';
 import { has } from '../../src/text/translate.ts';
@@ -115,7 +116,7 @@ describe('tolerances', () => {
   test.each(Object.entries(WIDTHS))('%s stays inside its width and uses it', (name, width) => {
     const nominal = NOMINAL[name as ParameterName];
     const offs = Array.from({ length: 200 }, (_, i) => {
-      const drawn = drawnParameters(`truck-${i}`, [])[name as ParameterName];
+      const drawn = drawnParameters(LEAK_DETECTION_PUMP, `truck-${i}`, [])[name as ParameterName];
       return Math.abs(drawn / nominal - 1);
     });
     expect(Math.max(...offs)).toBeLessThanOrEqual(width * (1 + 1e-12));
@@ -123,17 +124,19 @@ describe('tolerances', () => {
   });
 
   test('renewing an item draws its own numbers again and no others', () => {
-    const before = drawnParameters('a-truck', []);
-    const after = drawnParameters('a-truck', ['filter']);
+    const before = drawnParameters(LEAK_DETECTION_PUMP, 'a-truck', []);
+    const after = drawnParameters(LEAK_DETECTION_PUMP, 'a-truck', ['filter']);
     const changed = (Object.keys(NOMINAL) as ParameterName[]).filter((name) => before[name] !== after[name]);
     expect(changed).toEqual(['filterM']);
   });
 
   test('the known-good unit is another unit, the same one each time', () => {
-    const own = drawnParameters('a-truck', []);
-    const known = drawnParameters('a-truck', [], 'known-good');
+    const own = drawnParameters(LEAK_DETECTION_PUMP, 'a-truck', []);
+    const known = drawnParameters(LEAK_DETECTION_PUMP, 'a-truck', [], 'known-good');
     expect(known.coilOhmsAt20C).not.toBe(own.coilOhmsAt20C);
     expect(known.feedWireOhms).toBe(own.feedWireOhms);
-    expect(drawnParameters('a-truck', ['unit'], 'known-good').coilOhmsAt20C).toBe(known.coilOhmsAt20C);
+    expect(drawnParameters(LEAK_DETECTION_PUMP, 'a-truck', ['unit'], 'known-good').coilOhmsAt20C).toBe(
+      known.coilOhmsAt20C,
+    );
   });
 });

@@ -9,6 +9,7 @@ import { type MeterRange, rangesOf } from '../../src/sim/devices/meter/ranges.ts
 import { readingNoise } from '../../src/sim/devices/meter/readingNoise.ts';
 import { takeReading } from '../../src/sim/devices/meter/takeReading.ts';
 import { METER_FUNCTIONS } from '../../src/sim/devices/places.ts';
+import { LEAK_DETECTION_PUMP } from '../../src/sim/rigs/leakDetectionPump/leakDetectionPump.ts';
 import { drawnParameters } from '../../src/sim/rigs/tolerances.ts';
 import type { LiveFunction } from '../support/meterOnCircuit.ts';
 
@@ -23,7 +24,7 @@ interface Meter {
 
 /** A meter as a sitting of this seed has it. */
 function meterOf(seed: string): Meter {
-  const drawn = drawnParameters(seed, []);
+  const drawn = drawnParameters(LEAK_DETECTION_PUMP, seed, []);
   const errors = Object.fromEntries(LIVE.map((each) => [each, drawn[METER_SPECS[each].error]]));
   return {
     errors: errors as Meter['errors'],

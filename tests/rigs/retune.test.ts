@@ -4,6 +4,7 @@ import { NOMINAL, nominalParameters, type ParameterName } from '../../src/sim/de
 import { applyFault } from '../../src/sim/faults/applyFault.ts';
 import { FAULTS } from '../../src/sim/faults/catalogue.ts';
 import { BenchCircuit } from '../../src/sim/rigs/BenchCircuit.ts';
+import { LEAK_DETECTION_PUMP } from '../../src/sim/rigs/leakDetectionPump/leakDetectionPump.ts';
 
 /** What parts once, and is not mended or melted by a change of numbers. */
 const MELTS: readonly ParameterName[] = [
@@ -15,7 +16,7 @@ const MELTS: readonly ParameterName[] = [
 ];
 
 function running(circuit: BenchCircuit): BenchCircuit {
-  const bench = startingBench();
+  const bench = startingBench(LEAK_DETECTION_PUMP.surface.hoses);
   bench.key = 'on';
   bench.driver = 'on';
   bench.jumperOn = true;

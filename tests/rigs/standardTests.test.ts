@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type BenchState, startingBench } from '../../src/sim/devices/BenchState.ts';
 import { ITEMS } from '../../src/sim/devices/items.ts';
+import { LEAK_DETECTION_PUMP } from '../../src/sim/rigs/leakDetectionPump/leakDetectionPump.ts';
 import { eachStep } from '../../src/sim/rigs/standardTests/eachStep.ts';
 import { runStandardTest } from '../../src/sim/rigs/standardTests/runStandardTest.ts';
 import { SET_UPS } from '../../src/sim/rigs/standardTests/setUps.ts';
@@ -182,7 +183,7 @@ describe.each(STANDARD_TESTS)('$id on a good truck', (one) => {
   });
 
   it('puts the bench back as a job begins', () => {
-    expect(leftBehind(state.bench)).toEqual(leftBehind(startingBench()));
+    expect(leftBehind(state.bench)).toEqual(leftBehind(startingBench(LEAK_DETECTION_PUMP.surface.hoses)));
     expect(seen.gauge.needleKPa).toBeLessThan(0.1);
     expect(Math.abs(seen.manometer.kPa ?? 99)).toBeLessThan(0.03);
     expect(Math.abs(seen.smoke.gaugeKPa)).toBeLessThan(0.1);
@@ -190,7 +191,7 @@ describe.each(STANDARD_TESTS)('$id on a good truck', (one) => {
 
   it('hurts nothing', () => {
     expect(state.bench.acquired).toEqual([]);
-    expect(state.bench.cracked).toEqual(startingBench().cracked);
+    expect(state.bench.cracked).toEqual(startingBench(LEAK_DETECTION_PUMP.surface.hoses).cracked);
     expect(Object.values(state.seenMelted).filter((melted) => melted)).toEqual([]);
     expect(bench.breaches()).toEqual([]);
     expect(bench.world.unsolvedSteps).toBe(0);
@@ -221,7 +222,7 @@ describe('in other weather, on high ground, with a full and an empty tank', () =
       const world = createWorld({ ...TRUCK, ...there });
       runStandardTest(one, world);
       const { bench } = world.snapshot().state;
-      expect(handsLeft(bench), one.id).toEqual(handsLeft(startingBench()));
+      expect(handsLeft(bench), one.id).toEqual(handsLeft(startingBench(LEAK_DETECTION_PUMP.surface.hoses)));
       expect(bench.acquired, one.id).toEqual([]);
       expect(world.unsolvedSteps, one.id).toBe(0);
     }
@@ -248,7 +249,7 @@ describe('on a bad truck', () => {
     for (const one of STANDARD_TESTS) {
       runStandardTest(one, world);
       const { bench } = world.snapshot().state;
-      expect(handsLeft(bench), one.id).toEqual(handsLeft(startingBench()));
+      expect(handsLeft(bench), one.id).toEqual(handsLeft(startingBench(LEAK_DETECTION_PUMP.surface.hoses)));
     }
   });
 });

@@ -1,3 +1,4 @@
+import type { BenchSurface } from './BenchSurface.ts';
 import type { ControllerMemory } from './controller/ControllerMemory.ts';
 import { freshMemory } from './controller/ControllerMemory.ts';
 import type { ItemId } from './items.ts';
@@ -91,8 +92,8 @@ export interface BenchState {
   driver: DriverMode;
 }
 
-/** The bench as a job begins: all hoses and the plug on, key off, meter off, tools in the tray. */
-export function startingBench(): BenchState {
+/** The bench as a job begins: the unit's own hoses and the plug on, key off, meter off, tools in the tray. */
+export function startingBench(hoses: BenchSurface['hoses']): BenchState {
   return {
     key: 'off',
     fuseFitted: true,
@@ -112,9 +113,9 @@ export function startingBench(): BenchState {
     },
     jumperOn: false,
     sites: {
-      'canister-port': 'canister-hose',
-      'air-port': 'air-hose',
-      'engine-port': 'engine-hose',
+      'canister-port': hoses['canister-port'] ?? null,
+      'air-port': hoses['air-port'] ?? null,
+      'engine-port': hoses['engine-port'] ?? null,
       'canister-hose-end': null,
       'air-hose-end': null,
       'engine-hose-end': null,

@@ -1,8 +1,9 @@
 import { ohmsPerMetre } from '../components/Wire.ts';
 
 /**
- * Every number of the demonstration rig that a fault or a tolerance may change. SI units; the unit stands in the
- * name's ending or beside it. A flag is 0 or 1. Values are the nominal ones of the rig's service data.
+ * Every number of a rig that a fault or a tolerance may change. SI units; the unit stands in the name's ending or beside
+ * it. A flag is 0 or 1. Values are the nominal ones of the leak detection pump's service data; another rig gives its own
+ * where they differ, and leaves alone what it has no use for.
  */
 export const NOMINAL = {
   /** Open-circuit volts at full charge; the share of charge lowers them. */
@@ -85,6 +86,9 @@ export const NOMINAL = {
   switchWeldsAmps: 1,
   tripPa: 2500,
   differentialPa: 600,
+  /** A switch on a lever: share of the lever's full travel at which it closes going, and opens coming back. */
+  leverTripShare: 0.92,
+  leverResetShare: 0.8,
 
   canisterPassageM3: 12e-6,
   airPassageM3: 10e-6,
@@ -195,6 +199,7 @@ export const NOMINAL = {
 export type ParameterName = keyof typeof NOMINAL;
 export type RigParameters = Record<ParameterName, number>;
 
-export function nominalParameters(): RigParameters {
-  return { ...NOMINAL };
+/** A rig's nominal parameters: those of the list, but for what it has otherwise. */
+export function nominalParameters(own: Partial<RigParameters> = {}): RigParameters {
+  return { ...NOMINAL, ...own };
 }

@@ -8,8 +8,8 @@ import { SUPPLY_FAULTS } from './supply.ts';
 import { TOOL_FAULTS } from './tools.ts';
 import { UNIT_FAULTS } from './unit.ts';
 
-/** Every fault of this version, by where it sits. */
-export const FAULTS: readonly FaultEntry[] = [
+/** Faults of the leak detection pump and of all that hangs on it, by where they sit. */
+export const PUMP_FAULTS: readonly FaultEntry[] = [
   ...UNIT_FAULTS,
   ...HARNESS_FAULTS,
   ...SUPPLY_FAULTS,
@@ -19,6 +19,9 @@ export const FAULTS: readonly FaultEntry[] = [
   ...TOOL_FAULTS,
   ...BENCH_DAMAGE,
 ];
+
+/** Every fault of this version, whichever rig it belongs to. */
+export const FAULTS: readonly FaultEntry[] = PUMP_FAULTS;
 
 const BY_ID = new Map(FAULTS.map((fault) => [fault.id, fault]));
 const ROOTS = new Set(ROOT_CAUSES.map(({ id }) => id));

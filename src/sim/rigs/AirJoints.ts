@@ -1,4 +1,5 @@
 import { type BenchState, siteOf } from '../devices/BenchState.ts';
+import type { BenchSurface } from '../devices/BenchSurface.ts';
 import {
   AIR_SITES,
   type AirSite,
@@ -7,7 +8,6 @@ import {
   type Fitting,
   mayFit,
   type SmokePlace,
-  UNIT_PORTS,
   type UnitPort,
 } from '../devices/places.ts';
 import type { AirFabric, Bore, BoreUse } from './AirFabric.ts';
@@ -59,17 +59,23 @@ interface Joint {
 
 /**
  * Every way air can go at a barb or a hose end: into the open, into a hose pushed on, and out past a loose clamp or a
- * cracked barb. All paths exist from the beginning; the bench's state opens some and shuts the rest. All benches share
- * this one table.
+ * cracked barb. All paths exist from the beginning; the bench's state opens some and shuts the rest. All benches of a rig
+ * share one table.
  */
-const JOINTS: readonly Joint[] = [...AIR_SITES.flatMap(jointsOfSite), ...UNIT_PORTS.flatMap(leaksOfPort)];
+const jointsOf = new WeakMap<BenchSurface, readonly Joint[]>();
 
-export function addJoints(fabric: AirFabric, at: AirNodes, room: number): void {
-  for (const { from, to, bore, use } of JOINTS)
+export function addJoints(fabric: AirFabric, surface: BenchSurface, at: AirNodes, room: number): void {
+  let joints = jointsOf.get(surface);
+  if (joints === undefined) {
+    const ofSites = surface.sites.flatMap((site) => jointsOfSite(surface, site));
+    joints = [...ofSites, ...surface.ports.flatMap(leaksOfPort)];
+    jointsOf.set(surface, joints);
+  }
+  for (const { from, to, bore, use } of joints)
     fabric.bore(at[from], to === 'room' ? room : at[to], bore, use);
 }
 
-function jointsOfSite(site: AirSite): Joint[] {
+function jointsOfSite({ fittings }: BenchSurface, site: AirSite): Joint[] {
   const from = SITE_VOLUMES[site];
   const bore = site.startsWith('engine') ? 'enginePortM' : 'portM';
   const open: Joint = {
@@ -78,7 +84,7 @@ function jointsOfSite(site: AirSite): Joint[] {
     bore,
     use: { ...BARE[site], open: (bench) => isOpenToAir(bench, site) },
   };
-  const pushedOn = HOSES.filter(({ hose }) => mayFit(hose, site));
+  const pushedOn = HOSES.filter(({ hose }) => fittings.includes(hose) && mayFit(hose, site));
   return [
     open,
     ...pushedOn.map(

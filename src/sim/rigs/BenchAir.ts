@@ -6,10 +6,11 @@ import type { AirSite, ExaminedPlace, SmokePlace } from '../devices/places.ts';
 import { AirNetwork } from '../network/AirNetwork.ts';
 import { AirFabric } from './AirFabric.ts';
 import { addJoints, SITE_VOLUMES } from './AirJoints.ts';
-import { AIR_VOLUMES, type AirNodes, type AirVolume } from './airVolumes.ts';
+import { type AirNodes, type AirVolume, TOOL_VOLUMES } from './airVolumes.ts';
+import { manifoldPa } from './manifoldPa.ts';
+import type { UnitAir, ValvesInside } from './RigAir.ts';
+import type { RigDefinition } from './RigDefinition.ts';
 import { ToolAir } from './ToolAir.ts';
-import { addTruckAir, manifoldPa, vapourSpace } from './truckAir.ts';
-import { UnitAir } from './UnitAir.ts';
 
 /** What air surrounds the bench with. */
 export interface AirSurroundings {
@@ -39,11 +40,13 @@ export class BenchAir {
   readonly smokeSource: number;
   private readonly fabric: AirFabric;
   private readonly unit: UnitAir;
+  private readonly volumes: readonly AirVolume[];
   private readonly tools: ToolAir;
   /** The step that was made sure of last; it holds until a path, a source or the air itself has changed. */
   private readonly sure = { seconds: 0, drawn: 0 };
 
   constructor(
+    rig: Pick<RigDefinition, 'air' | 'surface'>,
     private parameters: RigParameters,
     private readonly surroundings: AirSurroundings,
   ) {
@@ -56,19 +59,21 @@ export class BenchAir {
     const room = net.boundary('room', pa);
     const engine = fabric.source('engine', pa, (bench) => manifoldPa(bench, pa, this.parameters));
     this.smokeSource = fabric.source('smoke', pa, (bench) => pa + bench.smoke.pa);
-    const sizes = volumeSizes(q, surroundings.fuelLevel);
-    const nodes = AIR_VOLUMES.map((name) => [name, net.volume(name, sizes[name], pa)]);
+    const own = [...rig.air.unitVolumes, ...rig.air.truckVolumes];
+    this.volumes = [...own, ...TOOL_VOLUMES];
+    const nodes = [
+      ...own.map((name) => [name, net.volume(name, rig.air.sizeOf(name, q, surroundings.fuelLevel), pa)]),
+      ...TOOL_VOLUMES.map((name) => [name, net.volume(name, toolVolume(name, q), pa)]),
+    ];
     const at = Object.fromEntries(nodes) as Record<AirVolume, number>;
     this.nodes = at;
-    this.unit = new UnitAir(fabric, at, room, q);
-    addTruckAir(fabric, at, room, engine, () => this.parameters);
+    const ends = { room, engine };
+    this.unit = rig.air.buildUnit(fabric, at, ends, () => this.parameters);
+    rig.air.buildTruck(fabric, at, ends, () => this.parameters);
     this.tools = new ToolAir(fabric, at, room, this.smokeSource, { q, barometerPa: pa });
-    addJoints(fabric, at, room);
+    addJoints(fabric, rig.surface, at, room);
     // A step must end where a threshold is passed, not up to seconds later.
-    net.level(at.canister, pa - q.tripPa);
-    net.level(at.canister, pa - q.tripPa + q.differentialPa);
-    net.level(at.delay, pa - q.ventShutPa);
-    net.level(at.delay, pa - q.ventOpenPa);
+    for (const level of rig.air.levels(q, pa)) net.level(at[level.volume], level.pa);
     net.compile();
   }
 
@@ -148,9 +153,28 @@ export class BenchAir {
     return clamp(this.network.flowThrough(this.tools.smokeSupply) / FLOW_BALL_KG_PER_S, 0, 1);
   }
 
-  /** Diaphragm lift as a share of its travel. */
-  diaphragmTravel(share = 0): number {
-    return this.unit.travelAt(this.pressure(this.nodes.pump, share) - this.pressure(this.nodes.drive, share));
+  /** How far what the unit's diaphragm moves has come, as a share of its full way. */
+  unitTravel(share = 0): number {
+    return this.unit.travel((volume) => this.vacuum(volume, share));
+  }
+
+  /** True when what works the unit's switch stands past the point at which it turns from how it is. */
+  switchIsPast(turn: 'to-close' | 'to-open'): boolean {
+    return this.unit.switchIsPast((volume) => this.vacuum(volume), turn);
+  }
+
+  /** How the unit's valves stand, for who may see inside. */
+  valves(bench: BenchState, share: number): ValvesInside {
+    return this.unit.valves((volume) => this.vacuum(volume, share), bench);
+  }
+
+  has(volume: AirVolume): boolean {
+    return this.volumes.includes(volume);
+  }
+
+  /** Lets the unit's own valves follow the air; true when one has turned. */
+  turnValves(bench: BenchState): boolean {
+    return this.unit.turnValves((volume) => this.vacuum(volume), bench);
   }
 
   /** True when these parameters bore a path otherwise than it is bored. */
@@ -174,7 +198,7 @@ export class BenchAir {
 
   /** Takes over the pressures of the air before something was renewed, but for the volumes that came new. */
   carryOver(old: BenchAir, renewed: readonly AirVolume[]): void {
-    for (const name of AIR_VOLUMES) {
+    for (const name of this.volumes) {
       if (!renewed.includes(name))
         this.network.refill(this.nodes[name], old.network.pressure(old.nodes[name]));
     }
@@ -188,25 +212,18 @@ export class BenchAir {
   }
 }
 
-/** Sizes of the volumes in m³. */
-function volumeSizes(q: RigParameters, fuelLevel: number): Readonly<Record<AirVolume, number>> {
-  return {
-    canister: q.canisterPassageM3,
-    air: q.airPassageM3,
-    engine: q.enginePassageM3,
-    drive: q.driveChamberM3,
-    pump: q.pumpChamberM3,
-    delay: q.delayChamberM3,
-    'canister-hose': q.canisterHoseM3,
-    'air-hose': q.airHoseM3,
-    'engine-hose': q.engineHoseM3,
-    'canister-vessel': q.canisterM3,
-    tank: vapourSpace(fuelLevel, q),
-    reservoir: q.reservoirM3,
-    'pump-hose': q.pumpHoseM3,
-    'jar-hose': q.jarHoseM3,
-    jar: q.jarM3,
-    manometer: q.manometerM3,
-    'smoke-hose': q.smokeHoseM3,
-  };
+/** Size of a tool's own volume, m³. */
+function toolVolume(name: (typeof TOOL_VOLUMES)[number], q: RigParameters): number {
+  switch (name) {
+    case 'pump-hose':
+      return q.pumpHoseM3;
+    case 'jar-hose':
+      return q.jarHoseM3;
+    case 'jar':
+      return q.jarM3;
+    case 'manometer':
+      return q.manometerM3;
+    case 'smoke-hose':
+      return q.smokeHoseM3;
+  }
 }

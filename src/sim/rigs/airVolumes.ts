@@ -1,8 +1,12 @@
-import type { ItemId } from '../devices/items.ts';
-
-/** Where on the bench air is, by node name. The unit's own chambers are renewed with the unit. */
-export const UNIT_VOLUMES = ['canister', 'air', 'engine', 'drive', 'pump', 'delay'] as const;
-export const OTHER_VOLUMES = [
+/** Where on the benches air is, by node name. A rig has some of them. */
+export const AIR_VOLUMES = [
+  'canister',
+  'air',
+  'engine',
+  'drive',
+  'pump',
+  'delay',
+  'can',
   'canister-hose',
   'air-hose',
   'engine-hose',
@@ -15,21 +19,16 @@ export const OTHER_VOLUMES = [
   'manometer',
   'smoke-hose',
 ] as const;
-export type AirVolume = (typeof UNIT_VOLUMES)[number] | (typeof OTHER_VOLUMES)[number];
-export const AIR_VOLUMES: readonly AirVolume[] = [...UNIT_VOLUMES, ...OTHER_VOLUMES];
+export type AirVolume = (typeof AIR_VOLUMES)[number];
 
+/** Nodes of the volumes that the rig has. */
 export type AirNodes = Readonly<Record<AirVolume, number>>;
 
-/** Which volumes come with an item, or stand open to the room while it is fitted. */
-export const VOLUMES_OF_ITEM: Readonly<Partial<Record<ItemId, readonly AirVolume[]>>> = {
-  unit: UNIT_VOLUMES,
-  'canister-hose': ['canister-hose'],
-  'air-hose': ['air-hose'],
-  'engine-hose': ['engine-hose'],
-  filter: ['air-hose'],
-  canister: ['canister-vessel'],
-  'filler-cap': ['tank'],
-  'tank-seal': ['tank'],
-  'purge-valve': ['canister-vessel'],
-  'hand-pump': ['pump-hose'],
-};
+/** Hoses and vessels of the shop's own tools, at every rig. */
+export const TOOL_VOLUMES = [
+  'pump-hose',
+  'jar-hose',
+  'jar',
+  'manometer',
+  'smoke-hose',
+] as const satisfies readonly AirVolume[];

@@ -5,6 +5,7 @@ import type { RigParameters } from '../devices/parameters.ts';
 import type { WhichUnit } from '../devices/places.ts';
 import { applyFault } from '../faults/applyFault.ts';
 import { faultById } from '../faults/catalogue.ts';
+import type { RigDefinition } from './RigDefinition.ts';
 import { drawnParameters } from './tolerances.ts';
 
 /** A fault of the catalogue with its severity as a share (0 to 1) of the catalogue's range. */
@@ -34,11 +35,12 @@ export const AS_BUILT: PresentState = { renewed: [], acquired: [], faces: [], un
  * Errors: asserts that every fault is in the catalogue (a scenario is checked before it gets here).
  */
 export function rigParameters(
+  rig: RigDefinition,
   seed: string,
   faults: readonly FaultChoice[],
   { renewed, acquired, faces, unit }: PresentState,
 ): RigParameters {
-  const parameters = drawnParameters(seed, renewed, unit);
+  const parameters = drawnParameters(rig, seed, renewed, unit);
   const apply = (id: string, severity: number): void => {
     const fault = faultById(id);
     assert(fault !== undefined, 'fault is in the catalogue', { fault: id });

@@ -1,39 +1,21 @@
 import { Random } from '../../base/Random.ts';
 import type { ItemId } from '../devices/items.ts';
-import { nominalParameters, type ParameterName, type RigParameters } from '../devices/parameters.ts';
+import type { ParameterName, RigParameters } from '../devices/parameters.ts';
 import type { WhichUnit } from '../devices/places.ts';
+import type { RigDefinition } from './RigDefinition.ts';
 
 /** Half-width of a parameter's tolerance: a share of nominal, or an absolute amount in its own unit. */
-interface Tolerance {
+export interface Tolerance {
   readonly parameter: ParameterName;
   readonly share?: number;
   readonly absolute?: number;
 }
 
 /** Orifice diameters vary by half the share of their flow, since flow goes with the square of diameter. */
-const FLOW_4_PERCENT = 0.02;
+export const FLOW_4_PERCENT = 0.02;
 
-/** Which item carries which tolerances; renewing the item draws them afresh. */
-const TOLERANCES: Readonly<Partial<Record<ItemId, readonly Tolerance[]>>> = {
-  unit: [
-    { parameter: 'coilOhmsAt20C', share: 0.06 },
-    { parameter: 'pullInAmps', share: 0.15 },
-    { parameter: 'dropOutAmps', share: 0.15 },
-    { parameter: 'tripPa', absolute: 200 },
-    { parameter: 'differentialPa', absolute: 60 },
-    { parameter: 'ventSeatM', share: FLOW_4_PERCENT },
-    { parameter: 'solenoidValveM', share: FLOW_4_PERCENT },
-    { parameter: 'delayBleedM', share: FLOW_4_PERCENT },
-    { parameter: 'canisterPassageM3', share: 0.05 },
-    { parameter: 'airPassageM3', share: 0.05 },
-    { parameter: 'enginePassageM3', share: 0.05 },
-    { parameter: 'driveChamberM3', share: 0.05 },
-    { parameter: 'pumpChamberM3', share: 0.05 },
-    { parameter: 'delayChamberM3', share: 0.05 },
-    { parameter: 'diaphragmTravelM', share: 0.02 },
-    { parameter: 'pumpCheckM', share: FLOW_4_PERCENT },
-    { parameter: 'delayCheckM', share: FLOW_4_PERCENT },
-  ],
+/** What each item carries that every rig has; renewing the item draws them afresh. */
+export const COMMON_TOLERANCES: Readonly<Partial<Record<ItemId, readonly Tolerance[]>>> = {
   'feed-wire': [{ parameter: 'feedWireOhms', share: 0.1 }],
   'ground-wire': [
     { parameter: 'groundWireOhms', share: 0.1 },
@@ -52,7 +34,6 @@ const TOLERANCES: Readonly<Partial<Record<ItemId, readonly Tolerance[]>>> = {
     { parameter: 'handPumpCheckM', share: FLOW_4_PERCENT },
     { parameter: 'releaseM', share: FLOW_4_PERCENT },
   ],
-  'canister-hose': [{ parameter: 'canisterHoseM3', share: 0.05 }],
   'air-hose': [
     { parameter: 'airHoseM3', share: 0.05 },
     { parameter: 'airHoseM', share: FLOW_4_PERCENT },
@@ -62,17 +43,13 @@ const TOLERANCES: Readonly<Partial<Record<ItemId, readonly Tolerance[]>>> = {
     { parameter: 'engineHoseM', share: FLOW_4_PERCENT },
   ],
   filter: [{ parameter: 'filterM', share: FLOW_4_PERCENT }],
-  canister: [{ parameter: 'canisterM3', share: 0.05 }],
   'meter-leads': [{ parameter: 'meterLeadOhms', share: 0.1 }],
   jumper: [{ parameter: 'jumperOhms', share: 0.1 }],
   'plain-lead': [{ parameter: 'plainLeadOhms', share: 0.1 }],
 };
 
-/** What nobody renews: the truck's own body, and the jar and hoses of the bench. Drawn once a sitting. */
-const LASTING: readonly Tolerance[] = [
-  { parameter: 'tankM3', share: 0.05 },
-  { parameter: 'reservoirM3', share: 0.05 },
-  { parameter: 'seepM', share: FLOW_4_PERCENT },
+/** The jar, the hoses and the smoke machine of the bench, which nobody renews. */
+export const TOOL_TOLERANCES: readonly Tolerance[] = [
   { parameter: 'jarM3', share: 0.05 },
   { parameter: 'jarHoseM3', share: 0.05 },
   { parameter: 'manometerM3', share: 0.05 },
@@ -97,22 +74,23 @@ function draw(parameters: RigParameters, tolerances: readonly Tolerance[], rando
 }
 
 /**
- * The rig's parameters before any fault: nominal values with tolerances drawn from the seed.
+ * A rig's parameters before any fault: nominal values with tolerances drawn from the seed.
  * `renewed` lists items in the order they were renewed; each renewal is a new draw of that item's own stream. The
  * known-good unit is one of its own.
  */
 export function drawnParameters(
+  rig: Pick<RigDefinition, 'parameters' | 'tolerances' | 'lasting'>,
   seed: string,
   renewed: readonly ItemId[],
   unit: WhichUnit = 'truck',
 ): RigParameters {
-  const parameters = nominalParameters();
-  for (const [item, tolerances] of Object.entries(TOLERANCES)) {
+  const parameters = { ...rig.parameters };
+  for (const [item, tolerances] of Object.entries(rig.tolerances)) {
     const times = renewed.filter((name) => name === item).length;
     const which = item === 'unit' && unit === 'known-good' ? 'known-good' : times;
     draw(parameters, tolerances, Random.of(seed, `tolerance/${item}/${which}`));
   }
-  draw(parameters, LASTING, Random.of(seed, 'tolerance/lasting'));
+  draw(parameters, rig.lasting, Random.of(seed, 'tolerance/lasting'));
   draw(parameters, METER, Random.of(seed, 'tolerance/meter'));
   return parameters;
 }

@@ -1,4 +1,5 @@
 import type { Tick } from '../../base/ticks.ts';
+import type { BenchSurface } from '../devices/BenchSurface.ts';
 import type { MonitorPhase } from '../devices/controller/monitorPhases.ts';
 import type { CodeStatus, FreezeData, TroubleCode } from '../devices/controller/troubleCodes.ts';
 import type { ItemId } from '../devices/items.ts';
@@ -225,6 +226,8 @@ export interface Observation {
     readonly seenAt: readonly SmokePlace[];
   };
   readonly unit: WhichUnit;
+  /** What places and things this bench has. */
+  readonly surface: BenchSurface;
   readonly wiggling: WigglePlace | null;
   /** The last findings of eyes, ears and hands, oldest first (at most 16). */
   readonly findings: readonly Finding[];
@@ -236,7 +239,8 @@ export interface Observation {
 
 /**
  * The inside of the unit and the truth of the circuit: for walkthroughs and the debrief only, never for a learner
- * who is still working. Pressures in kPa below the room, volts to battery negative.
+ * who is still working. Pressures in kPa below the room, volts to battery negative. What a unit does not have stands as at
+ * rest.
  */
 export interface InsideObservation {
   readonly plunger: 'rest' | 'moving-in' | 'seated' | 'moving-out';
@@ -248,12 +252,15 @@ export interface InsideObservation {
   readonly delayCheck: 'open' | 'shut';
   readonly coilAmps: number;
   readonly senseVolts: number;
+  /** Where vacuum works the switch: one of the chambers below. */
+  readonly switchSideKPa: number;
   readonly canisterKPa: number;
   readonly airKPa: number;
   readonly engineKPa: number;
   readonly driveKPa: number;
   readonly delayKPa: number;
   readonly pumpKPa: number;
-  /** Lift of the pump diaphragm, 0 down on its spring to 1 drawn up. */
+  readonly canKPa: number;
+  /** What the unit's diaphragm moves: 0 at rest on its spring to 1 drawn all the way. */
   readonly diaphragmTravel: number;
 }

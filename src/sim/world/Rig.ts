@@ -8,10 +8,11 @@ import { READINGS_PER_SECOND } from '../devices/meter/MeterState.ts';
 import type { RigParameters } from '../devices/parameters.ts';
 import type { WhichUnit } from '../devices/places.ts';
 import { faultById } from '../faults/catalogue.ts';
-import { UNIT_VOLUMES, VOLUMES_OF_ITEM } from '../rigs/airVolumes.ts';
 import { type AirSurroundings, BenchAir } from '../rigs/BenchAir.ts';
 import { BenchCircuit, type FuseName } from '../rigs/BenchCircuit.ts';
-import { AS_BUILT, rigParameters, timesRenewed } from '../rigs/rigParameters.ts';
+import type { RigDefinition } from '../rigs/RigDefinition.ts';
+import { AS_BUILT, type PresentState, rigParameters, timesRenewed } from '../rigs/rigParameters.ts';
+import { rigNamed } from '../rigs/rigs.ts';
 import { replanAir, stepAir } from './airSteps.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import { startingFaces } from './harnessMotion.ts';
@@ -26,6 +27,7 @@ const KEPT_FINDINGS = 16;
 
 /** The parts a world is made of, together: parameters, the two networks, and the discrete state that joins them. */
 export class Rig {
+  readonly definition: RigDefinition;
   parameters: RigParameters;
   circuit: BenchCircuit;
   air: BenchAir;
@@ -44,11 +46,16 @@ export class Rig {
       barometerPa: barometerPa(spec.altitudeM),
       fuelLevel: spec.fuelLevel,
     };
+    this.definition = rigNamed(spec.rig);
     this.meterNoise = fnv1a32(`${spec.seed}/meter-noise`);
-    this.parameters = rigParameters(spec.seed, spec.faults, AS_BUILT);
+    this.parameters = this.drawn(AS_BUILT);
     this.circuit = new BenchCircuit(this.parameters, spec.ambientC);
-    this.air = new BenchAir(this.parameters, this.surroundings);
-    this.state = startingState(READING_TICKS, Random.of(spec.seed, 'plunger-trials').state);
+    this.air = new BenchAir(this.definition, this.parameters, this.surroundings);
+    this.state = startingState(
+      this.definition.surface.hoses,
+      READING_TICKS,
+      Random.of(spec.seed, 'plunger-trials').state,
+    );
     this.state.bench.faces = startingFaces(
       spec.seed,
       spec.faults.map((fault) => fault.whenMoved === true),
@@ -61,6 +68,11 @@ export class Rig {
   /** Air around the bench, absolute pascal. */
   get barometerPa(): number {
     return this.surroundings.barometerPa;
+  }
+
+  /** The parameters as a state has them. */
+  private drawn(present: PresentState): RigParameters {
+    return rigParameters(this.definition, this.spec.seed, this.spec.faults, present);
   }
 
   /** Brings both networks in step with the discrete state. */
@@ -82,16 +94,17 @@ export class Rig {
   /** An item was renewed or the unit swapped: new parameters, new fuses, air built anew; what was not renewed is kept. */
   rebuild(): void {
     const { bench } = this.state;
+    const { air } = this.definition;
     const oldAir = this.air;
-    this.parameters = rigParameters(this.spec.seed, this.spec.faults, bench);
+    this.parameters = this.drawn(bench);
     const renewedItems = bench.renewed.slice(this.renewalsBuilt);
     this.circuit.retune(this.parameters);
     this.circuit.renewFuses(renewedItems);
     layPlungerAtRest(this);
     this.renewalsBuilt = bench.renewed.length;
-    this.air = new BenchAir(this.parameters, this.surroundings);
-    const fresh = renewedItems.flatMap((item) => VOLUMES_OF_ITEM[item] ?? []);
-    if (bench.unit !== this.unitBuilt) fresh.push(...UNIT_VOLUMES);
+    this.air = new BenchAir(this.definition, this.parameters, this.surroundings);
+    const fresh = renewedItems.flatMap((item) => air.volumesOfItem[item] ?? []);
+    if (bench.unit !== this.unitBuilt) fresh.push(...air.unitVolumes);
     this.unitBuilt = bench.unit;
     this.air.carryOver(oldAir, fresh);
     this.sync();
@@ -100,7 +113,7 @@ export class Rig {
 
   /** Hours have passed: the room's air stands everywhere. */
   restAir(): void {
-    this.air = new BenchAir(this.parameters, this.surroundings);
+    this.air = new BenchAir(this.definition, this.parameters, this.surroundings);
     this.air.placePiston(this.state.bench.handle.position);
     this.state.smokeShares = [];
     this.state.smokeSeenAt = [];
@@ -112,10 +125,10 @@ export class Rig {
   rebuildFor(state: WorldState): void {
     this.state = state;
     this.renewalsBuilt = state.bench.renewed.length;
-    this.parameters = rigParameters(this.spec.seed, this.spec.faults, state.bench);
+    this.parameters = this.drawn(state.bench);
     this.circuit = new BenchCircuit(this.parameters, this.spec.ambientC);
     this.unitBuilt = state.bench.unit;
-    this.air = new BenchAir(this.parameters, this.surroundings);
+    this.air = new BenchAir(this.definition, this.parameters, this.surroundings);
     this.air.sync(state.bench); // before the sync below, so that no time passes in an air that is still to be restored
     this.sync();
   }
@@ -139,7 +152,7 @@ export class Rig {
   parametersToTheEye(): RigParameters {
     const { bench } = this.state;
     if (bench.faces.every((shows) => shows)) return this.parameters;
-    return rigParameters(this.spec.seed, this.spec.faults, { ...bench, faces: [] });
+    return this.drawn({ ...bench, faces: [] });
   }
 
   /** Does lasting damage, once for each fault and item as it is fitted now. */
@@ -169,7 +182,7 @@ export class Rig {
 
   /** Parameters have changed under the hands: both networks take them over without losing what they hold. */
   retune(): void {
-    this.parameters = rigParameters(this.spec.seed, this.spec.faults, this.state.bench);
+    this.parameters = this.drawn(this.state.bench);
     this.circuit.retune(this.parameters);
     if (this.air.heeds(this.parameters)) this.settleAir();
     this.air.retune(this.parameters);

@@ -132,6 +132,7 @@ export class World implements WorldPort {
     const nothing = (): void => {};
     return {
       bench: copyPlain(this.rig.state.bench),
+      surface: this.rig.definition.surface,
       happen: nothing,
       vacuumAt: () => 0,
       ampsThrough: () => 0,
@@ -153,6 +154,7 @@ export class World implements WorldPort {
     const { state } = rig;
     return {
       bench: state.bench,
+      surface: rig.definition.surface,
       happen: (kind, at) => rig.happen(kind, at, state.tick),
       vacuumAt: (site) => rig.air.vacuumAt(site),
       ampsThrough: (end) => rig.circuit.ampsThrough(end),

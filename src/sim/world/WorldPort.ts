@@ -1,5 +1,6 @@
 import type { Result } from '../../base/Result.ts';
 import type { Tick } from '../../base/ticks.ts';
+import type { RigId } from '../devices/BenchSurface.ts';
 import type { FaultChoice } from '../rigs/rigParameters.ts';
 import type { Action, Refusal } from './Action.ts';
 import type { InsideObservation, Observation } from './Observation.ts';
@@ -27,6 +28,8 @@ export type { FaultChoice } from '../rigs/rigParameters.ts';
 /** What a world is made from. The same spec and actions give the same world on every machine. */
 export interface WorldSpec {
   readonly seed: string;
+  /** Which rig stands on the bench; the leak detection pump where none is named. */
+  readonly rig?: RigId;
   readonly faults: readonly FaultChoice[];
   readonly ambientC: number;
   readonly altitudeM: number;

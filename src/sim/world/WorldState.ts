@@ -1,5 +1,6 @@
 import type { Tick } from '../../base/ticks.ts';
 import { type BenchState, startingBench } from '../devices/BenchState.ts';
+import type { BenchSurface } from '../devices/BenchSurface.ts';
 import { type CircuitTests, freshCircuitTests } from '../devices/controller/circuitTests.ts';
 import type { Monitor } from '../devices/controller/Monitor.ts';
 import { freshMeter, type MeterState } from '../devices/meter/MeterState.ts';
@@ -100,8 +101,12 @@ export function freshWatch(tick: Tick): WorldState['watch'] {
   };
 }
 
-export function startingState(readingTicks: number, trials: readonly number[]): WorldState {
-  const bench = startingBench();
+export function startingState(
+  hoses: BenchSurface['hoses'],
+  readingTicks: number,
+  trials: readonly number[],
+): WorldState {
+  const bench = startingBench(hoses);
   return {
     tick: 0,
     bench,

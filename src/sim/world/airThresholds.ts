@@ -1,6 +1,5 @@
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import { switchTable } from '../devices/modes/vacuumSwitch.ts';
-import { ventTable } from '../devices/modes/ventSeat.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import type { Rig } from './Rig.ts';
 import { trial } from './trial.ts';
@@ -9,10 +8,10 @@ import { NEVER } from './WorldState.ts';
 /** A bouncing contact makes and breaks this often, 0.5 ms. */
 export const BOUNCE_TICKS: Tick = secondsToTicks(0.0005);
 
-/** Vacuum against the switch's trip and reset points and the vent seat's shut and open points. */
+/** Where the air stands against the switch's points and those of the unit's own valves. */
 export function watchAir(rig: Rig, tick: Tick): void {
   watchSwitch(rig, tick);
-  watchVent(rig);
+  if (rig.air.turnValves(rig.state.bench)) rig.sync();
 }
 
 function watchSwitch(rig: Rig, tick: Tick): void {
@@ -43,9 +42,8 @@ function watchSwitch(rig: Rig, tick: Tick): void {
  */
 function capsuleFollows(rig: Rig, tick: Tick): boolean {
   const { bench, deadlines } = rig.state;
-  const { tripPa, differentialPa, switchDampingSeconds } = rig.parameters;
-  const vacuum = rig.air.vacuum('canister');
-  const past = bench.vacuumSwitch === 'open' ? vacuum > tripPa : vacuum < tripPa - differentialPa;
+  const { switchDampingSeconds } = rig.parameters;
+  const past = rig.air.switchIsPast(bench.vacuumSwitch === 'open' ? 'to-close' : 'to-open');
   if (!past) deadlines.capsule = NEVER;
   else if (deadlines.capsule === NEVER) {
     deadlines.capsule = tick + Math.max(secondsToTicks(switchDampingSeconds), 1);
@@ -54,16 +52,4 @@ function capsuleFollows(rig: Rig, tick: Tick): boolean {
     return true;
   }
   return false;
-}
-
-function watchVent(rig: Rig): void {
-  const { bench } = rig.state;
-  const drawn = rig.air.vacuum('delay');
-  const event =
-    drawn > rig.parameters.ventShutPa ? 'DRAWN' : drawn < rig.parameters.ventOpenPa ? 'REFILLED' : null;
-  if (event === null) return;
-  const vent = ventTable.next(bench.vent, event);
-  if (vent === bench.vent) return;
-  bench.vent = vent;
-  rig.sync();
 }

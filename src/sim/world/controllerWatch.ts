@@ -2,7 +2,6 @@ import { secondsToTicks, type Tick, ticksToSeconds } from '../../base/ticks.ts';
 import { lookAtCircuits, senseStateOf } from '../devices/controller/circuitTests.ts';
 import { BEAT_SECONDS, beat, isRunning } from '../devices/controller/Monitor.ts';
 import { type CycleTests, endCycle, recordFailure } from '../devices/controller/memoryTransitions.ts';
-import { monitorLimits } from '../devices/controller/monitorLimits.ts';
 import type { FreezeData, TroubleCode } from '../devices/controller/troubleCodes.ts';
 import { driverTable } from '../devices/modes/driver.ts';
 import type { KeyPosition } from '../devices/places.ts';
@@ -47,13 +46,14 @@ export function lookAround(rig: Rig, tick: Tick): void {
   deadlines.controller = tick + LOOK_TICKS;
   watch.looks = Math.min(watch.looks + 1, LEAST_LOOKS);
   if (bench.driver !== 'off') watch.commandedOn = true;
-  const codes = lookAtCircuits(watch.circuits, {
+  const look = {
     seconds: ticksToSeconds(tick),
     driver: bench.driver,
     feedVolts: circuit.volts('controller-feed'),
     batteryVolts: circuit.volts('battery-positive'),
     senseVolts: circuit.volts('controller-sense'),
-  });
+  };
+  const codes = lookAtCircuits(watch.circuits, look, rig.definition.controller.circuits);
   for (const code of codes) fail(rig, code);
   if (watch.monitor !== null && isRunning(watch.monitor.phase)) runMonitor(rig, tick);
 }
@@ -68,9 +68,11 @@ function runMonitor(rig: Rig, tick: Tick): void {
   const { bench, watch } = rig.state;
   const { monitor, mayRun } = watch;
   if (monitor === null) return;
+  const plan = rig.definition.controller.monitor;
   beat(monitor, {
     sense: senseStateOf(measuredVolts(rig.circuit.volts('controller-sense'))),
-    limits: monitorLimits(rig.spec.fuelLevel),
+    plan,
+    limits: plan.limits(rig.spec.fuelLevel),
     mayRun,
     circuitFault: bench.controller.failedNow.length > 0,
   });

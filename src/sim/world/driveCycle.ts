@@ -4,7 +4,6 @@ import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import type { AcquiredFault, BenchState } from '../devices/BenchState.ts';
 import { freshMemory } from '../devices/controller/ControllerMemory.ts';
 import { BEAT_SECONDS, freshMonitor, isRunning, type Monitor } from '../devices/controller/Monitor.ts';
-import { monitorLimits, monitorMayRun } from '../devices/controller/monitorLimits.ts';
 import type { MonitorPhase } from '../devices/controller/monitorPhases.ts';
 import type { FreezeData } from '../devices/controller/troubleCodes.ts';
 import { advanceRig } from './advance.ts';
@@ -79,7 +78,7 @@ export function driveCycle(
   remember = true,
 ): CycleFacts {
   const { ambientC, fuelLevel } = rig.spec;
-  const mayRun = monitorMayRun({ ...met, ambientC, fuelLevel });
+  const mayRun = rig.definition.controller.monitor.mayRun({ ...met, ambientC, fuelLevel });
   const key = stateKey(rig, mayRun);
   const keyOfCycle = `${cycle} ${key}`;
   for (const state of remember ? [key, keyOfCycle] : []) {
@@ -158,10 +157,12 @@ function runCycle(rig: Rig, cycle: number, mayRun: boolean): { facts: CycleFacts
     if (shakes && state.tick % BUMP_EVERY_TICKS === 0) bump(road);
     advanceRig(road, state.tick + BEAT_TICKS);
   }
-  const { tripSeconds, smallSeconds, passSeconds } = monitorLimits(spec.fuelLevel);
+  const plan = road.definition.controller.monitor;
+  const { tripSeconds, smallSeconds, passSeconds } = plan.limits(spec.fuelLevel);
   const { bench, watch } = state;
   const freeze = bench.controller.freeze;
-  const judged = monitor.phase === 'passed' || monitor.failure?.startsWith('P04') === true;
+  const { failure } = monitor;
+  const judged = monitor.phase === 'passed' || (failure !== null && plan.judgements.includes(failure));
   const started = monitor.strokes > 0;
   const facts: CycleFacts = {
     outcome: outcomeOf(monitor, judged),
@@ -173,7 +174,7 @@ function runCycle(rig: Rig, cycle: number, mayRun: boolean): { facts: CycleFacts
     drawSeconds: monitor.tripSeconds ?? drawBeats * BEAT_SECONDS,
     limits: started ? { tripSeconds, smallSeconds, passSeconds } : null,
     commandedOn: watch.commandedOn,
-    switchChecked: started || monitor.failure === 'P2405' || monitor.failure === 'P2407',
+    switchChecked: started || failure === plan.codes.closedAtRest || failure === plan.codes.erratic,
     judged,
     damage: bench.acquired
       .filter((now) => !acquired.includes(now))

@@ -71,7 +71,7 @@ function remember(rig: Rig, facts: CycleFacts, miles: number, justFilled: boolea
   let memory: ControllerMemory = bench.controller;
   const codes: TroubleCode[] = [];
   for (const freeze of facts.freeze) {
-    const code = freeze.code === 'P0455' && isCap(memory, justFilled) ? 'P0457' : freeze.code;
+    const code = asFilled(rig, freeze.code, memory, justFilled);
     codes.push(code);
     memory = recordFailure(memory, { ...freeze, code, miles: bench.miles });
   }
@@ -84,9 +84,13 @@ function remember(rig: Rig, facts: CycleFacts, miles: number, justFilled: boolea
   return { miles, outcome, codes, strokes, tripSeconds, holdSeconds, limits, lamp: memory.lamp };
 }
 
-/** A large leak first found right after the tank was filled is put down to the cap, and stays so. */
-function isCap(memory: ControllerMemory, justFilled: boolean): boolean {
-  return justFilled || memory.pending.includes('P0457') || memory.stored.includes('P0457');
+/** What is first found right after the tank was filled may be put down to the cap, and stays so. */
+function asFilled(rig: Rig, code: TroubleCode, memory: ControllerMemory, justFilled: boolean): TroubleCode {
+  const { afterFilling } = rig.definition.controller.monitor;
+  if (afterFilling === null || code !== afterFilling.code) return code;
+  const { becomes } = afterFilling;
+  const isCap = justFilled || memory.pending.includes(becomes) || memory.stored.includes(becomes);
+  return isCap ? becomes : code;
 }
 
 function resultOf({ phase, holdSeconds, drawSeconds, limits }: CycleFacts): MonitorResult | null {

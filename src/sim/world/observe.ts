@@ -1,7 +1,6 @@
 import type { BenchState } from '../devices/BenchState.ts';
 import type { UnitPort } from '../devices/places.ts';
 import type { AirVolume } from '../rigs/airVolumes.ts';
-import { ventStandsShut } from '../rigs/UnitAir.ts';
 import { switchIsClosed } from '../rigs/unitParts.ts';
 import { gaugeIsSteady, gaugePa, manometerIsSteady, manometerPa, smokeGauges } from './airInstruments.ts';
 import { shareAtTick } from './airSteps.ts';
@@ -83,6 +82,7 @@ export function observeRig(rig: Rig, steady: SteadySight, before: Observation | 
     manometer: manometerOf(rig, before?.manometer),
     smoke: smokeOf(rig, before?.smoke),
     unit: bench.unit,
+    surface: rig.definition.surface,
     wiggling: bench.wiggle?.at ?? null,
     findings: steady.findings,
     happenings: steady.happenings,
@@ -157,36 +157,26 @@ function smokeOf(rig: Rig, before: Seen<'smoke'>): Observation['smoke'] {
   return { gas, setKPa, gaugeKPa, flow, seenAt: [...smokeSeenAt] };
 }
 
-/**
- * A check counts as open once its leaf has lifted all the way, so much beyond its cracking pressure, Pa. The last trickle
- * past a leaf that hardly lifts goes on for minutes and would look like pumping.
- */
-const CHECK_LIFT_PA = 50;
-
 /** The inside of the unit and the truth of the circuit, for walkthroughs and the debrief. */
 export function insideRig(rig: Rig): InsideObservation {
   const { bench } = rig.state;
   const { air, circuit, parameters } = rig;
   const share = shareAtTick(rig, rig.state.tick);
-  const kPa = (name: AirVolume): number => air.vacuum(name, share) / 1000;
-  const check = (from: AirVolume, to: AirVolume, crackPa: number): 'open' | 'shut' =>
-    air.vacuum(to, share) - air.vacuum(from, share) >= crackPa + CHECK_LIFT_PA ? 'open' : 'shut';
-  const closed = switchIsClosed(parameters, bench);
+  const kPa = (name: AirVolume): number => (air.has(name) ? air.vacuum(name, share) / 1000 : 0);
   return {
     plunger: bench.plunger,
-    ventSeat: ventStandsShut(bench, parameters) ? 'shut' : 'open',
-    vacuumSwitch: closed ? 'closed' : 'open',
-    inletCheck: check('canister', 'pump', parameters.pumpCheckCrackPa),
-    outletCheck: check('pump', 'air', parameters.pumpCheckCrackPa),
-    delayCheck: check('delay', 'drive', parameters.delayCheckCrackPa),
+    vacuumSwitch: switchIsClosed(parameters, bench) ? 'closed' : 'open',
+    ...air.valves(bench, share),
     coilAmps: circuit.coil.amps,
     senseVolts: circuit.volts('cavity-3-back'),
+    switchSideKPa: kPa(rig.definition.air.switchSide),
     canisterKPa: kPa('canister'),
     airKPa: kPa('air'),
     engineKPa: kPa('engine'),
     driveKPa: kPa('drive'),
     delayKPa: kPa('delay'),
     pumpKPa: kPa('pump'),
-    diaphragmTravel: air.diaphragmTravel(share),
+    canKPa: kPa('can'),
+    diaphragmTravel: air.unitTravel(share),
   };
 }

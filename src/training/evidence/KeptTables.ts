@@ -1,5 +1,5 @@
 import { canonicalJson, sha256Hex } from '../../base/hash.ts';
-import { FAULTS } from '../../sim/faults/catalogue.ts';
+import { rigNamed } from '../../sim/rigs/rigs.ts';
 import type { StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
 import { SET_UPS } from '../../sim/rigs/standardTests/setUps.ts';
 import { drawnParameters } from '../../sim/rigs/tolerances.ts';
@@ -69,13 +69,14 @@ export function rigMark(
   tests: readonly StandardTest[],
   environment: Environment,
 ): string {
+  const rig = rigNamed(environment.rig);
   const content = {
     format: KEPT_FORMAT,
     suspects: suspects.map(({ id, weight, faults, faces }) => ({ id, weight, faults, faces })),
     cases: casesOf(suspects).map(({ draws }) => draws),
     tests: tests.map(({ id, prepares, steps, undo }) => ({ id, prepares: SET_UPS[prepares], steps, undo })),
-    faults: FAULTS,
-    draws: DRAW_SEEDS.map((seed) => drawnParameters(seed, [])),
+    faults: rig.faults,
+    draws: DRAW_SEEDS.map((seed) => drawnParameters(rig, seed, [])),
     environment,
   };
   return sha256Hex(canonicalJson(content)).slice(0, 16);

@@ -1,3 +1,4 @@
+import type { RigId } from '../../sim/devices/BenchSurface.ts';
 import type { DrivesBefore, FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { DoneCondition } from './DoneCondition.ts';
 import type { JobLimits } from './JobLimits.ts';
@@ -14,6 +15,8 @@ export interface ScenarioStep extends WalkthroughStep {
 /** The content of a scenario file, checked. Everything but the hash of itself. */
 export interface ScenarioContent {
   readonly format: 1;
+  /** The rig on the bench; absent where it is the leak detection pump. */
+  readonly rig?: RigId;
   readonly id: string;
   readonly title: string;
   readonly summary: string;

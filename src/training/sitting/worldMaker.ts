@@ -9,6 +9,7 @@ export type WorldMaker = (spec: WorldSpec) => WorldPort;
 export function worldSpec(scenario: Scenario, seed: string): WorldSpec {
   return {
     seed,
+    ...(scenario.rig === undefined ? {} : { rig: scenario.rig }),
     faults: scenario.faults,
     drives: scenario.drives,
     ambientC: scenario.bench.ambientC,

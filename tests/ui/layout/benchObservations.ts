@@ -1,5 +1,6 @@
 import type { LeadEnd, LeadPoint, MeterFunction } from '../../../src/sim/devices/places.ts';
 import { LEAD_ENDS } from '../../../src/sim/devices/places.ts';
+import { LEAK_DETECTION_PUMP } from '../../../src/sim/rigs/leakDetectionPump/leakDetectionPump.ts';
 import type { MeterDisplay, MeterObservation, Observation } from '../../../src/sim/world/Observation.ts';
 
 /** The bench as a learner finds it: all hoses on, plug mated, every tool in the tray, meter off. */
@@ -72,6 +73,7 @@ export function startObservation(): Observation {
     bleed: 0,
     manometer: { kPa: 0, steady: true },
     smoke: { gas: 'off', setKPa: 0, gaugeKPa: 0, flow: 0, seenAt: [] },
+    surface: LEAK_DETECTION_PUMP.surface,
     unit: 'truck',
     wiggling: null,
     findings: [],
@@ -280,6 +282,7 @@ export function workingObservations(): ReadonlyMap<string, Observation> {
         sites: { ...sites, 'engine-port': 'pump-hose', 'air-port': null, 'canister-port': 'cap-c' },
         jumper: { switchedOn: true, fuse: 'whole' },
         supply: { on: true, volts: 12.0, amps: 0.38, limiting: false },
+        surface: LEAK_DETECTION_PUMP.surface,
         unit: 'known-good',
         meter: meterShowing('milliamps-dc', '381.2', 'mA', { jack: 'milliamps' }),
       }),

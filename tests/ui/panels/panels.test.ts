@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { monitorLimits } from '../../../src/sim/devices/controller/monitorLimits.ts';
 import { TROUBLE_CODES } from '../../../src/sim/devices/controller/troubleCodes.ts';
 import { ITEMS } from '../../../src/sim/devices/items.ts';
 import { type MeterRange, rangesOf } from '../../../src/sim/devices/meter/ranges.ts';
 import { NOMINAL } from '../../../src/sim/devices/parameters.ts';
+import { leakMonitorLimits } from '../../../src/sim/rigs/leakDetectionPump/pumpController.ts';
 import { catalogue } from '../../../src/text/en/catalogue.ts';
 import { ITEM_GROUPS } from '../../../src/ui/panels/itemGroups.ts';
 import { keepUnits } from '../../../src/ui/panels/keepUnits.ts';
@@ -29,7 +29,7 @@ describe('the list of items', () => {
 describe('the service data', () => {
   it('prints the limits that the controller works with', () => {
     for (const row of MONITOR_TABLE) {
-      const limits = monitorLimits(row.fuelPercent / 100);
+      const limits = leakMonitorLimits(row.fuelPercent / 100);
       expect(Math.abs(limits.tripSeconds - row.trip)).toBeLessThanOrEqual(0.5);
       expect(Math.abs(limits.smallSeconds - row.small)).toBeLessThanOrEqual(0.5);
       expect(Math.abs(limits.passSeconds - row.pass)).toBeLessThanOrEqual(0.5);

@@ -1,5 +1,6 @@
+import type { MonitorPlan } from './ControllerPlan.ts';
 import type { SenseState } from './circuitTests.ts';
-import { type MonitorLimits, VENT_SECONDS } from './monitorLimits.ts';
+import type { MonitorLimits } from './monitorLimits.ts';
 import { type MonitorPhase, monitorTable } from './monitorPhases.ts';
 import type { TroubleCode } from './troubleCodes.ts';
 
@@ -30,7 +31,7 @@ export interface Monitor {
   openBeats: number;
   tripSeconds: number | null;
   holdSeconds: number | null;
-  /** The code that ended it, when it was the monitor's own. A large leak is P0455 here. */
+  /** The code that ended it, when it was the monitor's own. */
   failure: TroubleCode | null;
 }
 
@@ -56,6 +57,7 @@ export function isRunning(phase: MonitorPhase): boolean {
 /** What a beat is told. */
 export interface Beat {
   readonly sense: SenseState;
+  readonly plan: Pick<MonitorPlan, 'draws' | 'codes'>;
   readonly limits: MonitorLimits;
   readonly mayRun: boolean;
   /** A circuit test has failed in this key cycle: the monitor cannot trust what it sees. */
@@ -90,50 +92,51 @@ function fail(monitor: Monitor, code: TroubleCode | null): void {
 }
 
 /** Nothing pulls vacuum yet, so the sense should stand still. */
-function wait(monitor: Monitor, { mayRun }: Beat): void {
-  if (monitor.changes >= ERRATIC_CHANGES) fail(monitor, 'P2407');
+function wait(monitor: Monitor, { mayRun, plan }: Beat): void {
+  if (monitor.changes >= ERRATIC_CHANGES) fail(monitor, plan.codes.erratic);
   else if (monitor.beats >= WAITING_BEATS) enter(monitor, mayRun ? 'ENABLED' : 'NOT_ENABLED');
 }
 
-function checkSwitch(monitor: Monitor, { sense }: Beat): void {
-  if (monitor.changes >= ERRATIC_CHANGES) return fail(monitor, 'P2407');
+function checkSwitch(monitor: Monitor, { sense, plan }: Beat): void {
+  if (monitor.changes >= ERRATIC_CHANGES) return fail(monitor, plan.codes.erratic);
   if (monitor.beats < SWITCH_CHECK_BEATS) return;
-  if (sense === 'closed') return fail(monitor, 'P2405');
+  if (sense === 'closed') return fail(monitor, plan.codes.closedAtRest);
   enter(monitor, 'SWITCH_IS_OPEN');
   monitor.solenoidOn = true;
   monitor.strokes = 1;
 }
 
-/** Every look comes at the end of a solenoid-on or -off phase. */
-function drawDown(monitor: Monitor, { sense, limits }: Beat): void {
+/** Where the solenoid is pulsed, every look comes at the end of an on or off phase. */
+function drawDown(monitor: Monitor, { sense, limits, plan }: Beat): void {
   const seconds = monitor.beats * BEAT_SECONDS;
   if (sense === 'closed') {
     monitor.tripSeconds = seconds;
-    if (monitor.strokes < limits.leastStrokes) return fail(monitor, 'P0441');
+    if (monitor.strokes < limits.leastStrokes) return fail(monitor, plan.codes.drawnTooSoon);
     enter(monitor, 'TRIPPED');
     monitor.solenoidOn = true;
     return;
   }
-  if (seconds >= limits.tripSeconds) return fail(monitor, 'P0455');
+  if (seconds >= limits.tripSeconds) return fail(monitor, plan.codes.notDrawn);
+  if (plan.draws === 'held') return;
   monitor.solenoidOn = !monitor.solenoidOn;
   if (monitor.solenoidOn) monitor.strokes += 1;
 }
 
-function hold(monitor: Monitor, { sense, limits }: Beat): void {
-  if (monitor.changes >= ERRATIC_CHANGES) return fail(monitor, 'P2407');
+function hold(monitor: Monitor, { sense, limits, plan }: Beat): void {
+  if (monitor.changes >= ERRATIC_CHANGES) return fail(monitor, plan.codes.erratic);
   monitor.openBeats = sense === 'open' ? monitor.openBeats + 1 : 0;
   const reset = monitor.openBeats >= CONFIRMING_BEATS;
   const lasted = (monitor.beats - Math.max(monitor.openBeats - 1, 0)) * BEAT_SECONDS;
   if (!reset && lasted < limits.longestHoldSeconds) return;
   monitor.holdSeconds = Math.min(lasted, limits.longestHoldSeconds);
-  if (reset && lasted <= NO_LEAK_SECONDS) return fail(monitor, 'P2404');
-  if (reset && lasted < limits.smallSeconds) return fail(monitor, 'P0442');
-  if (reset && lasted < limits.passSeconds) return fail(monitor, 'P0456');
+  if (reset && lasted <= NO_LEAK_SECONDS) return fail(monitor, plan.codes.lostAtOnce);
+  if (reset && lasted < limits.smallSeconds) return fail(monitor, plan.codes.lostSoon);
+  if (reset && lasted < limits.passSeconds) return fail(monitor, plan.codes.lostEarly);
   enter(monitor, 'HELD');
   monitor.solenoidOn = false;
 }
 
-function vent(monitor: Monitor, { sense }: Beat): void {
+function vent(monitor: Monitor, { sense, limits, plan }: Beat): void {
   if (sense === 'open') return enter(monitor, 'VENTED');
-  if (monitor.beats * BEAT_SECONDS >= VENT_SECONDS) fail(monitor, 'P0446');
+  if (monitor.beats * BEAT_SECONDS >= limits.ventSeconds) fail(monitor, plan.codes.notVented);
 }

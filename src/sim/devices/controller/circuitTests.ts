@@ -1,4 +1,5 @@
 import type { DriverMode } from '../modes/driver.ts';
+import type { CircuitCodes } from './ControllerPlan.ts';
 import type { TroubleCode } from './troubleCodes.ts';
 
 /** Sense thresholds, volts. */
@@ -54,7 +55,7 @@ export function freshCircuitTests(): CircuitTests {
  * now. A look is taken at least a quarter of a second after the last switching of the solenoid, so that no
  * kick of the coil is taken for a fault. A closed switch is no fault here: with the key on, anyone may pull vacuum on it.
  */
-export function lookAtCircuits(tests: CircuitTests, look: CircuitLook): TroubleCode[] {
+export function lookAtCircuits(tests: CircuitTests, look: CircuitLook, sets: CircuitCodes): TroubleCode[] {
   const { driver, feedVolts } = look;
   const codes: TroubleCode[] = [];
   const off = driver === 'off';
@@ -67,20 +68,24 @@ export function lookAtCircuits(tests: CircuitTests, look: CircuitLook): TroubleC
     const low = driver === 'latched' || feedVolts < FEED_LOW_SHARE * look.batteryVolts;
     tests.feedLowLooks = driver === 'latched' ? AGREEING_LOOKS : count(tests.feedLowLooks, low);
   }
-  if (off && tests.feedOpenLooks === AGREEING_LOOKS) codes.push('P2400');
-  if (!off && tests.feedLowLooks === AGREEING_LOOKS) codes.push('P2401');
-  if (off && tests.feedHighLooks === AGREEING_LOOKS) codes.push('P2402');
-  return [...codes, ...lookAtSense(tests, look)];
+  if (off && tests.feedOpenLooks === AGREEING_LOOKS) codes.push(sets.feedOpen);
+  if (!off && tests.feedLowLooks === AGREEING_LOOKS) codes.push(sets.feedLow);
+  if (off && tests.feedHighLooks === AGREEING_LOOKS) codes.push(sets.feedHigh);
+  return [...codes, ...lookAtSense(tests, look, sets)];
 }
 
-function lookAtSense(tests: CircuitTests, { seconds, senseVolts }: CircuitLook): TroubleCode[] {
+function lookAtSense(
+  tests: CircuitTests,
+  { seconds, senseVolts }: CircuitLook,
+  sets: CircuitCodes,
+): TroubleCode[] {
   const sense = senseStateOf(senseVolts);
   tests.senseHighLooks = sense === 'high' ? Math.min(tests.senseHighLooks + 1, AGREEING_LOOKS) : 0;
-  if (tests.senseHighLooks === AGREEING_LOOKS) return ['P2406'];
+  if (tests.senseHighLooks === AGREEING_LOOKS) return [sets.senseHigh];
   const since = tests.implausibleSince;
   if (sense === 'implausible') {
     if (since === null) tests.implausibleSince = seconds;
-    else if (seconds - since >= IMPLAUSIBLE_SECONDS) return ['P2404'];
+    else if (seconds - since >= IMPLAUSIBLE_SECONDS) return [sets.senseImplausible];
   } else if (since !== null && seconds - since > FORGOTTEN_SECONDS) {
     tests.implausibleSince = null;
   }

@@ -23,13 +23,20 @@ export interface CycleTests {
 /** True when the test that sets this code ran in the cycle. */
 export function wasTested(code: TroubleCode, tests: CycleTests): boolean {
   switch (code) {
+    case 'P2008':
+    case 'P2010':
+    case 'P2014':
+    case 'P2017':
     case 'P2400':
     case 'P2402':
     case 'P2404':
     case 'P2406':
       return tests.circuits;
+    case 'P2009':
     case 'P2401':
       return tests.commandedOn;
+    case 'P2016':
+    case 'P2018':
     case 'P2405':
     case 'P2407':
       return tests.switchChecked;
@@ -39,6 +46,9 @@ export function wasTested(code: TroubleCode, tests: CycleTests): boolean {
     case 'P0455':
     case 'P0456':
     case 'P0457':
+    case 'P2004':
+    case 'P2006':
+    case 'P2015':
       return tests.judged;
   }
 }

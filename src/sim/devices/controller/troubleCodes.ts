@@ -1,4 +1,4 @@
-/** Generic codes that this controller can set. Texts of SAE J2012 / ISO 15031-6 stand in `text`. */
+/** Generic codes that the controllers of the rigs can set. Texts of SAE J2012 / ISO 15031-6 stand in `text`. */
 export const TROUBLE_CODES = [
   'P0441',
   'P0442',
@@ -6,6 +6,16 @@ export const TROUBLE_CODES = [
   'P0455',
   'P0456',
   'P0457',
+  'P2004',
+  'P2006',
+  'P2008',
+  'P2009',
+  'P2010',
+  'P2014',
+  'P2015',
+  'P2016',
+  'P2017',
+  'P2018',
   'P2400',
   'P2401',
   'P2402',

@@ -1,3 +1,4 @@
+import type { BenchSurface } from '../../devices/BenchSurface.ts';
 import type { ItemId } from '../../devices/items.ts';
 import type { LeadPoint } from '../../devices/places.ts';
 import { eachStep, type SingleStep } from './eachStep.ts';
@@ -7,7 +8,8 @@ import { SET_UPS, type SetUpId } from './setUps.ts';
 import type { StandardTestId } from './testIds.ts';
 import { toolsOf } from './toolsOf.ts';
 
-interface Sheet {
+/** A standard test as it is written down. */
+export interface TestSheet {
   readonly id: StandardTestId;
   readonly prepares: SetUpId;
   readonly about: readonly ItemId[];
@@ -15,15 +17,21 @@ interface Sheet {
   readonly leaves?: StandardTest['leaves'];
 }
 
-/** A test from its sheet: what follows from its steps is worked out, so that it cannot be wrong. */
-export function composeTest({ id, prepares, about, steps, leaves = [] }: Sheet): StandardTest {
+/**
+ * A test from its sheet: what follows from its steps is worked out, so that it cannot be wrong. `hoses` are those of the
+ * rig, which its undo puts back.
+ */
+export function composeTest(
+  { id, prepares, about, steps, leaves = [] }: TestSheet,
+  hoses: BenchSurface['hoses'],
+): StandardTest {
   const all = eachStep([...SET_UPS[prepares], ...steps]);
   return {
     id,
     prepares,
     about,
     steps,
-    undo: putBack(all),
+    undo: putBack(all, hoses),
     leads: leadsOf(all),
     needs: toolsOf(all),
     money: 0,

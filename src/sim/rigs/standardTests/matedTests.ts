@@ -1,23 +1,22 @@
 import { METER, SENSE_CIRCUIT, SOLENOID_CIRCUIT } from './aboutItems.ts';
-import { composeTest } from './composeTest.ts';
-import type { StandardTest } from './StandardTest.ts';
+import type { TestSheet } from './composeTest.ts';
 import { across, key, meterTo, pin, put, read, readMeter, repeat, solenoid, wait } from './steps.ts';
 
 /** Loaded readings of the circuits with the plug mated, by back-probe pins. Limits stand in the rig's service data. */
-export const MATED_TESTS: readonly StandardTest[] = [
-  composeTest({
+export const MATED_SHEETS: readonly TestSheet[] = [
+  {
     id: 'sense-at-plug',
     prepares: 'sense-watched',
     about: [...SENSE_CIRCUIT, ...METER],
     steps: [...readMeter('volts'), read('reader', { of: 'reader-volts' })],
-  }),
-  composeTest({
+  },
+  {
     id: 'sense-at-controller',
     prepares: 'key-on',
     about: [...SENSE_CIRCUIT, ...METER],
     steps: [meterTo('volts-dc'), ...across('controller-sense', 'battery-negative'), ...readMeter('volts')],
-  }),
-  composeTest({
+  },
+  {
     id: 'sense-with-solenoid-on',
     prepares: 'sense-watched',
     about: [...SOLENOID_CIRCUIT, 'sense-wire', ...METER],
@@ -31,8 +30,8 @@ export const MATED_TESTS: readonly StandardTest[] = [
       put('meter-black', 'cavity-2-back'),
       ...readMeter('volts-to-cavity-2'),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'feed-at-rest',
     prepares: 'key-on',
     about: [...SOLENOID_CIRCUIT, ...METER],
@@ -42,8 +41,8 @@ export const MATED_TESTS: readonly StandardTest[] = [
       ...across('cavity-1-back', 'battery-negative'),
       ...readMeter('volts'),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'battery-under-load',
     prepares: 'key-on',
     about: [...SOLENOID_CIRCUIT, ...METER],
@@ -53,8 +52,8 @@ export const MATED_TESTS: readonly StandardTest[] = [
       solenoid('on'),
       ...readMeter('volts'),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'ground-drop',
     prepares: 'key-on',
     about: [...SOLENOID_CIRCUIT, ...METER],
@@ -66,8 +65,8 @@ export const MATED_TESTS: readonly StandardTest[] = [
       ...readMeter('volts'),
       read('driver', { of: 'reader-driver' }),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'feed-drop',
     prepares: 'key-on',
     about: [...SOLENOID_CIRCUIT, ...METER],
@@ -79,8 +78,8 @@ export const MATED_TESTS: readonly StandardTest[] = [
       ...readMeter('volts'),
       read('driver', { of: 'reader-driver' }),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'feed-wire-drop',
     prepares: 'key-on',
     about: [...SOLENOID_CIRCUIT, ...METER],
@@ -91,8 +90,8 @@ export const MATED_TESTS: readonly StandardTest[] = [
       solenoid('on'),
       ...readMeter('volts'),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'fused-supply-drop',
     prepares: 'key-on',
     about: [...SOLENOID_CIRCUIT, ...METER],
@@ -102,8 +101,8 @@ export const MATED_TESTS: readonly StandardTest[] = [
       solenoid('on'),
       ...readMeter('volts'),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'controller-feed-on',
     prepares: 'key-on',
     about: [...SOLENOID_CIRCUIT, ...METER],
@@ -113,8 +112,8 @@ export const MATED_TESTS: readonly StandardTest[] = [
       solenoid('on'),
       ...readMeter('volts'),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'command-clicks',
     prepares: 'as-found',
     about: [...SOLENOID_CIRCUIT],
@@ -130,5 +129,5 @@ export const MATED_TESTS: readonly StandardTest[] = [
         read('out', { of: 'click', way: 'click-off' }),
       ]),
     ],
-  }),
+  },
 ];

@@ -1,7 +1,7 @@
 import type { Cavity, LeadPoint, WigglePlace } from '../../devices/places.ts';
 import { METER, SENSE_CIRCUIT, SOLENOID_CIRCUIT } from './aboutItems.ts';
-import { composeTest } from './composeTest.ts';
-import type { StandardTest, TestStep } from './StandardTest.ts';
+import type { TestSheet } from './composeTest.ts';
+import type { TestStep } from './StandardTest.ts';
 import {
   across,
   drawTo,
@@ -39,29 +39,29 @@ function moved(cavity: Cavity, point: LeadPoint, places: readonly WigglePlace[])
 }
 
 /** Wires and terminals moved while they are watched. */
-export const MOVED_TESTS: readonly StandardTest[] = [
-  composeTest({
+export const MOVED_SHEETS: readonly TestSheet[] = [
+  {
     id: 'wiggle-sense',
     prepares: 'key-on',
     about: [...SENSE_CIRCUIT, ...METER],
     steps: moved(3, 'cavity-3-back', ['sense', 'plug']),
-  }),
-  composeTest({
+  },
+  {
     id: 'wiggle-feed',
     prepares: 'key-on',
     about: [...SOLENOID_CIRCUIT, ...METER],
     steps: [solenoid('on'), ...moved(1, 'cavity-1-back', ['feed', 'plug'])],
-  }),
-  composeTest({
+  },
+  {
     id: 'wiggle-ground',
     prepares: 'key-on',
     about: [...SOLENOID_CIRCUIT, ...METER],
     steps: [solenoid('on'), ...moved(2, 'cavity-2-back', ['ground', 'plug'])],
-  }),
-  composeTest({
+  },
+  {
     id: 'tug-plug-switch-closed',
     prepares: 'pump-on-canister-port',
     about: [...SENSE_CIRCUIT, 'hand-pump', ...METER],
     steps: [key('on'), ...drawTo(5, 1), ...moved(3, 'cavity-3-back', ['plug'])],
-  }),
+  },
 ];

@@ -1,25 +1,24 @@
 import { METER } from './aboutItems.ts';
-import { composeTest } from './composeTest.ts';
-import type { StandardTest } from './StandardTest.ts';
+import type { TestSheet } from './composeTest.ts';
 import { across, key, meterTo, put, read, readMeter, solenoid, wait } from './steps.ts';
 
 /** Readings at the harness half of the parted plug: controller, wires and ground without the unit. */
-export const PARTED_TESTS: readonly StandardTest[] = [
-  composeTest({
+export const PARTED_SHEETS: readonly TestSheet[] = [
+  {
     id: 'feed-bias-10-megohm',
     prepares: 'plug-apart-key-on',
     about: ['feed-wire', 'ground-wire', 'controller', 'plug', ...METER],
     leaves: ['codes'],
     steps: [meterTo('volts-dc'), ...across('harness-1', 'battery-negative'), ...readMeter('volts')],
-  }),
-  composeTest({
+  },
+  {
     id: 'feed-bias-3-kilohm',
     prepares: 'plug-apart-key-on',
     about: ['feed-wire', 'ground-wire', 'controller', 'plug', ...METER],
     leaves: ['codes'],
     steps: [meterTo('volts-low-z'), ...across('harness-1', 'battery-negative'), ...readMeter('volts')],
-  }),
-  composeTest({
+  },
+  {
     id: 'lamp-on-feed',
     prepares: 'plug-apart-key-on',
     about: ['feed-wire', 'controller', 'fuse', 'key-switch', 'battery'],
@@ -34,8 +33,8 @@ export const PARTED_TESTS: readonly StandardTest[] = [
       read('on', { of: 'lamp' }),
       read('driver', { of: 'reader-driver' }),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'lamp-on-ground',
     prepares: 'plug-apart',
     about: ['ground-wire', 'battery', ...METER],
@@ -48,8 +47,8 @@ export const PARTED_TESTS: readonly StandardTest[] = [
       read('lamp', { of: 'lamp' }),
       ...readMeter('drop'),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'sense-parted',
     prepares: 'plug-apart-key-on',
     about: ['controller', 'sense-wire', 'ground-wire', 'plug', 'battery', ...METER],
@@ -64,8 +63,8 @@ export const PARTED_TESTS: readonly StandardTest[] = [
       ...readMeter('volts-under-led'),
       read('led', { of: 'led' }),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'sense-current',
     prepares: 'plug-apart',
     about: ['controller', 'sense-wire', 'ground-wire', 'plug', 'battery', 'meter-fuses', ...METER],
@@ -77,8 +76,8 @@ export const PARTED_TESTS: readonly StandardTest[] = [
       key('on'),
       ...readMeter('amps'),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'bridge-3-to-2',
     prepares: 'plug-apart-key-on',
     about: ['controller', 'sense-wire', 'ground-wire', 'plug', 'battery', 'plain-lead'],
@@ -92,8 +91,8 @@ export const PARTED_TESTS: readonly StandardTest[] = [
       read('bridged', { of: 'reader-state' }),
       read('bridged-volts', { of: 'reader-volts' }),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'sense-wire-drop',
     prepares: 'plug-apart-key-on',
     about: ['controller', 'sense-wire', 'ground-wire', 'plug', 'battery', 'plain-lead', ...METER],
@@ -105,29 +104,29 @@ export const PARTED_TESTS: readonly StandardTest[] = [
       ...across('controller-sense', 'harness-3'),
       ...readMeter('volts'),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'feed-wire-ohms',
     prepares: 'plug-apart',
     about: ['feed-wire', ...METER],
     steps: [meterTo('ohms'), ...across('controller-feed', 'harness-1'), ...readMeter('ohms')],
-  }),
-  composeTest({
+  },
+  {
     id: 'ground-wire-ohms',
     prepares: 'plug-apart',
     about: ['ground-wire', ...METER],
     steps: [meterTo('ohms'), ...across('harness-2', 'battery-negative'), ...readMeter('ohms')],
-  }),
-  composeTest({
+  },
+  {
     id: 'cavities-1-to-2-ohms',
     prepares: 'plug-apart',
     about: ['plug', 'feed-wire', 'ground-wire', ...METER],
     steps: [meterTo('ohms'), ...across('harness-1', 'harness-2'), ...readMeter('ohms')],
-  }),
-  composeTest({
+  },
+  {
     id: 'cavities-2-to-3-ohms',
     prepares: 'plug-apart',
     about: ['plug', 'sense-wire', 'ground-wire', 'controller', ...METER],
     steps: [meterTo('ohms'), ...across('harness-2', 'harness-3'), ...readMeter('ohms')],
-  }),
+  },
 ];

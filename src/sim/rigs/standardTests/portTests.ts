@@ -1,6 +1,6 @@
 import { SOLENOID_CIRCUIT } from './aboutItems.ts';
-import { composeTest } from './composeTest.ts';
-import type { StandardTest, TestStep } from './StandardTest.ts';
+import type { TestSheet } from './composeTest.ts';
+import type { TestStep } from './StandardTest.ts';
 import { drawTo, fitOn, key, letOff, off, read, solenoid, stroke, wait, watchGauge } from './steps.ts';
 
 /** One slow stroke of the unit's own pump: what it drew, and what came back when the plunger was let go. */
@@ -14,8 +14,8 @@ const slowStroke = (nth: number): readonly TestStep[] => [
 ];
 
 /** The unit's ports driven both ways, and its own pump at work. */
-export const PORT_TESTS: readonly StandardTest[] = [
-  composeTest({
+export const PORT_SHEETS: readonly TestSheet[] = [
+  {
     id: 'engine-port-hold',
     prepares: 'pump-on-engine-port',
     about: [...SOLENOID_CIRCUIT, 'hand-pump'],
@@ -31,8 +31,8 @@ export const PORT_TESTS: readonly StandardTest[] = [
       ...drawTo(15, 3),
       ...watchGauge('solenoid-on', 20),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'vent-shut-hold',
     prepares: 'pump-on-canister-port-air-open',
     about: [...SOLENOID_CIRCUIT, 'hand-pump', 'engine-hose'],
@@ -54,8 +54,8 @@ export const PORT_TESTS: readonly StandardTest[] = [
       wait(2),
       read('vent-open', { of: 'gauge' }),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'stroke-jar',
     prepares: 'jar-on-canister-port',
     about: [...SOLENOID_CIRCUIT, 'engine-hose', 'air-hose', 'filter', 'hand-pump'],
@@ -71,14 +71,14 @@ export const PORT_TESTS: readonly StandardTest[] = [
       wait(0.5),
       ...watchGauge('held', 20),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'slow-strokes-jar',
     prepares: 'manometer-alone-on-canister-port',
     about: [...SOLENOID_CIRCUIT, 'engine-hose', 'air-hose', 'filter'],
     steps: [key('running'), wait(5), ...[1, 2, 3].flatMap(slowStroke)],
-  }),
-  composeTest({
+  },
+  {
     id: 'engine-vacuum-at-hose',
     prepares: 'as-found',
     about: ['engine-hose', 'hand-pump'],
@@ -93,8 +93,8 @@ export const PORT_TESTS: readonly StandardTest[] = [
       read('flowing', { of: 'gauge' }),
       { kind: 'release', open: false },
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'air-hose-breathes',
     prepares: 'as-found',
     about: ['air-hose', 'filter', 'hand-pump'],
@@ -107,5 +107,5 @@ export const PORT_TESTS: readonly StandardTest[] = [
       ...stroke(1),
       read('after-three', { of: 'gauge' }),
     ],
-  }),
+  },
 ];

@@ -1,4 +1,5 @@
 import { startingBench } from '../../devices/BenchState.ts';
+import type { BenchSurface } from '../../devices/BenchSurface.ts';
 import {
   type AirSite,
   type Cavity,
@@ -36,9 +37,9 @@ interface Disorder {
  * then leads, pins and plug, then vacuum let off, tools off and the truck's own hoses on again, hand tight. It can be
  * worked whatever the procedure found.
  */
-export function putBack(steps: readonly SingleStep[]): readonly TestStep[] {
-  const left = disorderAfter(steps);
-  return [...quiet(left), ...electrical(left), ...air(left)];
+export function putBack(steps: readonly SingleStep[], hoses: BenchSurface['hoses']): readonly TestStep[] {
+  const left = disorderAfter(steps, hoses);
+  return [...quiet(left), ...electrical(left), ...air(left, hoses)];
 }
 
 /** The coil's current dies in the controller's clamp, which is fed through the key. */
@@ -73,7 +74,7 @@ const LET_OFF_JAR_S = 20;
 /** Seconds until the truck's own hoses have let go what is left, and a vent that was drawn shut has opened again. */
 const SETTLES_S = 8;
 
-function air(left: Disorder): TestStep[] {
+function air(left: Disorder, hoses: BenchSurface['hoses']): TestStep[] {
   const steps: TestStep[] = [];
   if (left.jar && !left.bleedOpen) steps.push({ kind: 'set-bleed', openness: 1 });
   if (left.pumped) steps.push({ kind: 'release', open: true });
@@ -81,7 +82,7 @@ function air(left: Disorder): TestStep[] {
   if (left.pumped) steps.push({ kind: 'release', open: false });
   if (left.jar || left.bleedOpen) steps.push({ kind: 'set-bleed', openness: 0 });
   if (left.water) steps.push({ kind: 'refill-if-empty' });
-  const own = startingBench().sites;
+  const own = startingBench(hoses).sites;
   for (const [site, item] of left.sites) if (own[site] !== item) steps.push({ kind: 'take-off', item });
   for (const port of UNIT_PORTS) {
     const hose = own[port];
@@ -94,8 +95,8 @@ function air(left: Disorder): TestStep[] {
   return steps;
 }
 
-function disorderAfter(steps: readonly SingleStep[]): Disorder {
-  const bench = startingBench();
+function disorderAfter(steps: readonly SingleStep[], hoses: BenchSurface['hoses']): Disorder {
+  const bench = startingBench(hoses);
   const fitted = Object.entries(bench.sites).filter(([, item]) => item !== null) as [AirSite, Fitting][];
   const left: Disorder = {
     sites: new Map(fitted),

@@ -1,7 +1,7 @@
 import { CAVITIES, type Cavity, type ExaminedPlace } from '../../devices/places.ts';
 import { SOLENOID_CIRCUIT } from './aboutItems.ts';
-import { composeTest } from './composeTest.ts';
-import type { StandardTest, TestStep } from './StandardTest.ts';
+import type { TestSheet } from './composeTest.ts';
+import type { TestStep } from './StandardTest.ts';
 import { key, listen, look, off, read, solenoid, wait } from './steps.ts';
 
 const lookAt = (at: ExaminedPlace): readonly TestStep[] => [look(at), read(at, { of: 'finding' })];
@@ -35,8 +35,8 @@ const HEARD_AT: readonly ExaminedPlace[] = [
 ];
 
 /** What eyes, ears and hands find, what the controller says, and what the road says. */
-export const SIGHT_TESTS: readonly StandardTest[] = [
-  composeTest({
+export const SIGHT_SHEETS: readonly TestSheet[] = [
+  {
     id: 'look-around',
     prepares: 'as-found',
     about: [
@@ -50,14 +50,14 @@ export const SIGHT_TESTS: readonly StandardTest[] = [
       'filler-cap',
     ],
     steps: IN_SIGHT.flatMap(lookAt),
-  }),
-  composeTest({
+  },
+  {
     id: 'look-plug',
     prepares: 'plug-apart',
     about: ['plug'],
     steps: lookAt('plug'),
-  }),
-  composeTest({
+  },
+  {
     id: 'look-into-hoses',
     prepares: 'as-found',
     about: ['canister-hose', 'canister', 'air-hose', 'unit'],
@@ -69,32 +69,32 @@ export const SIGHT_TESTS: readonly StandardTest[] = [
       ...lookAt('air-hose'),
       ...lookAt('unit'),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'look-fuse',
     prepares: 'as-found',
     about: ['fuse'],
     steps: [{ kind: 'pull-fuse' }, ...lookAt('fuse'), read('element', { of: 'fuse' })],
-  }),
-  composeTest({
+  },
+  {
     id: 'listen-running',
     prepares: 'engine-running',
     about: ['unit', 'engine-hose', 'canister-hose', 'canister', 'filler-cap', 'tank-seal', 'purge-valve'],
     steps: [wait(3), ...HEARD_AT.flatMap(listenAt)],
-  }),
-  composeTest({
+  },
+  {
     id: 'drag-terminals',
     prepares: 'plug-apart',
     about: ['plug'],
     steps: CAVITIES.flatMap(drag),
-  }),
-  composeTest({
+  },
+  {
     id: 'codes-and-freeze-data',
     prepares: 'key-on',
     about: [],
     steps: [wait(0.5), read('codes', { of: 'codes' }), read('freeze-data', { of: 'freeze-data' })],
-  }),
-  composeTest({
+  },
+  {
     id: 'reader-at-rest',
     prepares: 'key-on',
     about: [...SOLENOID_CIRCUIT, 'sense-wire'],
@@ -107,8 +107,8 @@ export const SIGHT_TESTS: readonly StandardTest[] = [
       read('driver', { of: 'reader-driver' }),
       read('sense-state-on', { of: 'reader-state' }),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'road-test',
     prepares: 'as-found',
     about: [],
@@ -120,5 +120,5 @@ export const SIGHT_TESTS: readonly StandardTest[] = [
       wait(0.5),
       read('codes', { of: 'codes' }),
     ],
-  }),
+  },
 ];

@@ -1,8 +1,8 @@
 import { inH2OToPa } from '../../../base/units.ts';
 import { SMOKE_PLACES, type SmokePlace } from '../../devices/places.ts';
 import { SOLENOID_CIRCUIT, VESSEL } from './aboutItems.ts';
-import { composeTest } from './composeTest.ts';
-import type { StandardTest, TestStep } from './StandardTest.ts';
+import type { TestSheet } from './composeTest.ts';
+import type { TestStep } from './StandardTest.ts';
 import { fitOn, key, off, onPort, read, solenoid, wait } from './steps.ts';
 
 /** Low pressure: well under the 14 inH2O that canister and tank bear. */
@@ -39,14 +39,14 @@ const VESSEL_PLACES: readonly SmokePlace[] = [
 ];
 
 /** Hoses and vessel, whole and clamped off one from another by plugs and caps. */
-export const SYSTEM_TESTS: readonly StandardTest[] = [
-  composeTest({
+export const SYSTEM_SHEETS: readonly TestSheet[] = [
+  {
     id: 'draw-whole-system',
     prepares: 'as-found',
     about: [...SOLENOID_CIRCUIT, 'sense-wire', ...VESSEL, 'engine-hose', 'air-hose', 'filter'],
     steps: DRAW_AND_HOLD,
-  }),
-  composeTest({
+  },
+  {
     id: 'draw-canister-hose-plugged',
     prepares: 'as-found',
     about: [...SOLENOID_CIRCUIT, 'sense-wire', 'engine-hose', 'air-hose', 'filter'],
@@ -56,8 +56,8 @@ export const SYSTEM_TESTS: readonly StandardTest[] = [
       ...onPort('cap-a', 'canister-port'),
       ...DRAW_AND_HOLD,
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'smoke-whole-system',
     prepares: 'as-found',
     about: ['unit', ...VESSEL],
@@ -70,8 +70,8 @@ export const SYSTEM_TESTS: readonly StandardTest[] = [
         SMOKE_PLACES.filter((place) => place !== 'jar' && place !== 'pump'),
       ),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'smoke-vessel-alone',
     prepares: 'as-found',
     about: VESSEL,
@@ -80,8 +80,8 @@ export const SYSTEM_TESTS: readonly StandardTest[] = [
       fitOn('smoke-hose', 'canister-hose-end'),
       ...smoke(240, [...VESSEL_PLACES, 'loose-end']),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'smoke-unit-alone',
     prepares: 'as-found',
     about: ['unit'],
@@ -94,8 +94,8 @@ export const SYSTEM_TESTS: readonly StandardTest[] = [
       ...onPort('smoke-hose', 'air-port'),
       ...smoke(30, ['unit-body', 'unit-capsule', 'canister-port', 'air-port', 'engine-port']),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'smoke-air-hose',
     prepares: 'as-found',
     about: ['air-hose', 'filter'],
@@ -104,8 +104,8 @@ export const SYSTEM_TESTS: readonly StandardTest[] = [
       fitOn('smoke-hose', 'air-hose-end'),
       ...smoke(20, ['filter', 'air-hose', 'loose-end']),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'smoke-engine-hose',
     prepares: 'as-found',
     about: ['engine-hose'],
@@ -114,5 +114,5 @@ export const SYSTEM_TESTS: readonly StandardTest[] = [
       fitOn('smoke-hose', 'engine-hose-end'),
       ...smoke(30, ['engine-hose', 'loose-end']),
     ],
-  }),
+  },
 ];

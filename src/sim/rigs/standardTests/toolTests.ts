@@ -1,6 +1,5 @@
 import { METER } from './aboutItems.ts';
-import { composeTest } from './composeTest.ts';
-import type { StandardTest } from './StandardTest.ts';
+import type { TestSheet } from './composeTest.ts';
 import {
   across,
   drawTo,
@@ -17,8 +16,8 @@ import {
 } from './steps.ts';
 
 /** Proofs of the tools themselves. */
-export const TOOL_TESTS: readonly StandardTest[] = [
-  composeTest({
+export const TOOL_SHEETS: readonly TestSheet[] = [
+  {
     id: 'meter-on-battery',
     prepares: 'as-found',
     about: [...METER, 'battery'],
@@ -28,14 +27,14 @@ export const TOOL_TESTS: readonly StandardTest[] = [
       ...across('battery-positive', 'battery-negative'),
       ...readMeter('volts'),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'meter-leads-together',
     prepares: 'as-found',
     about: [...METER],
     steps: [meterTo('ohms'), put('meter-red', 'meter-black-tip'), ...readMeter('ohms')],
-  }),
-  composeTest({
+  },
+  {
     id: 'meter-current-fuse',
     prepares: 'as-found',
     about: ['meter-fuses', ...METER],
@@ -49,8 +48,8 @@ export const TOOL_TESTS: readonly StandardTest[] = [
       ...readMeter('amps'),
       read('led', { of: 'led' }),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'hand-pump-dead-end',
     prepares: 'as-found',
     about: ['hand-pump'],
@@ -66,8 +65,8 @@ export const TOOL_TESTS: readonly StandardTest[] = [
       ...letOff,
       read('let-off', { of: 'gauge-lost', since: 'zero' }),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'jumper-proof',
     prepares: 'as-found',
     about: ['jumper', ...METER, 'battery'],
@@ -82,8 +81,8 @@ export const TOOL_TESTS: readonly StandardTest[] = [
       ...readMeter('volts'),
       read('fuse', { of: 'jumper-fuse' }),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'plain-lead-proof',
     prepares: 'as-found',
     about: ['plain-lead', ...METER],
@@ -94,5 +93,5 @@ export const TOOL_TESTS: readonly StandardTest[] = [
       ...readMeter('ohms'),
       read('tone', { of: 'tone' }),
     ],
-  }),
+  },
 ];

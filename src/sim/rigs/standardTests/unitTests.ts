@@ -1,6 +1,5 @@
 import { METER, SENSE_CIRCUIT } from './aboutItems.ts';
-import { composeTest } from './composeTest.ts';
-import type { StandardTest } from './StandardTest.ts';
+import type { TestSheet } from './composeTest.ts';
 import {
   across,
   drawTo,
@@ -19,14 +18,14 @@ import {
 } from './steps.ts';
 
 /** The unit by itself: its coil, its plunger, its switch, its canister side. */
-export const UNIT_TESTS: readonly StandardTest[] = [
-  composeTest({
+export const UNIT_SHEETS: readonly TestSheet[] = [
+  {
     id: 'coil-ohms',
     prepares: 'plug-apart',
     about: ['unit', ...METER],
     steps: [meterTo('ohms'), ...across('unit-1', 'unit-2'), ...readMeter('ohms')],
-  }),
-  composeTest({
+  },
+  {
     id: 'switch-ohms',
     prepares: 'pump-on-canister-port',
     about: ['unit', 'hand-pump', ...METER],
@@ -38,8 +37,8 @@ export const UNIT_TESTS: readonly StandardTest[] = [
       ...drawTo(5, 1),
       ...readMeter('under-vacuum'),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'jumper-clicks',
     prepares: 'plug-apart',
     about: ['unit', 'jumper', 'plain-lead', 'battery'],
@@ -62,8 +61,8 @@ export const UNIT_TESTS: readonly StandardTest[] = [
       ]),
       read('fuse', { of: 'jumper-fuse' }),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'vacuum-and-sense',
     prepares: 'pump-on-canister-port',
     about: [...SENSE_CIRCUIT, 'feed-wire', 'hand-pump', ...METER],
@@ -82,14 +81,14 @@ export const UNIT_TESTS: readonly StandardTest[] = [
         read('state-let-off', { of: 'reader-state' }),
       ]),
     ],
-  }),
-  composeTest({
+  },
+  {
     id: 'hold-capped',
     prepares: 'pump-on-canister-port',
     about: ['unit', 'hand-pump'],
     steps: [...drawTo(15, 3), ...watchGauge('drawn', 20)],
-  }),
-  composeTest({
+  },
+  {
     id: 'trip-and-reset',
     prepares: 'manometer-on-canister-port',
     about: [...SENSE_CIRCUIT, 'feed-wire', 'hand-pump'],
@@ -109,5 +108,5 @@ export const UNIT_TESTS: readonly StandardTest[] = [
       read('reset', { of: 'manometer-at-goal' }),
       read('state', { of: 'reader-state' }),
     ],
-  }),
+  },
 ];

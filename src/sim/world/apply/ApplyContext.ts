@@ -1,5 +1,6 @@
 import type { Result } from '../../../base/Result.ts';
 import type { BenchState } from '../../devices/BenchState.ts';
+import type { BenchSurface } from '../../devices/BenchSurface.ts';
 import type { RigParameters } from '../../devices/parameters.ts';
 import type { AirSite, Cavity, ExaminedPlace, LeadEnd } from '../../devices/places.ts';
 import type { Refusal } from '../Action.ts';
@@ -8,6 +9,8 @@ import type { Finding, HappeningKind, HappeningPlace } from '../Observation.ts';
 /** What an action may touch: the bench's discrete state, and the few things a hand hears or feels at once. */
 export interface ApplyContext {
   readonly bench: BenchState;
+  /** What places and things the bench has. */
+  readonly surface: BenchSurface;
   happen(kind: HappeningKind, at: HappeningPlace | null): void;
   /** Vacuum at a site's volume, pascal below the room (for the hiss when something is pulled off). */
   vacuumAt(site: AirSite): number;

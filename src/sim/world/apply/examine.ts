@@ -11,13 +11,15 @@ const SPREAD: Readonly<Record<Cavity, keyof RigParameters>> = { 1: 'spread1', 2:
 
 /** Goes to a place with the eyes. What is found is a fact of the place; what it means is for the learner to say. */
 export function look(context: ApplyContext, at: ExaminedPlace): Applied {
+  if (!context.surface.examined.includes(at)) return err('cannot-be-reached');
   const seen = LOOKS[at](context);
   context.find('look', at, null, seen.length > 0 ? seen : ['nothing-wrong']);
   return ok(undefined);
 }
 
 /** Goes to a place with the ears. */
-export function listen({ find, hisses }: ApplyContext, at: ExaminedPlace): Applied {
+export function listen({ surface, find, hisses }: ApplyContext, at: ExaminedPlace): Applied {
+  if (!surface.examined.includes(at)) return err('cannot-be-reached');
   find('listen', at, null, [hisses(at) ? 'hiss' : 'quiet']);
   return ok(undefined);
 }

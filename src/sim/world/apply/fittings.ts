@@ -34,7 +34,8 @@ function leave(context: ApplyContext, site: AirSite): void {
 
 /** Puts a hose, cap or plug on a site; its clamp is slid back and must be tightened again. */
 export function putOn(context: ApplyContext, item: Fitting, site: AirSite): Applied {
-  const { bench } = context;
+  const { bench, surface } = context;
+  if (!surface.fittings.includes(item) || !surface.sites.includes(site)) return err('cannot-be-reached');
   if (bench.sites[site] === item) return err('already-so');
   if (!mayFit(item, site)) return err('does-not-fit');
   if (bench.sites[site] !== null) return err('site-taken');

@@ -20,7 +20,8 @@ import { layBareUnit } from './bareUnit.ts';
  * only. A new fuse is pushed in.
  */
 export function renew(context: ApplyContext, item: ItemId): Applied {
-  const { bench, rebuild, renewJumperFuse } = context;
+  const { bench, surface, rebuild, renewJumperFuse } = context;
+  if (!surface.items.includes(item)) return err('cannot-be-reached');
   // The truck's own unit is off the truck while the other stands in its place.
   if (item === 'unit' && bench.unit !== 'truck') return err('unit-is-not-the-trucks');
   bench.renewed.push(item);

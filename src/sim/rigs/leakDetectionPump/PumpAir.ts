@@ -1,8 +1,16 @@
-import { Diaphragm } from '../components/Diaphragm.ts';
-import type { BenchState } from '../devices/BenchState.ts';
-import type { RigParameters } from '../devices/parameters.ts';
-import type { AirFabric } from './AirFabric.ts';
-import type { AirNodes } from './airVolumes.ts';
+import { Diaphragm } from '../../components/Diaphragm.ts';
+import type { BenchState } from '../../devices/BenchState.ts';
+import { ventTable } from '../../devices/modes/ventSeat.ts';
+import type { RigParameters } from '../../devices/parameters.ts';
+import type { AirFabric } from '../AirFabric.ts';
+import type { AirNodes, AirVolume } from '../airVolumes.ts';
+import type { UnitAir, Vacuums, ValvesInside } from '../RigAir.ts';
+
+/**
+ * A check counts as open once its leaf has lifted all the way, so much beyond its cracking pressure, Pa. The last trickle
+ * past a leaf that hardly lifts goes on for minutes and would look like pumping.
+ */
+const CHECK_LIFT_PA = 50;
 
 /** Whether the vent seat stands shut: as its own diaphragm has it, unless it is stuck. */
 export function ventStandsShut(bench: BenchState, q: RigParameters): boolean {
@@ -11,7 +19,7 @@ export function ventStandsShut(bench: BenchState, q: RigParameters): boolean {
 }
 
 /** The unit's chambers: vent seat and its delay, solenoid valve, pump diaphragm and its two checks, switch capsule. */
-export class UnitAir {
+export class PumpAir implements UnitAir {
   private readonly diaphragm: Diaphragm;
 
   constructor(
@@ -55,9 +63,40 @@ export class UnitAir {
     fabric.bore(at.canister, room, 'bodyCrackM', { seen: 'unit-body', heard: 'unit' });
   }
 
-  /** Lift of the pump diaphragm at a pressure difference (pump less drive chamber, Pa), as a share of its travel. */
-  travelAt(dp: number): number {
-    return this.diaphragm.lift(dp) / this.parameters.diaphragmTravelM;
+  /** Lift of the pump diaphragm. */
+  travel(vacuum: Vacuums): number {
+    return this.diaphragm.lift(vacuum('drive') - vacuum('pump')) / this.parameters.diaphragmTravelM;
+  }
+
+  /** The capsule stands on the canister side. */
+  switchIsPast(vacuum: Vacuums, turn: 'to-close' | 'to-open'): boolean {
+    const { tripPa, differentialPa } = this.parameters;
+    const drawn = vacuum('canister');
+    return turn === 'to-close' ? drawn > tripPa : drawn < tripPa - differentialPa;
+  }
+
+  /** The vent seat against its shut and open points. */
+  turnValves(vacuum: Vacuums, bench: BenchState): boolean {
+    const { ventShutPa, ventOpenPa } = this.parameters;
+    const drawn = vacuum('delay');
+    const event = drawn > ventShutPa ? 'DRAWN' : drawn < ventOpenPa ? 'REFILLED' : null;
+    if (event === null) return false;
+    const vent = ventTable.next(bench.vent, event);
+    if (vent === bench.vent) return false;
+    bench.vent = vent;
+    return true;
+  }
+
+  valves(vacuum: Vacuums, bench: BenchState): ValvesInside {
+    const q = this.parameters;
+    const check = (from: AirVolume, to: AirVolume, crackPa: number): 'open' | 'shut' =>
+      vacuum(to) - vacuum(from) >= crackPa + CHECK_LIFT_PA ? 'open' : 'shut';
+    return {
+      ventSeat: ventStandsShut(bench, q) ? 'shut' : 'open',
+      inletCheck: check('canister', 'pump', q.pumpCheckCrackPa),
+      outletCheck: check('pump', 'air', q.pumpCheckCrackPa),
+      delayCheck: check('delay', 'drive', q.delayCheckCrackPa),
+    };
   }
 
   /** True when these parameters give the diaphragm another spring. */
