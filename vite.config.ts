@@ -8,6 +8,7 @@ import { sharedWorkers } from './src/platform/node/build/sharedWorkers.ts';
 import { sizeBudgets } from './src/platform/node/build/sizeBudgets.ts';
 import { offlineProgram } from './src/platform/node/offline/offlineProgram.ts';
 import { type JobsInSpanish, veiledRemarks } from './src/platform/node/veiledRemarks.ts';
+import './src/text/backRoomEnglish.ts';
 import { scenarioProblemLine } from './src/text/cli.ts';
 import { jobSentences } from './src/text/es/jobs.ts';
 import { say } from './src/text/translate.ts';
@@ -112,7 +113,7 @@ export default defineConfig({
     // Nobody works beside it: every core has its share.
     maxWorkers: '100%',
     // A test may say any sentence.
-    setupFiles: ['src/text/wholeEnglish.ts'],
+    setupFiles: ['src/text/wholeEnglish.ts', 'src/text/backRoomEnglish.ts'],
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
     exclude: [...configDefaults.exclude, 'tests/e2e/**'],
   },

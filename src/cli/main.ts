@@ -1,3 +1,4 @@
+import '../text/backRoomEnglish.ts';
 import '../text/wholeEnglish.ts';
 import { runCommand } from './runCommand.ts';
 

@@ -1,10 +1,13 @@
 import i18next, { type i18n } from 'i18next';
+import type { backRoomScreen } from './en/backRoomScreen.ts';
 import type { catalogue as english } from './en/catalogue.ts';
 import { firstScreen } from './en/firstScreen.ts';
 import { displayUnits, inShownUnits, type UnitSystem } from './units.ts';
 
 /** A catalogue of another language: the same keys, other sentences. */
 export type Catalogue = Widened<typeof english>;
+/** The same of what the back room says besides. */
+export type BackRoomCatalogue = Widened<typeof backRoomScreen>;
 type Widened<T> = { readonly [K in keyof T]: T[K] extends string ? string : Widened<T[K]> };
 
 type Dotted<T, P extends string = ''> = {
@@ -13,7 +16,7 @@ type Dotted<T, P extends string = ''> = {
 type WithoutPlural<K extends string> = K extends `${infer Stem}_one` | `${infer Stem}_other` ? Stem : K;
 
 /** Key of one sentence, such as `refusals.point-needs-pin`. Plural forms share the key without `_one`, `_other`. */
-export type TextKey = WithoutPlural<Dotted<typeof english>>;
+export type TextKey = WithoutPlural<Dotted<typeof english> | Dotted<typeof backRoomScreen>>;
 export type TextValues = Readonly<Record<string, string | number>>;
 
 const engine: i18n = i18next.createInstance();
@@ -63,7 +66,7 @@ export function has(key: string): key is TextKey {
 }
 
 /** Adds a language, or the rest of one, at run time; `setLanguage` switches to it. */
-export function addLanguage(code: string, catalogue: Partial<Catalogue>): void {
+export function addLanguage(code: string, catalogue: Partial<Catalogue & BackRoomCatalogue>): void {
   engine.addResourceBundle(code, 'translation', catalogue);
   forget();
 }

@@ -1,5 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { backRoomScreen as englishBackRoom } from '../../src/text/en/backRoomScreen.ts';
 import { catalogue as english } from '../../src/text/en/catalogue.ts';
+import { backRoomScreen as spanishBackRoom } from '../../src/text/es/backRoomScreen.ts';
 import { catalogue as spanish } from '../../src/text/es/catalogue.ts';
 import { capital, fixed, money } from '../../src/text/format.ts';
 import { addLanguage, language, say, setLanguage } from '../../src/text/translate.ts';
@@ -14,8 +16,8 @@ function sentences(node: object, path = ''): Map<string, string> {
   return all;
 }
 
-const en = sentences(english);
-const es = sentences(spanish);
+const en = sentences({ ...english, ...englishBackRoom });
+const es = sentences({ ...spanish, ...spanishBackRoom });
 const gaps = (text: string): string[] => [...new Set(text.match(/\{\{\w+\}\}/g) ?? [])].sort();
 
 describe('the Spanish catalogue', () => {
