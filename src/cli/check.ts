@@ -1,10 +1,14 @@
+import { ok, type Result } from '../base/Result.ts';
 import { cliWords } from '../text/cli.ts';
 import { checkWords, proofLines } from '../text/cliCheck.ts';
+import { handoutWords } from '../text/cliHandout.ts';
+import type { SealedFile } from '../training/handout/JobFile.ts';
 import type { ScenarioProof } from '../training/proof/ScenarioProof.ts';
 import { isJob } from '../training/scenario/modes.ts';
 import type { CheckMessage, CheckTask } from './checkShare.ts';
 import type { CommandLine } from './commandLine.ts';
 import { type ExitCode, type Output, writeJson } from './Output.ts';
+import { type NotHanded, readHanded } from './openHanded.ts';
 import { openScenario } from './openScenario.ts';
 import { sideBySide } from './sideBySide.ts';
 
@@ -26,17 +30,22 @@ export async function check({ files, json, options, flags }: CommandLine, output
     output.err(checkWords.badSeeds(given));
     return 2;
   }
-  const opened = files.map((file) => ({ file, opened: openScenario(file) }));
+  const handed = files.map((file) => ({ file, sealed: sealedAt(file) }));
+  const opened = handed
+    .filter(({ sealed }) => sealed === null)
+    .map(({ file }) => ({ file, opened: openScenario(file) }));
   const jobs = opened.filter((one) => one.opened.ok && isJob(one.opened.value.mode)).map(({ file }) => file);
   const proofs = flags.includes('--form') ? new Map() : await allProved(jobs, seeds, output);
-  if (json)
-    writeJson(
-      output,
-      opened.map((one) => jsonOf(one, proofs)),
-    );
-  else for (const one of opened) tell(one, proofs, output);
+  const sealed = handed.flatMap(({ file, sealed: one }) => (one === null ? [] : [{ file, sealed: one }]));
+  if (json) writeJson(output, [...opened.map((one) => jsonOf(one, proofs)), ...sealed.map(jsonOfSealed)]);
+  else {
+    for (const one of opened) tell(one, proofs, output);
+    for (const one of sealed) tellSealed(one, output);
+  }
   const whole =
-    opened.every((one) => one.opened.ok) && (flags.includes('--form') || proofs.size === jobs.length);
+    opened.every((one) => one.opened.ok) &&
+    sealed.every((one) => one.sealed.ok) &&
+    (flags.includes('--form') || proofs.size === jobs.length);
   if (!whole) return 2;
   return [...proofs.values()].every(({ fit }) => fit) ? 0 : 1;
 }
@@ -62,6 +71,30 @@ function jsonOf({ file, opened }: Opened, proofs: Proofs): object {
   if (!opened.ok) return { file, ok: false, problems: opened.error.problems, lines: opened.error.lines };
   const { id, contentHash } = opened.value;
   return { file, ok: true, id, contentHash, proof: proofs.get(file) ?? null };
+}
+
+/** A sealed file is looked at as it is: its proof would tell what is within. */
+interface SealedAt {
+  readonly file: string;
+  readonly sealed: Result<SealedFile, NotHanded>;
+}
+
+/** The sealed file at a path, whole or broken; null where there is none of that kind. */
+function sealedAt(path: string): SealedAt['sealed'] | null {
+  const handed = readHanded(path);
+  if (!handed.ok) return handed.error.code.startsWith('job-file-') ? handed : null;
+  return handed.value.kind === 'sealed' ? ok(handed.value.file) : null;
+}
+
+function tellSealed({ file, sealed }: SealedAt, output: Output): void {
+  if (sealed.ok) output.out(handoutWords.checkSealed(file, sealed.value.title, sealed.value.contentHash));
+  else for (const line of sealed.error.lines) output.err(line);
+}
+
+function jsonOfSealed({ file, sealed }: SealedAt): object {
+  if (!sealed.ok) return { file, ok: false, sealed: true, lines: sealed.error.lines };
+  const { title, contentHash, asks } = sealed.value;
+  return { file, ok: true, sealed: true, title, contentHash, asks };
 }
 
 /** The proofs by file; one that came to no end is left out, which has been said. */

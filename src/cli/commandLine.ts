@@ -4,7 +4,10 @@ import { cliWords } from '../text/cli.ts';
 export interface CommandLine {
   readonly files: readonly string[];
   readonly json: boolean;
+  /** Of an option that was given more than once, the last. */
   readonly options: Readonly<Record<string, string>>;
+  /** Every value that was given to an option, in order. */
+  readonly every?: Readonly<Record<string, readonly string[]>>;
   /** Options without a value that were given. */
   readonly flags: readonly string[];
 }
@@ -17,6 +20,7 @@ export function readCommandLine(
 ): Result<CommandLine, string> {
   const files: string[] = [];
   const options: Record<string, string> = {};
+  const every: Record<string, readonly string[]> = {};
   const flags: string[] = [];
   let json = false;
   for (let i = 0; i < words.length; i++) {
@@ -26,9 +30,10 @@ export function readCommandLine(
       const value = words[++i];
       if (value === undefined) return err(cliWords.optionNeedsValue(word));
       options[word] = value;
+      every[word] = [...(every[word] ?? []), value];
     } else if (bare.includes(word)) flags.push(word);
     else if (word.startsWith('--')) return err(cliWords.unknownOption(word));
     else files.push(word);
   }
-  return ok({ files, json, options, flags });
+  return ok({ files, json, options, every, flags });
 }

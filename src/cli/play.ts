@@ -2,7 +2,11 @@ import { err, ok, type Result } from '../base/Result.ts';
 import { readText, writeText } from '../platform/node/textFiles.ts';
 import { actionProblemLine, cliWords, fileProblemLine, refusedLine } from '../text/cli.ts';
 import { debriefLines, entryWords } from '../text/cliDebrief.ts';
+import { handoutWords } from '../text/cliHandout.ts';
 import { say } from '../text/translate.ts';
+import { MOST_SEATS } from '../training/handout/JobFile.ts';
+import { drawOfSeat, seedOf } from '../training/handout/seats.ts';
+import { drawnVariant, FIRST } from '../training/scenario/drawVariant.ts';
 import { isJob } from '../training/scenario/modes.ts';
 import type { Scenario } from '../training/scenario/Scenario.ts';
 import type { DebriefFacts } from '../training/score/DebriefFacts.ts';
@@ -11,10 +15,11 @@ import type { CommandLine } from './commandLine.ts';
 import { debriefOf } from './debriefOf.ts';
 import { keptTables } from './keptTables.ts';
 import { type ExitCode, type Output, writeJson } from './Output.ts';
-import { openScenario } from './openScenario.ts';
+import { keyOfClass, type NotHanded, openHanded } from './openHanded.ts';
 import { parseActions } from './parseActions.ts';
 import { runActions } from './runActions.ts';
 import { Watcher } from './Watcher.ts';
+import { wholeNumber } from './wholeNumber.ts';
 
 /** `play SCENARIO ACTIONS`: does a file of actions and prints what was seen, then the debrief. */
 export function play({ files, json, options }: CommandLine, output: Output): ExitCode {
@@ -23,7 +28,7 @@ export function play({ files, json, options }: CommandLine, output: Output): Exi
     output.err(cliWords.missingFiles);
     return 2;
   }
-  const scenario = openScenario(scenarioPath);
+  const scenario = truthToPlay(scenarioPath, options);
   const text = readText(actionsPath);
   const lines = text.ok ? parseActions(text.value) : null;
   const wrong = [
@@ -37,7 +42,7 @@ export function play({ files, json, options }: CommandLine, output: Output): Exi
     for (const line of wrong) output.err(line);
     return 2;
   }
-  const sitting = Sitting.begin(scenario.value);
+  const sitting = Sitting.begin(scenario.value, seedOf(scenario.value));
   const watcher = new Watcher();
   const run = runActions(sitting, lines.value, (line) => {
     const sight = watcher.look(sitting, line);
@@ -84,4 +89,20 @@ function debriefed(scenario: Scenario, sitting: Sitting): Result<DebriefFacts, s
   if (!tables.ok) return tables;
   const facts = debriefOf(scenario, sitting.record(), tables.value);
   return facts.ok ? facts : err(facts.error.says);
+}
+
+/** The truth that is played: of a scenario with variants that of the seat, or without a seat its first. */
+function truthToPlay(path: string, options: CommandLine['options']): Result<Scenario, NotHanded> {
+  const { '--class-code': classCode, '--seat': given } = options;
+  const refuse = (line: string): Result<Scenario, NotHanded> => err({ code: 'seat', lines: [line] });
+  const scenario = openHanded(path, classCode);
+  if (!scenario.ok) return scenario;
+  if (given === undefined) return ok(drawnVariant(scenario.value, FIRST));
+  if (scenario.value.variants === undefined) return refuse(handoutWords.noVariants(path));
+  const seat = wholeNumber(given, 1, MOST_SEATS);
+  if (seat === null) return refuse(handoutWords.badSeat(given));
+  if (classCode === undefined) return refuse(handoutWords.seatWantsCode);
+  const key = keyOfClass(classCode, scenario.value);
+  if (!key.ok) return refuse(key.error);
+  return ok(drawnVariant(scenario.value, drawOfSeat(key.value, seat)));
 }

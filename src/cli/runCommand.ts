@@ -8,15 +8,19 @@ import { grade } from './grade.ts';
 import type { ExitCode, Output } from './Output.ts';
 import { play } from './play.ts';
 import { schema } from './schema.ts';
+import { seal } from './seal.ts';
 import { tables } from './tables.ts';
 import { tests } from './tests.ts';
 import { validity } from './validity.ts';
+import { variants } from './variants.ts';
 
 const SHIPPED = fileURLToPath(new URL('../../scenarios/', import.meta.url));
 const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   check: ['--seeds'],
-  play: ['--record'],
-  grade: ['--scenarios'],
+  play: ['--record', '--class-code', '--seat'],
+  grade: ['--scenarios', '--scenario', '--class-code'],
+  seal: ['--class-code', '--seats', '--out'],
+  variants: ['--class-code', '--seats'],
   codes: [],
   tests: [],
   calibration: ['--sittings', '--live'],
@@ -49,6 +53,10 @@ export function runCommand(words: readonly string[], output: Output): ExitCode |
       return codes(line.value, output);
     case 'calibration':
       return calibration(line.value, output);
+    case 'seal':
+      return seal(line.value, output);
+    case 'variants':
+      return variants(line.value, output);
     case 'schema':
       return schema(line.value, output);
     case 'tables':

@@ -18,6 +18,7 @@ import { happenings } from './happenings.ts';
 import { inside } from './inside.ts';
 import { introduction } from './introduction.ts';
 import { items } from './items.ts';
+import { jobFiles } from './jobFiles.ts';
 import { modes } from './modes.ts';
 import { places } from './places.ts';
 import { proof } from './proof.ts';
@@ -59,6 +60,7 @@ export const catalogue = {
   ...inside,
   ...introduction,
   ...items,
+  ...jobFiles,
   ...modes,
   ...places,
   ...proof,

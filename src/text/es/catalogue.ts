@@ -16,6 +16,7 @@ import { hand } from './hand.ts';
 import { happenings } from './happenings.ts';
 import { inside } from './inside.ts';
 import { items } from './items.ts';
+import { jobFiles } from './jobFiles.ts';
 import { modes } from './modes.ts';
 import { places } from './places.ts';
 import { proof } from './proof.ts';
@@ -52,6 +53,7 @@ export const catalogue = {
   ...happenings,
   ...inside,
   ...items,
+  ...jobFiles,
   ...modes,
   ...places,
   ...proof,
