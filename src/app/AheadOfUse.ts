@@ -7,9 +7,9 @@ export class AheadOfUse {
 
   constructor(private readonly fetch: () => void) {}
 
-  /** A frame went by, with the bench drawn or not. */
-  frame(drawn: boolean): void {
-    if (!drawn || this.frames >= STOOD_FRAMES) return;
+  /** A frame went by, with the bench standing or not. */
+  frame(stands: boolean): void {
+    if (!stands || this.frames >= STOOD_FRAMES) return;
     this.frames += 1;
     if (this.frames === STOOD_FRAMES) this.fetch();
   }

@@ -32,6 +32,7 @@ export function BenchStage({ bench, theme, letters, renderer, onTrouble }: Bench
     let gone = false;
     const goBare = (): void => {
       bare.value = true;
+      bench.stands();
       onTrouble('no-graphics');
     };
     const draw = async (asked: RendererKind | null): Promise<void> => {
@@ -48,6 +49,7 @@ export function BenchStage({ bench, theme, letters, renderer, onTrouble }: Bench
         void draw('canvas').catch(goBare);
       });
       bench.attach(element, made);
+      bench.stands();
     };
     bench.attach(element, null);
     draw(renderer).catch(goBare);

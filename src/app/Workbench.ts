@@ -49,6 +49,7 @@ export class Workbench implements BenchInput {
   private readonly events = new BenchEvents();
   private readonly listener: HappeningListener;
   private scene: Scene | null = null;
+  standing = false;
   /** Where the pointer is, in pixels of the stage: it stays there while the view moves under it. */
   private pointer: Vec | null = null;
   private ringed: HotspotId | null = null;
@@ -76,9 +77,10 @@ export class Workbench implements BenchInput {
     this.shelf = signal(this.hand.shelf);
   }
 
-  /** Whether there is a drawing to work on. */
-  get drawn(): boolean {
-    return this.scene !== null;
+  /** The bench can be worked: it is drawn, or stands there in words where it cannot be. */
+  stands(): void {
+    this.standing = true;
+    this.parts.voices.benchStands();
   }
 
   /** Gives the bench its host, and a drawing when there is one. */

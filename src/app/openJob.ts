@@ -3,8 +3,8 @@ import { atOnce, type Steps } from '../base/steps.ts';
 import { isLed } from '../training/scenario/modes.ts';
 import type { Scenario } from '../training/scenario/Scenario.ts';
 import { openSealed, type SealedScenario } from '../training/scenario/seal.ts';
-import { parseRecord } from '../training/sitting/parseRecord.ts';
 import { Sitting } from '../training/sitting/Sitting.ts';
+import type { SittingRecord } from '../training/sitting/SittingRecord.ts';
 
 /** Why a job cannot be opened. `record-*` leaves the stored record where it is. */
 export type OpenProblem =
@@ -16,34 +16,31 @@ export interface OpenJob {
   readonly sitting: Sitting;
 }
 
-/** Opens a scenario: goes on where its stored sitting stopped, or begins a new one. */
+/** Opens a scenario: goes on where the record of its sitting stops, or begins a new one. */
 export function openJob(
   sealed: SealedScenario,
-  stored: { readonly record: unknown } | undefined,
+  record: SittingRecord | undefined,
   freshSeed: () => string,
 ): Result<OpenJob, OpenProblem> {
-  return atOnce(openJobSteps(sealed, stored, freshSeed));
+  return atOnce(openJobSteps(sealed, record, freshSeed));
 }
 
 /** `openJob` in steps of some milliseconds, drives apart. */
 export function* openJobSteps(
   sealed: SealedScenario,
-  stored: { readonly record: unknown } | undefined,
+  record: SittingRecord | undefined,
   freshSeed: () => string,
 ): Steps<Result<OpenJob, OpenProblem>> {
   const opened = openSealed(sealed);
   if (!opened.ok) return err({ code: 'scenario-broken', detail: opened.error });
   const scenario = opened.value;
   yield;
-  if (stored === undefined) {
+  if (record === undefined) {
     // The numbers are spoken of in the steps, so they are the same for everyone.
     const seed = isLed(scenario.mode) ? scenario.seed : freshSeed();
     return ok({ scenario, sitting: Sitting.begin(scenario, seed) });
   }
-  const record = parseRecord(JSON.stringify(stored.record) ?? '');
-  if (!record.ok) return err({ code: 'record-damaged' });
-  yield;
-  const resumed = yield* Sitting.resumeSteps(scenario, record.value);
+  const resumed = yield* Sitting.resumeSteps(scenario, record);
   if (resumed.ok) return ok({ scenario, sitting: resumed.value });
   return err({ code: resumed.error.code === 'wrong-scenario' ? 'record-changed' : 'record-damaged' });
 }

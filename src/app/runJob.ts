@@ -13,7 +13,7 @@ import { workerLine } from './evidence/EvidenceLine.ts';
 import { evidenceTrouble } from './evidence/evidenceTrouble.ts';
 import { openDriven } from './evidence/openDriven.ts';
 import { FrameLoop, pageFrames } from './FrameLoop.ts';
-import { keepFacts, readFacts } from './facts/keptFacts.ts';
+import { keepFacts } from './facts/keptFacts.ts';
 import { weighingVersion } from './facts/weighingVersion.ts';
 import { holdJob } from './holdJob.ts';
 import { randomSeed } from './openJob.ts';
@@ -110,7 +110,7 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
     desk.pass(ticks);
     keeper.passed(sitting.tick);
     bench.frame(seconds);
-    ahead.frame(bench.drawn);
+    ahead.frame(bench.standing);
   });
   const onHide = (): void => {
     loop.pause();
@@ -130,7 +130,9 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
   });
   const closed = desk.phase.peek() === 'closed';
   const known =
-    closed && weighingVersion !== null ? readFacts(stored?.facts, sitting.record(), weighingVersion) : null;
+    closed && weighingVersion !== null
+      ? (await import('./facts/readFacts.ts')).readFacts(stored?.facts, sitting.record(), weighingVersion)
+      : null;
   if (known !== null) evidence.recall(known);
   else evidence.follow(() => sitting.record());
   // The page was closed on a closed job before its score was known.

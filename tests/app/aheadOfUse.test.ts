@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { AheadOfUse } from '../../src/app/AheadOfUse.ts';
 
-it('fetches ahead once, when the bench has been drawn for a second of frames, and not before it is drawn', () => {
+it('fetches ahead once, when the bench has stood for a second of frames, and not before it stands', () => {
   let fetched = 0;
   const ahead = new AheadOfUse(() => {
     fetched += 1;

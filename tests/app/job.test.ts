@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { EvidenceClient } from '../../src/app/evidence/EvidenceClient.ts';
 import { finished, openJob } from '../../src/app/openJob.ts';
+import { readStored } from '../../src/app/readStored.ts';
 import { SittingDesk } from '../../src/app/SittingDesk.ts';
 import { SittingKeeper } from '../../src/app/SittingKeeper.ts';
 import { secondsToTicks, ticksToSeconds } from '../../src/base/ticks.ts';
@@ -28,8 +29,14 @@ function evidenceFor(sitting: Sitting, lines = new FakeLines()): EvidenceClient 
   return evidence;
 }
 
+/** Opens the job as the page does: what is stored is read first. */
+function openKept(stored?: { readonly record: unknown }) {
+  const record = stored === undefined ? undefined : readStored(stored);
+  return record === undefined || record.ok ? openJob(sealed, record?.value, () => 'seed-of-the-day') : record;
+}
+
 function open(stored?: StoredSitting) {
-  const opened = openJob(sealed, stored, () => 'seed-of-the-day');
+  const opened = openKept(stored);
   if (!opened.ok) throw new Error(opened.error.code);
   const desk = new SittingDesk(opened.value.sitting, evidenceFor(opened.value.sitting), NOTHING, false);
   return { ...opened.value, desk };
@@ -115,7 +122,7 @@ describe('a job kept and opened again', () => {
     const stored = await store.get('job');
     if (stored === undefined) throw new Error('nothing kept');
     const code = (record: unknown): string => {
-      const opened = openJob(sealed, { ...stored, record }, () => 's');
+      const opened = openKept({ ...stored, record });
       return opened.ok ? 'opened' : opened.error.code;
     };
     const record = stored.record as Record<string, unknown>;
@@ -137,7 +144,7 @@ describe('a finished job that is kept', () => {
     const open = await store.get('job');
     if (open === undefined) throw new Error('nothing kept');
     // What is not finished has no debrief yet.
-    expect(finished(openJob(sealed, open, () => 's'))).toEqual({
+    expect(finished(openKept(open))).toEqual({
       ok: false,
       error: { code: 'record-damaged' },
     });
@@ -146,7 +153,7 @@ describe('a finished job that is kept', () => {
     await keeper.idle();
     const stored = await store.get('job');
     if (stored === undefined) throw new Error('nothing kept');
-    const again = finished(openJob(sealed, stored, () => 's'));
+    const again = finished(openKept(stored));
     if (!again.ok) throw new Error(again.error.code);
     expect(stored).toMatchObject({ state: 'finished', score: null, record: { claimedScore: null } });
     const read = new SittingDesk(again.value.sitting, evidenceFor(again.value.sitting), NOTHING, true);

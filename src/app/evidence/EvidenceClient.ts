@@ -66,7 +66,7 @@ export class EvidenceClient {
    * Has the drives of a sitting worked out off the page; when it settles, the page knows them and need not stand still for them.
    * `record` is null for a new sitting. Never rejects: where it fails, the page works them out itself.
    */
-  async drive(seed: string, record: unknown): Promise<void> {
+  async drive(seed: string, record: SittingRecord | null): Promise<void> {
     this.connect();
     if (this.line === null) return;
     const id = ++this.lastDrive;

@@ -16,7 +16,7 @@ export type ToWorker =
       readonly id: number;
       readonly sealed: SealedScenario;
       readonly seed: string;
-      readonly record: unknown;
+      readonly record: SittingRecord | null;
     }
   /** A sitting begins or goes on: its record so far. The first thing told, and told once. */
   | { readonly kind: 'open'; readonly sealed: SealedScenario; readonly record: SittingRecord }

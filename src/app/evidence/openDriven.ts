@@ -1,4 +1,4 @@
-import type { Result } from '../../base/Result.ts';
+import { ok, type Result } from '../../base/Result.ts';
 import type { SealedScenario } from '../../training/scenario/seal.ts';
 import { inSlices } from '../inSlices.ts';
 import { nextTask } from '../nextTask.ts';
@@ -12,9 +12,11 @@ export async function openDriven(
   stored: { readonly record: unknown } | undefined,
   seed: string,
 ): Promise<Result<OpenJob, OpenProblem>> {
-  await evidence.drive(seed, stored?.record ?? null);
+  const record = stored === undefined ? ok(undefined) : (await import('../readStored.ts')).readStored(stored);
+  if (!record.ok) return record;
+  await evidence.drive(seed, record.value ?? null);
   await nextTask();
-  const opened = await inSlices(openJobSteps(sealed, stored, () => seed));
+  const opened = await inSlices(openJobSteps(sealed, record.value, () => seed));
   await nextTask();
   return opened;
 }

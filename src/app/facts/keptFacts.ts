@@ -3,7 +3,6 @@ import { Random } from '../../base/Random.ts';
 import type { KeptFacts } from '../../platform/browser/StoredSitting.ts';
 import type { DebriefFacts } from '../../training/score/DebriefFacts.ts';
 import type { SittingRecord } from '../../training/sitting/SittingRecord.ts';
-import { areFacts } from './factsSchema.ts';
 
 /**
  * What facts were worked out from: the record, whose scenario it names with its content's hash, and the program with its
@@ -25,21 +24,8 @@ export function keepFacts(facts: DebriefFacts, record: SittingRecord, weighing: 
   return { mark, sum: sha256Hex(text), bytes };
 }
 
-/** The facts that are kept, or null where they are damaged or of something else: then they are worked out anew. */
-export function readFacts(kept: unknown, record: SittingRecord, weighing: string): DebriefFacts | null {
-  if (typeof kept !== 'object' || kept === null) return null;
-  const { mark, sum, bytes } = kept as Partial<Record<keyof KeptFacts, unknown>>;
-  if (mark !== markOf(record, weighing) || !(bytes instanceof Uint8Array)) return null;
-  const plain = bytes.slice();
-  applyCurtain(plain, mark);
-  const text = new TextDecoder().decode(plain);
-  if (sha256Hex(text) !== sum) return null;
-  const facts: unknown = JSON.parse(text);
-  return areFacts(facts) ? facts : null;
-}
-
 /** Adds a stream of seeded words to the bytes, in place; doing it twice undoes it. */
-function applyCurtain(bytes: Uint8Array, key: string): void {
+export function applyCurtain(bytes: Uint8Array, key: string): void {
   const stream = Random.of(key, 'curtain');
   for (let i = 0; i < bytes.length; i += 4) {
     const word = stream.word();

@@ -1,7 +1,8 @@
 import { err, ok, type Result } from '../../base/Result.ts';
 import { actionSchema } from './actionSchema.ts';
+import { recordEnvelopeSchema } from './recordSchema.ts';
 import type { TimedAction } from './SittingAction.ts';
-import { recordEnvelopeSchema, type SittingRecord } from './SittingRecord.ts';
+import type { SittingRecord } from './SittingRecord.ts';
 
 /** An hour of steady work is some hundred kilobytes. */
 export const MAX_RECORD_CHARS = 16 * 1024 * 1024;

@@ -6,12 +6,14 @@ import type { HappeningKind } from '../../sim/world/Observation.ts';
  */
 export interface Voices {
   /**
-   * `waiting` until sound was unlocked and loaded, and while the browser holds it back; `failed` when there will be
+   * `waiting` until a bench stands, sound was unlocked and is loaded, and while the browser holds it back; `failed` when there will be
    * none. What is played while `waiting` is dropped: a click heard late would be a false reading.
    */
   readonly state: 'waiting' | 'ready' | 'failed';
-  /** Loads the sounds the first time. Call it from the handler of every touch, click or key; more calls cost nothing. */
+  /** Call it from the handler of every touch, click or key: without one a browser lets nothing be heard. More calls cost nothing. */
   unlock(): void;
+  /** A bench stands, and may be heard: loads the sounds of a first touch as soon as there is one. More calls cost nothing. */
+  benchStands(): void;
   /** Fetches the sounds that nobody needs with the first touch. Call it when the page has nothing else to do. */
   fetchRest(): void;
   /** Plays the sound of a happening once. */

@@ -12,9 +12,11 @@ export const SHORT_TONE_MS = 150;
 
 const loadPlayer = async (): Promise<SoundPlayer> => (await import('./howlerPlayer.ts')).loadHowlerPlayer();
 
-/** Voices that load their sounds at the first `unlock`. `load` is there for tests. */
+/** Voices that load their sounds once a bench stands and something was touched. `load` is there for tests. */
 export function createVoices(load: () => Promise<SoundPlayer> = loadPlayer): Voices {
   let player: SoundPlayer | null = null;
+  let touched = false;
+  let wanted = false;
   let loading = false;
   let failed = false;
   let volume = 1;
@@ -53,6 +55,8 @@ export function createVoices(load: () => Promise<SoundPlayer> = loadPlayer): Voi
   }
 
   async function begin(): Promise<void> {
+    if (loading || !touched || !wanted) return;
+    loading = true;
     try {
       player = await load();
     } catch {
@@ -76,13 +80,14 @@ export function createVoices(load: () => Promise<SoundPlayer> = loadPlayer): Voi
       return allowed ? 'ready' : 'waiting';
     },
     unlock() {
-      if (loading) {
-        attempt((ready) => {
-          if (!ready.allowed) ready.unlock();
-        });
-        return;
-      }
-      loading = true;
+      touched = true;
+      attempt((ready) => {
+        if (!ready.allowed) ready.unlock();
+      });
+      void begin();
+    },
+    benchStands() {
+      wanted = true;
       void begin();
     },
     fetchRest() {

@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { DriveOutcomes } from '../../../src/sim/world/driveCycle.ts';
 import { hashOfContent } from '../../../src/training/scenario/hashOfContent.ts';
 import { sealScenario } from '../../../src/training/scenario/seal.ts';
+import type { SittingRecord } from '../../../src/training/sitting/SittingRecord.ts';
 import { bench } from '../../support/bench.ts';
 
 const { contentHash: _, ...rest } = bench().fault('switch-stuck-open').scenario;
@@ -14,12 +15,12 @@ async function freshProgram() {
   const { openJob } = await import('../../../src/app/openJob.ts');
   const { drivesOf } = await import('../../../src/app/evidence/drivesOf.ts');
   const { learnOutcomes, outcomesOf } = await import('../../../src/sim/world/driveCycle.ts');
-  const open = (record?: unknown) => {
-    const opened = openJob(sealed, record === undefined ? undefined : { record }, () => 'of-the-day');
+  const open = (record?: SittingRecord) => {
+    const opened = openJob(sealed, record, () => 'of-the-day');
     if (!opened.ok) throw new Error(opened.error.code);
     return opened.value.sitting;
   };
-  const drive = (record: unknown): DriveOutcomes =>
+  const drive = (record: SittingRecord | null): DriveOutcomes =>
     drivesOf({ kind: 'drive', id: 1, sealed, seed: 'of-the-day', record });
   return { open, drive, learnOutcomes, outcomesOf };
 }
@@ -56,7 +57,7 @@ describe('drives worked out in another copy of the program', { timeout: FRESH_PR
   it('cover a road test that is about to be driven', async () => {
     const sitting = worker.open();
     sitting.apply({ kind: 'accept-job' });
-    const about = {
+    const about: SittingRecord = {
       ...sitting.record(),
       actions: [...sitting.record().actions, { tick: 0, action: { kind: 'road-test', cycles: 3 } }],
     };
@@ -74,7 +75,8 @@ describe('drives worked out in another copy of the program', { timeout: FRESH_PR
   });
 
   it('of what cannot be opened are none, and nothing is thrown', () => {
-    expect(worker.drive('nonsense')).toEqual([]);
-    expect(worker.drive({ ...worker.open().record(), actions: 'none' })).toEqual([]);
+    const record = worker.open().record();
+    const other = { ...record.scenario, contentHash: '0'.repeat(64) };
+    expect(worker.drive({ ...record, scenario: other })).toEqual([]);
   });
 });

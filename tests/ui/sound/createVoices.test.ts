@@ -13,6 +13,7 @@ afterEach(() => {
 async function readyVoices() {
   const player = new FakePlayer();
   const voices = createVoices(async () => player);
+  voices.benchStands();
   voices.unlock();
   await vi.advanceTimersByTimeAsync(0);
   player.asked.length = 0;
@@ -20,6 +21,24 @@ async function readyVoices() {
 }
 
 describe('loading', () => {
+  it('waits for the bench to stand and for a touch, whichever comes first, and loads once', async () => {
+    for (const order of [
+      ['unlock', 'benchStands'],
+      ['benchStands', 'unlock'],
+    ] as const) {
+      const load = vi.fn(async () => new FakePlayer());
+      const voices = createVoices(load);
+      for (const told of order) {
+        expect(load).not.toHaveBeenCalled();
+        voices[told]();
+        voices[told]();
+      }
+      await vi.advanceTimersByTimeAsync(0);
+      expect(load).toHaveBeenCalledTimes(1);
+      expect(voices.state).toBe('ready');
+    }
+  });
+
   it('waits for the first unlock, and loads once', async () => {
     const player = new FakePlayer();
     const load = vi.fn(async () => player);
@@ -28,6 +47,7 @@ describe('loading', () => {
     expect(load).not.toHaveBeenCalled();
     expect(voices.state).toBe('waiting');
     voices.unlock();
+    voices.benchStands();
     voices.unlock();
     await vi.advanceTimersByTimeAsync(0);
     expect(load).toHaveBeenCalledTimes(1);
@@ -37,6 +57,7 @@ describe('loading', () => {
   it('drops what was played too early instead of playing it late', async () => {
     const player = new FakePlayer();
     const voices = createVoices(async () => player);
+    voices.benchStands();
     voices.unlock();
     voices.play('click-on');
     await vi.advanceTimersByTimeAsync(0);
@@ -46,8 +67,10 @@ describe('loading', () => {
   it('fetches what is left when told to, were it before the first touch', async () => {
     const player = new FakePlayer();
     const voices = createVoices(async () => player);
+    voices.benchStands();
     voices.fetchRest();
     expect(player.asked).toEqual([]);
+    voices.benchStands();
     voices.unlock();
     await vi.advanceTimersByTimeAsync(0);
     expect(player.asked).toContain('fetch the rest');
@@ -61,6 +84,7 @@ describe('loading', () => {
     const voices = createVoices(async () => player);
     voices.setVolume(0.25);
     voices.setMuted(true);
+    voices.benchStands();
     voices.unlock();
     await vi.advanceTimersByTimeAsync(0);
     expect(player.asked).toEqual(['volume 0.25', 'muted true', 'unlock']);
@@ -71,6 +95,7 @@ describe('loading', () => {
     player.allowed = false;
     player.touched = false;
     const voices = createVoices(async () => player);
+    voices.benchStands();
     voices.unlock();
     await vi.advanceTimersByTimeAsync(0);
     expect(voices.state).toBe('waiting');
@@ -87,6 +112,7 @@ describe('loading', () => {
 describe('failing', () => {
   it('falls silent when the sounds cannot be loaded', async () => {
     const voices = createVoices(() => Promise.reject(new Error('no file')));
+    voices.benchStands();
     voices.unlock();
     await vi.advanceTimersByTimeAsync(0);
     expect(voices.state).toBe('failed');

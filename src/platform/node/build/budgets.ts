@@ -29,6 +29,11 @@ const LATER = {
     'src/ui/inside/InsideView.tsx',
     // The strip chart's room is kept, and its curves are drawn when the bench has nothing else to do.
     'node_modules/uplot/dist/uPlot.esm.js',
+    // Nothing sounds before the bench stands and something on it is touched.
+    'src/ui/sound/howlerPlayer.ts',
+    // What guards the program against a kept sitting that is not one: fetched where one was kept.
+    'src/app/readStored.ts',
+    'src/app/facts/readFacts.ts',
     // Sentences of these and of the closed job.
     'src/text/wholeEnglish.ts',
     // The closed job.
@@ -46,18 +51,8 @@ const LATER = {
     'src/text/es/catalogue.ts',
     'virtual:spanish-jobs',
   ],
-  // Letters that no sentence of the program has; sounds that are fetched once the bench is in use.
-  files: [
-    '-latin-ext-',
-    'pump-',
-    'click-off-',
-    'hiss-',
-    'fuse-pop-',
-    'barb-crack-',
-    'shell-crack-',
-    'gurgle-',
-    'sizzle-',
-  ],
+  // Letters that no sentence of the program has.
+  files: ['-latin-ext-'],
 } as const;
 
 /** The board's program, the bench's, and what opening a job fetches of that one job. */
