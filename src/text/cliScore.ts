@@ -77,7 +77,8 @@ const OUTCOMES: Readonly<
 export function ruleLine(outcome: RuleOutcome): string {
   const proof = proofOf(outcome);
   const title = say(`rules.${outcome.rule}.title`);
-  return `  ${say(OUTCOMES[outcome.outcome]).padEnd(12)}${title}${proof === '' ? '' : `: ${proof}`}`;
+  const asked = outcome.asked ? ` ${say('debrief.askedByJob')}` : '';
+  return `  ${say(OUTCOMES[outcome.outcome]).padEnd(12)}${title}${proof === '' ? '' : `: ${proof}`}${asked}`;
 }
 
 function proofOf({ outcome, entries, ticks, tooFew, items }: RuleOutcome): string {

@@ -42,6 +42,7 @@ export const SCENARIO_FIELDS: Readonly<Record<string, FieldWords>> = {
   'bench.ambient-celsius': { holds: 'temperature of bench and coil, −30 to 50' },
   'bench.altitude-metres': { holds: '−400 to 4500. High up there is less vacuum to be had' },
   'bench.fuel-percent': { holds: 'fuel in the tank, 0 to 100' },
+  tools: { holds: 'what is at hand, a list (see below). Left out: everything' },
   limits: { holds: 'what the job may take (see below). May be left out, as may each of the two' },
   'limits.minutes': { holds: 'book minutes for the whole job, 10 to 600' },
   'limits.dollars': { holds: 'dollars for parts, 0 to 5000' },
@@ -89,6 +90,7 @@ export const SCENARIO_FIELDS: Readonly<Record<string, FieldWords>> = {
   'variants[].remark': { holds: 'your last word on this one. Left out: as above' },
   rules: { holds: 'may be left out' },
   'rules.off': { holds: 'method rules that this job does not ask for (see below)' },
+  'rules.on': { holds: 'duties that this job asks for whatever its plan (see below). May be left out' },
   weights: {
     holds:
       'what the parts of the score are worth, 100 together (see below). May be left out: 25, 30, 25, 10, 10',

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { FAULTS, isRootCause } from '../../src/sim/faults/catalogue.ts';
+import { areAtHand, BENCH_TOOLS } from '../../src/training/scenario/benchTools.ts';
 import { scenarioJsonSchema } from '../../src/training/scenario/jsonSchema.ts';
+import { RULE_NEEDS } from '../../src/training/scenario/ruleNeeds.ts';
 import type { ScenarioFile } from '../../src/training/scenario/scenarioSchema.ts';
 
 interface SchemaNode {
@@ -203,9 +205,11 @@ function inAgreement(
   const introduction = file.mode === 'introduction';
   const led = introduction || file.mode === 'walkthrough';
   const order = file['work-order'];
-  const { weights, limits, ...rest } = file;
+  const { weights, limits, tools, rules, ...rest } = file;
   return {
     ...rest,
+    ...(tools === undefined ? {} : { tools: led ? [...BENCH_TOOLS] : [...new Set(tools)] }),
+    ...(rules === undefined ? {} : { rules: rulesThatAgree(rules, tools) }),
     ...(limits === undefined || introduction || Object.keys(limits).length === 0 ? {} : { limits }),
     ...(weights === undefined || introduction ? {} : { weights: toAHundred(weights) }),
     'work-order': introduction ? { ...order, codes: [] } : order,
@@ -220,6 +224,16 @@ function inAgreement(
         }
       : {}),
   };
+}
+
+/** No rule both on and off, and none on that the tools cannot do. */
+function rulesThatAgree(
+  { off, on }: NonNullable<ScenarioFile['rules']>,
+  tools: ScenarioFile['tools'],
+): NonNullable<ScenarioFile['rules']> {
+  if (on === undefined) return { off };
+  const can = on.filter((rule) => !off.includes(rule) && areAtHand(tools, RULE_NEEDS[rule] ?? []));
+  return { off, on: can };
 }
 
 /** Weights that make a hundred, from any. */

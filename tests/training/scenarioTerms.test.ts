@@ -23,7 +23,7 @@ const LAST = SCENARIO_TEXT.split('\n').length;
 describe('keys that are left out', () => {
   it('leave the content as it was without them', () => {
     const keys = Object.keys(loads(SCENARIO_TEXT));
-    for (const key of ['weights', 'limits']) expect(keys).not.toContain(key);
+    for (const key of ['weights', 'limits', 'tools', 'rulesOn']) expect(keys).not.toContain(key);
   });
 });
 
@@ -90,5 +90,62 @@ describe('limits', () => {
   it('have no place in an introduction', () => {
     const text = limits('{ minutes: 90 }').replace('mode: practice', 'mode: introduction');
     expect(problems(text)).toContain(`${LAST} not-in-introduction limits`);
+  });
+});
+
+describe('tools at hand', () => {
+  const tools = (written: string, more = ''): string => `${SCENARIO_TEXT}tools: ${written}\n${more}`;
+
+  it('are read as they are listed', () => {
+    expect(loads(tools('[reader, meter]')).tools).toEqual(['reader', 'meter']);
+  });
+
+  it('are words of the list, each once, one at least', () => {
+    expect(problems(tools('[]'))).toEqual([`${LAST} list-too-short tools`]);
+    expect(problems(tools('[meter, oscilloscope, meter]'))).toEqual([
+      `${LAST} not-one-of tools[1]`,
+      `${LAST} tool-twice tools[2]`,
+    ]);
+  });
+
+  it('make it possible to keep what is turned on, and to do every step', () => {
+    const asked = tools('[meter, hand-pump]').replace('off: []', 'off: []\n  on: [hold-watched]');
+    expect(problems(asked).map((line) => line.split(' ').slice(1).join(' '))).toEqual([
+      'rule-needs-tool rules.on[0]',
+    ]);
+    expect(sentences(asked)).toContain('Add to "tools:": caps-and-plugs');
+    const done = (condition: string): string =>
+      tools(
+        '[meter]',
+        `walkthrough:\n  - { id: one, say: Do it., how: Like so., done: ${condition} }\n`,
+      ).replace('mode: practice', 'mode: walkthrough');
+    expect(problems(done('{ meter-on: ohms, key: on }'))).toEqual([]);
+    for (const [condition, tool] of [
+      ['{ solenoid: on }', 'reader'],
+      ['{ fitted: [{ item: cap-a, site: air-port }] }', 'caps-and-plugs'],
+      ['{ fitted: [{ item: pump-hose, site: jar-tee-a }] }', 'hand-pump, jar'],
+      ['{ leads-on: [{ end: lamp-tip, point: supply-positive }] }', 'test-lamp, bench-supply'],
+      ['{ unit: known-good }', 'known-good-unit'],
+    ] as const) {
+      expect(sentences(done(condition)), condition).toContain(`Add to "tools:": ${tool};`);
+    }
+    // What is wrong in other ways is told of as that, and nothing is thrown.
+    expect(problems(done('{ leads-on: [{ end: __proto__, point: constructor }] }'))).toHaveLength(2);
+  });
+});
+
+describe('rules on and off', () => {
+  const rules = (written: string): string => SCENARIO_TEXT.replace('off: []', written);
+
+  it('are read; a file that turns none on is as it was', () => {
+    expect(loads(rules('off: []\n  on: [pump-proven]')).rulesOn).toEqual(['pump-proven']);
+    expect(loads(SCENARIO_TEXT).contentHash).toBe(loads(rules('off: []')).contentHash);
+  });
+
+  it('are one or the other, and only duties are turned on', () => {
+    expect(problems(rules('off: [pump-proven]\n  on: [pump-proven]'))[0]).toMatch(
+      /rule-on-and-off rules.on\[0\]/,
+    );
+    expect(problems(rules('off: []\n  on: [own-codes-cleared]'))[0]).toMatch(/not-one-of rules.on\[0\]/);
   });
 });

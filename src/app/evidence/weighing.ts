@@ -94,6 +94,7 @@ class Weighed implements WeighedSitting {
       chances: posterior.suspects,
       toolChance: (tool) => posterior.ofTool(tool),
       tables,
+      tools: this.scenario.tools,
     });
   }
 

@@ -38,6 +38,7 @@ export const debrief = {
     tooFew_other: 'The record shows it {{count}} times, of the {{of}} asked for: at {{times}}.',
     repairLacks: 'Missing:',
     ruleItems: 'Not done for: {{items}}.',
+    askedByJob: 'This job asks for it.',
     gap: 'The record does not show it, or not all of it.',
     safety: 'Safety',
     noBreach: 'No breach of the safety rules.',

@@ -45,6 +45,7 @@ export const refusals = {
     'text-too-long': 'That note is too long. Shorten it.',
     'no-step-to-skip': 'There is no step to skip. The steps of this job are all done, or it has none.',
     'coach-is-off': 'There is no coach in an assessment.',
+    'tool-not-at-hand': 'That is not at hand in this job. Work with what stands on the bench.',
     'not-in-introduction': 'That belongs to a job. Here you only learn the tools.',
   },
 } as const;

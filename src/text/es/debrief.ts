@@ -40,6 +40,7 @@ export const debrief = {
     tooFew_other: 'El registro lo muestra {{count}} veces, de las {{of}} que se piden: en {{times}}.',
     repairLacks: 'Falta:',
     ruleItems: 'No se hizo para: {{items}}.',
+    askedByJob: 'Este trabajo la pide.',
     gap: 'El registro no lo muestra, o no por completo.',
     safety: 'Seguridad',
     noBreach: 'Ninguna falta a las reglas de seguridad.',

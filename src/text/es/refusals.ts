@@ -48,6 +48,7 @@ export const refusals = {
     'no-step-to-skip':
       'No hay ningún paso que omitir. Los pasos de este trabajo están todos hechos, o no tiene pasos.',
     'coach-is-off': 'En una evaluación no hay instructor.',
+    'tool-not-at-hand': 'Eso no está a la mano en este trabajo. Trabaje con lo que hay en el banco.',
     'not-in-introduction': 'Eso es parte de un trabajo. Aquí solo aprende a usar las herramientas.',
   },
 } as const;

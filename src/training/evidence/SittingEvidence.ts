@@ -133,7 +133,7 @@ export class SittingEvidence {
 
   /** What the evidence was worth. There must be a verdict, and everything must be `settled`. */
   facts(): EvidenceFacts {
-    const { verdict, marks } = this.sitting.view();
+    const { card, verdict, marks } = this.sitting.view();
     const shown = this.verdictPosterior;
     assert(verdict !== null && shown !== null && this.settled, 'a verdict is weighed before it is told');
     const prior = this.weighing.prior;
@@ -152,7 +152,7 @@ export class SittingEvidence {
           shown: this.weighing.after(this.askedAtMark.get(mark.item) ?? 0),
         }),
       ),
-      settling: settlingTest(this.tables, shown.suspects, this.watch.asked),
+      settling: settlingTest(this.tables, shown.suspects, this.watch.asked, card.tools),
     };
   }
 

@@ -139,7 +139,7 @@ class PlanInWork {
     if (test === undefined) return;
     for (const proof of proofsFor(test)) {
       const at = tests.findIndex(({ id }) => id === proof);
-      if (at >= 0 && at !== number && !this.runs.has(at)) this.work(at);
+      if (at >= 0 && at !== number && !this.runs.has(at) && !this.barred.includes(at)) this.work(at);
     }
     let shown = this.run(test);
     const tools = toolsProvenBy(test);

@@ -79,11 +79,14 @@ const RETESTS: Readonly<Partial<Record<ItemId, readonly StandardTestId[]>>> = {
 };
 
 /** Minutes from the verdict to the proof that an item's renewal has cured the truck, but for the road. */
-export function repairMinutes(item: ItemId): number {
-  const retests = (RETESTS[item] ?? []).reduce((sum, id) => sum + retestMinutes(id), 0);
+export function repairMinutes(item: ItemId, missing: ReadonlySet<StandardTestId>): number {
+  const atHand = (RETESTS[item] ?? []).filter((id) => !missing.has(id));
+  const retests = atHand.reduce((sum, id) => sum + retestMinutes(id), 0);
   // A new unit is tried on the bench first: out of the cupboard, its coil measured, and back.
   const newPart =
-    item === 'unit' ? 2 * bookMinutes({ kind: 'swap-unit', to: 'known-good' }) + minutesOf('coil-ohms') : 0;
+    item === 'unit' && !missing.has('coil-ohms')
+      ? 2 * bookMinutes({ kind: 'swap-unit', to: 'known-good' }) + minutesOf('coil-ohms')
+      : 0;
   return bookMinutes({ kind: 'renew', item }) + newPart + retests;
 }
 
@@ -93,14 +96,12 @@ function retestMinutes(id: StandardTestId): number {
   return minutesOf(id) - (VACUUM_TRIALS[id] ?? 1) * passMinutes(id) + passMinutes(id);
 }
 
-/** Two cycles on the road, the codes cleared before them and read after them. */
+/** Two cycles on the road, the codes cleared before them and read after them where there is a reader. */
 const ROAD_CYCLES = 2;
-export function roadMinutes(): number {
-  return (
-    bookMinutes({ kind: 'clear-codes' }) +
-    bookMinutes({ kind: 'road-test', cycles: ROAD_CYCLES }) +
-    minutesOf('codes-and-freeze-data')
-  );
+export function roadMinutes(missing: ReadonlySet<StandardTestId>): number {
+  const drive = bookMinutes({ kind: 'road-test', cycles: ROAD_CYCLES });
+  if (missing.has('codes-and-freeze-data')) return drive;
+  return bookMinutes({ kind: 'clear-codes' }) + drive + minutesOf('codes-and-freeze-data');
 }
 
 /** An item that costs no more than this is cheap, and one as likely as this after the complaint likely. */

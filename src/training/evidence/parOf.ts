@@ -23,6 +23,7 @@ import {
 import { priorOfJob } from './priorOfJob.ts';
 import { NOTHING_WRONG } from './suspects.ts';
 import { itemOf, TrueBench } from './TrueBench.ts';
+import { testsNotAtHand } from './testsAtHand.ts';
 
 /** Codes are read first. What they say is in the complaint already. */
 const FIRST: StandardTestId = 'codes-and-freeze-data';
@@ -56,9 +57,10 @@ export function parInLines(scenario: Scenario, tables: EvidenceTables): ParInLin
   const environment = environmentOf(scenario);
   const bench = new TrueBench(scenario.faults, scenario.seed, environment);
   let prior: readonly number[] = priorOfJob(scenario, tables);
+  const missing = testsNotAtHand(scenario.tools);
   const stages: Stage[] = [];
   for (;;) {
-    const stage = stageOf(prior, tables, bench);
+    const stage = stageOf(prior, tables, bench, missing);
     stages.push(stage);
     const left = truckFaults(bench.faults);
     if (stage.renewed.length === 0 || left.length === 0) break;
@@ -69,12 +71,15 @@ export function parInLines(scenario: Scenario, tables: EvidenceTables): ParInLin
     );
     prior = priorOf(tables.suspects, tables.complaintsFor(DRIVES_AFTER), complaint.codes);
   }
-  const first = testLine(FIRST, minutesOf(FIRST));
-  const lines = [first, ...stages.flatMap(({ parts }) => parts.flat())];
+  const first = missing.has(FIRST) ? [] : [testLine(FIRST, minutesOf(FIRST))];
+  const lines = [...first, ...stages.flatMap(({ parts }) => parts.flat())];
   return {
-    tests: [FIRST, ...stages.flatMap(({ steps }) => steps.map(({ test }) => test))],
+    tests: [
+      ...(missing.has(FIRST) ? [] : [FIRST]),
+      ...stages.flatMap(({ steps }) => steps.map(({ test }) => test)),
+    ],
     // Part by part: par must not change by a last digit with the way it is told.
-    minutes: stages.reduce((sum, { parts }) => sum + sumOf(parts.map(minutesIn)), first.minutes),
+    minutes: stages.reduce((sum, { parts }) => sum + sumOf(parts.map(minutesIn)), minutesIn(first)),
     money: sumOf(lines.map(({ money }) => money)),
     proven: stages.every(({ plan, right }) => plan.proven && right),
     lines: lines.filter(({ minutes, money }) => minutes + money > 0),
@@ -85,8 +90,13 @@ const sumOf = (of: readonly number[]): number => of.reduce((sum, one) => sum + o
 const minutesIn = (part: readonly ParLine[]): number => sumOf(part.map(({ minutes }) => minutes));
 
 /** Plans on the bench, names what the plan leads to, and renews what is truly wrong there, with the root behind it. */
-function stageOf(prior: readonly number[], tables: EvidenceTables, bench: TrueBench): Stage {
-  const plan = planOf(prior, tables, bench, new Set([FIRST]));
+function stageOf(
+  prior: readonly number[],
+  tables: EvidenceTables,
+  bench: TrueBench,
+  missing: ReadonlySet<StandardTestId>,
+): Stage {
+  const plan = planOf(prior, tables, bench, new Set([FIRST, ...missing]));
   const wrong = truckFaults(bench.faults);
   const before = new Posterior(tables.suspects, [], prior, []);
   const after = new Posterior(tables.suspects, [], plan.chances, []);
@@ -94,7 +104,8 @@ function stageOf(prior: readonly number[], tables: EvidenceTables, bench: TrueBe
   const trueItems = new Set(wrong.flatMap((fault) => itemOf(fault) ?? []));
   const right = trueItems.size === 0 ? led === NOTHING_WRONG : [...trueItems].some((item) => item === led);
   const named = right ? led : ([...trueItems][0] ?? NOTHING_WRONG);
-  const steps = [...plan.steps, ...testsAsked(plan.steps, named).map((test) => ({ test, again: false }))];
+  const asked = testsAsked(plan.steps, named).filter((test) => !missing.has(test));
+  const steps = [...plan.steps, ...asked.map((test) => ({ test, again: false }))];
   const renewed = named === NOTHING_WRONG ? [] : [named, ...rootsBehind(named, wrong)];
   for (const item of renewed) bench.renew(item);
   const items = [...new Set(FAULTS.map(({ item }) => item))].filter((item) => !TOOL_ITEMS.includes(item));
@@ -108,9 +119,9 @@ function stageOf(prior: readonly number[], tables: EvidenceTables, bench: TrueBe
     }),
     [{ kind: 'verdict', minutes: bookMinutes(VERDICT), money: 0 }],
     renewed.map((item) => {
-      return { kind: 'repair', item, minutes: repairMinutes(item), money: priceOf(item) };
+      return { kind: 'repair', item, minutes: repairMinutes(item, missing), money: priceOf(item) };
     }),
-    [{ kind: 'road', minutes: renewed.length > 0 ? roadMinutes() : 0, money: 0 }],
+    [{ kind: 'road', minutes: renewed.length > 0 ? roadMinutes(missing) : 0, money: 0 }],
   ];
   return { plan, steps, renewed, right, parts };
 }

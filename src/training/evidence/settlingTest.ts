@@ -1,6 +1,8 @@
+import type { ToolsAtHand } from '../scenario/benchTools.ts';
 import { bestNextTest, isProven } from './bestNextTest.ts';
 import type { EvidenceFacts } from './EvidenceFacts.ts';
 import type { EvidenceTables } from './EvidenceTables.ts';
+import { withoutToolsFor } from './testsAtHand.ts';
 import { testsDone } from './testsDone.ts';
 import type { Asked } from './watchShown.ts';
 
@@ -9,10 +11,16 @@ export function settlingTest(
   tables: EvidenceTables,
   chances: readonly number[],
   asked: readonly Asked[],
+  tools?: ToolsAtHand,
 ): EvidenceFacts['settling'] {
   const { suspects, evidence, minutes, tests } = tables;
   if (isProven(suspects, chances)) return null;
-  const next = bestNextTest(chances, evidence, minutes, testsDone(tables, asked));
+  const next = bestNextTest(
+    chances,
+    evidence,
+    minutes,
+    withoutToolsFor(tables, tools, testsDone(tables, asked)),
+  );
   const test = next === null ? undefined : tests[next.test];
   if (next === null || test === undefined) return null;
   return { test: test.id, bits: next.bits, minutes: next.minutes };

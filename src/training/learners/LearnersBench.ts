@@ -11,6 +11,8 @@ import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { DrivesBefore } from '../../sim/world/WorldPort.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
+import { testsNotAtHand } from '../evidence/testsAtHand.ts';
+import { type BenchTool, isAtHand } from '../scenario/benchTools.ts';
 import type { LogEntry } from '../sitting/LogEntry.ts';
 import type { Sitting } from '../sitting/Sitting.ts';
 import type { SittingAction } from '../sitting/SittingAction.ts';
@@ -22,6 +24,8 @@ import type { Note } from './Note.ts';
  * else of the sitting is in reach.
  */
 export class LearnersBench {
+  /** Tests that this job has no tools for. */
+  readonly notAtHand: ReadonlySet<StandardTestId>;
   private readonly taken: Note[] = [];
   private handsMoved: Tick = 0;
   /** When the last entry was written, if nothing was done since. */
@@ -38,7 +42,9 @@ export class LearnersBench {
     readonly drives: DrivesBefore,
     /** For learners who choose by chance. */
     readonly random: Random,
-  ) {}
+  ) {
+    this.notAtHand = testsNotAtHand(this.card.tools);
+  }
 
   get card(): ScenarioCard {
     return this.sitting.view().card;
@@ -57,10 +63,16 @@ export class LearnersBench {
     return this.sitting.observe();
   }
 
-  /** Does what must be possible. */
+  /** Whether a tool is there in this job. */
+  has(tool: BenchTool): boolean {
+    return isAtHand(this.card.tools, tool);
+  }
+
+  /** Does what must be possible; what takes a tool that the job does not have is left out. */
   do(...actions: readonly SittingAction[]): void {
     for (const action of actions) {
       const done = this.sitting.apply(action);
+      if (!done.ok && done.error === 'tool-not-at-hand') continue;
       assert(done.ok, 'a learner does what the bench allows', { action, done });
       if (!HANDS_OFF.has(action.kind)) this.moved();
     }
@@ -70,8 +82,9 @@ export class LearnersBench {
     this.sitting.advanceTo(this.sitting.tick + secondsToTicks(seconds));
   }
 
-  /** Works a standard test from the bench as the job began, writes down what it shows, and puts the bench back. */
+  /** Works a standard test from the bench as the job began, writes down what it shows, and puts the bench back. Without its tools it shows nothing. */
   test(id: StandardTestId): readonly Note[] {
+    if (this.notAtHand.has(id)) return [];
     const before = this.taken.length;
     runStandardTest(standardTest(id), this.hands(), (reading, outcomes) =>
       this.takeDown(id, reading, outcomes),

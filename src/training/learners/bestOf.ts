@@ -4,11 +4,13 @@ import type { Technician } from './Technician.ts';
 
 /** The test that tells most for its minutes among those not done yet, or among all; null where none tells anything. */
 export function bestOf(
-  { beliefs, bench: { tables }, done }: Technician,
+  { beliefs, bench: { tables, notAtHand }, done }: Technician,
   among: 'not-done' | 'all' = 'not-done',
 ): StandardTestId | null {
   const left = new Set(
-    tables.tests.flatMap(({ id }, number) => (among === 'not-done' && done.has(id) ? [number] : [])),
+    tables.tests.flatMap(({ id }, number) =>
+      notAtHand.has(id) || (among === 'not-done' && done.has(id)) ? [number] : [],
+    ),
   );
   const next = bestNextTest(beliefs.chances, tables.evidence, tables.minutes, left);
   return next === null ? null : (tables.tests[next.test]?.id ?? null);

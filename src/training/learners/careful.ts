@@ -29,7 +29,12 @@ export const careful: Learner = (bench) => {
   bench.do({ kind: 'accept-job' });
   hands.work(FIRST);
   const looked = looksFirst(hands);
-  planOf(hands.beliefs.chances, bench.tables, planned(hands), new Set([FIRST, ...looked]));
+  planOf(
+    hands.beliefs.chances,
+    bench.tables,
+    planned(hands),
+    new Set([FIRST, ...looked, ...bench.notAtHand]),
+  );
   besides(hands);
   const roots = rootsSeen(hands);
   const verdict = verdictOf(hands.beliefs, new Citations(hands.beliefs));
@@ -170,7 +175,7 @@ function mend(hands: Technician, first: VerdictItem, roots: readonly ItemId[]): 
     const codes = readCodes(bench);
     if (passed || codes.length === 0) return;
     hands.beginAgain(codes);
-    planOf(hands.beliefs.prior, bench.tables, planned(hands), new Set([FIRST]));
+    planOf(hands.beliefs.prior, bench.tables, planned(hands), new Set([FIRST, ...bench.notAtHand]));
     item = hands.beliefs.posterior.leading().item as VerdictItem;
   }
 }

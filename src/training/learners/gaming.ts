@@ -7,7 +7,15 @@ import { drawnItem, favourite } from './byPrior.ts';
 import { renew } from './fitting.ts';
 import type { Learner } from './Learner.ts';
 import type { LearnersBench } from './LearnersBench.ts';
-import { checkLock, clearCodes, drive, readCodes, renewAndRetest, testNewUnit } from './repair.ts';
+import {
+  checkLock,
+  clearCodes,
+  drive,
+  firstEntry,
+  readCodes,
+  renewAndRetest,
+  testNewUnit,
+} from './repair.ts';
 import { Technician } from './Technician.ts';
 import { modeOf } from './verdict.ts';
 
@@ -47,7 +55,7 @@ export const namesTheFavourite: Learner = (bench) => {
   bench.do({ kind: 'accept-job' });
   hands.work('codes-and-freeze-data');
   const item = favourite(hands.beliefs);
-  giveVerdict(bench, item, modeOf(hands.beliefs, item), [1]);
+  giveVerdict(bench, item, modeOf(hands.beliefs, item), firstEntry(bench));
   mendByRitual(hands, item);
 };
 
@@ -89,7 +97,7 @@ export const swapsFirst: Learner = (bench) => {
   bench.do({ kind: 'accept-job' });
   hands.work('codes-and-freeze-data');
   const item = favourite(hands.beliefs);
-  bench.do({ kind: 'give-verdict', item, mode: null, cites: [1] });
+  bench.do({ kind: 'give-verdict', item, mode: null, cites: firstEntry(bench) });
   if (item !== 'nothing-wrong') renew(bench, item);
   for (const test of RITUALS) hands.workProven(test);
   checkLock(bench);

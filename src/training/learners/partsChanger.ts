@@ -2,7 +2,7 @@ import { Beliefs } from './Beliefs.ts';
 import { likeliestParts } from './byPrior.ts';
 import { renew } from './fitting.ts';
 import type { Learner } from './Learner.ts';
-import { drive, readCodes } from './repair.ts';
+import { drive, firstEntry, readCodes } from './repair.ts';
 
 const MOST_PARTS = 4;
 
@@ -12,7 +12,7 @@ export const partsChanger: Learner = (bench) => {
   bench.do({ kind: 'accept-job' });
   readCodes(bench);
   if (first !== undefined) {
-    bench.do({ kind: 'give-verdict', item: first, mode: null, cites: [1] });
+    bench.do({ kind: 'give-verdict', item: first, mode: null, cites: firstEntry(bench) });
     for (const item of [first, ...others].slice(0, MOST_PARTS)) {
       renew(bench, item);
       if (drive(bench, 1)) break;

@@ -34,6 +34,7 @@ export const DECIDING: Readonly<Record<ItemId, readonly StandardTestId[]>> = {
 /** Measures the coil of a new unit on the bench, plug apart, with a proven meter, before one goes on the truck. */
 export function testNewUnit(hands: Technician): void {
   const { bench } = hands;
+  if (!bench.has('known-good-unit') || !bench.has('meter')) return;
   hands.proveFor('coil-ohms');
   onKnownGood(bench, () => {
     bench.do(
@@ -89,4 +90,9 @@ export function drive(bench: LearnersBench, cycles: number): boolean {
 export function renewAndRetest(hands: Technician, item: ItemId): void {
   renew(hands.bench, item);
   for (const test of DECIDING[item]) hands.workProven(test);
+}
+
+/** The first thing written down, to have something to cite; nothing where nothing could be read. */
+export function firstEntry({ log }: LearnersBench): readonly number[] {
+  return log.slice(0, 1).map(({ id }) => id);
 }

@@ -1,8 +1,10 @@
 import type { RigId } from '../../sim/devices/BenchSurface.ts';
 import type { DrivesBefore, FaultChoice } from '../../sim/world/WorldPort.ts';
+import type { BenchTool } from './benchTools.ts';
 import type { DoneCondition } from './DoneCondition.ts';
 import type { JobLimits } from './JobLimits.ts';
 import type { RuleId } from './ruleIds.ts';
+import type { DutyRule } from './ruleNeeds.ts';
 import type { ScenarioCard, SittingMode, WalkthroughStep } from './ScenarioCard.ts';
 import type { DrawnVariant, Variant } from './Variant.ts';
 import type { ScoreWeights } from './weights.ts';
@@ -27,6 +29,8 @@ export interface ScenarioContent {
   readonly aims: readonly string[];
   readonly workOrder: ScenarioCard['workOrder'];
   readonly bench: { readonly ambientC: number; readonly altitudeM: number; readonly fuelPercent: number };
+  /** What is at hand; left out, everything. */
+  readonly tools?: readonly BenchTool[];
   /** What the job may take, where it says so. */
   readonly limits?: JobLimits;
   readonly seed: string;
@@ -35,6 +39,8 @@ export interface ScenarioContent {
   /** Where there is more than one truth: all of them, the scenario's own the first. */
   readonly variants?: readonly Variant[];
   readonly rulesOff: readonly RuleId[];
+  /** Duties that the job asks for whatever its plan and the sitting. */
+  readonly rulesOn?: readonly DutyRule[];
   /** What the parts of the score are worth, where the job says so. */
   readonly weights?: ScoreWeights;
   readonly steps: readonly ScenarioStep[];

@@ -1,3 +1,4 @@
+import type { BenchTool } from './benchTools.ts';
 import type { JobLimits } from './JobLimits.ts';
 import type { SittingMode } from './modes.ts';
 import type { DrawnVariant } from './Variant.ts';
@@ -23,6 +24,8 @@ export interface ScenarioCard {
     readonly codes: readonly { readonly code: string; readonly status: 'stored' | 'pending' }[];
     readonly cautions: readonly string[];
   };
+  /** What is at hand; left out, everything. */
+  readonly tools?: readonly BenchTool[];
   /** What the job may take, where it has limits. */
   readonly limits?: JobLimits;
   /** What the parts of the score are worth, where the job has weights of its own. */

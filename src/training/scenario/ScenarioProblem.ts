@@ -49,6 +49,10 @@ export const SCENARIO_PROBLEMS = [
   'not-in-introduction',
   'weights-sum',
   'limits-empty',
+  'rule-on-and-off',
+  'tool-twice',
+  'rule-needs-tool',
+  'step-needs-tool',
   'more-problems',
 ] as const;
 export type ScenarioProblemCode = (typeof SCENARIO_PROBLEMS)[number];

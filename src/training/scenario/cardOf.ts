@@ -13,6 +13,7 @@ export function cardOf(scenario: Scenario): ScenarioCard {
     minutes: scenario.minutes,
     aims: scenario.aims,
     workOrder: scenario.workOrder,
+    ...(scenario.tools === undefined ? {} : { tools: scenario.tools }),
     ...(scenario.limits === undefined ? {} : { limits: scenario.limits }),
     ...(scenario.weights === undefined ? {} : { weights: scenario.weights }),
     ...(scenario.variants === undefined ? {} : { drawn: true as const }),

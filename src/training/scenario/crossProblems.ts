@@ -1,5 +1,7 @@
 import { FAULTS, faultById, isRootCause } from '../../sim/faults/catalogue.ts';
+import { fieldOf } from './rawField.ts';
 import type { ScenarioProblem } from './ScenarioProblem.ts';
+import { toolProblems } from './toolProblems.ts';
 import { variantProblems } from './variantProblems.ts';
 import { ALL_POINTS, SCORE_PARTS } from './weights.ts';
 import type { YamlPlaces } from './YamlPlaces.ts';
@@ -19,6 +21,8 @@ export function crossProblems(content: object, places: YamlPlaces): ScenarioProb
     ...stepProblems(raw.mode, raw.walkthrough, places),
     ...weightProblems(raw.mode, raw.weights, places),
     ...limitProblems(raw.mode, raw.limits, places),
+    ...ruleProblems(raw.rules, places),
+    ...toolProblems(raw, places),
   ];
 }
 
@@ -141,6 +145,17 @@ function modeProblems(
   return [places.problem('not-one-of', [...path, 'named', 'mode'], { allowed, found: mode.slice(0, 60) })];
 }
 
+/** A rule is asked for or it is not. */
+function ruleProblems(rules: unknown, places: YamlPlaces): ScenarioProblem[] {
+  const [off, on] = [fieldOf(rules, 'off'), fieldOf(rules, 'on')];
+  if (!Array.isArray(off) || !Array.isArray(on)) return [];
+  return on.flatMap((rule: unknown, index) =>
+    typeof rule === 'string' && off.includes(rule)
+      ? [places.problem('rule-on-and-off', ['rules', 'on', index], { rule: rule.slice(0, 60) })]
+      : [],
+  );
+}
+
 /** Only what is scored has limits, and a limit says what it limits. */
 function limitProblems(mode: unknown, limits: unknown, places: YamlPlaces): ScenarioProblem[] {
   if (limits === undefined) return [];
@@ -167,10 +182,4 @@ function weightProblems(mode: unknown, weights: unknown, places: YamlPlaces): Sc
       way: sum < ALL_POINTS ? 'more' : 'fewer',
     }),
   ];
-}
-
-function fieldOf(value: unknown, key: string): unknown {
-  return typeof value === 'object' && value !== null
-    ? (value as Readonly<Record<string, unknown>>)[key]
-    : undefined;
 }

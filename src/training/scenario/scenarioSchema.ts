@@ -1,9 +1,11 @@
 import { z } from 'zod';
 import { FAULTS, isRootCause } from '../../sim/faults/catalogue.ts';
+import { BENCH_TOOLS } from './benchTools.ts';
 import { doneConditionSchema } from './DoneCondition.ts';
 import { PLAIN_TEXT } from './hiddenCharacters.ts';
 import { SITTING_MODES } from './modes.ts';
 import { RULE_IDS } from './ruleIds.ts';
+import { DUTY_RULES } from './ruleNeeds.ts';
 import { MOST_VARIANTS } from './Variant.ts';
 import { LEAST_EVIDENCE, MOST_WEIGHT } from './weights.ts';
 
@@ -70,6 +72,7 @@ export const scenarioSchema = z.strictObject({
     'altitude-metres': z.number().min(-400).max(4500),
     'fuel-percent': z.number().min(0).max(100),
   }),
+  tools: z.array(z.enum(BENCH_TOOLS)).min(1).max(BENCH_TOOLS.length).optional(),
   limits: z
     .strictObject({
       minutes: z.number().int().min(10).max(600).optional(),
@@ -94,7 +97,12 @@ export const scenarioSchema = z.strictObject({
     .min(1)
     .max(MOST_VARIANTS)
     .optional(),
-  rules: z.strictObject({ off: z.array(z.enum(RULE_IDS)).max(RULE_IDS.length) }).optional(),
+  rules: z
+    .strictObject({
+      off: z.array(z.enum(RULE_IDS)).max(RULE_IDS.length),
+      on: z.array(z.enum(DUTY_RULES)).max(DUTY_RULES.length).optional(),
+    })
+    .optional(),
   weights: z
     .strictObject({
       verdict: weight(0),

@@ -32,14 +32,14 @@ export function sealScenario(scenario: Scenario): SealedScenario {
 interface BehindCurtain
   extends Pick<
     ScenarioContent,
-    'format' | 'bench' | 'seed' | 'drives' | 'faults' | 'variants' | 'rulesOff' | 'remark'
+    'format' | 'bench' | 'seed' | 'drives' | 'faults' | 'variants' | 'rulesOff' | 'rulesOn' | 'remark'
   > {
   /** The test of each step's being done, in the order of the card's steps. */
   readonly done: readonly ScenarioStep['done'][];
 }
 
 function behindCurtain(scenario: Scenario): BehindCurtain {
-  const { format, bench, seed, drives, faults, variants, rulesOff, remark, steps } = scenario;
+  const { format, bench, seed, drives, faults, variants, rulesOff, rulesOn, remark, steps } = scenario;
   const done = steps.map((step) => step.done);
   return {
     format,
@@ -49,6 +49,7 @@ function behindCurtain(scenario: Scenario): BehindCurtain {
     faults,
     ...(variants === undefined ? {} : { variants }),
     rulesOff,
+    ...(rulesOn === undefined ? {} : { rulesOn }),
     remark,
     done,
   };

@@ -1,4 +1,5 @@
 import { isLed } from './modes.ts';
+import { fieldOf } from './rawField.ts';
 import type { ScenarioProblem } from './ScenarioProblem.ts';
 import type { YamlPlaces } from './YamlPlaces.ts';
 
@@ -40,10 +41,4 @@ export function variantProblems(
 
 function entriesOf(value: unknown): readonly unknown[] {
   return Array.isArray(value) ? value : [];
-}
-
-function fieldOf(value: unknown, key: string): unknown {
-  return typeof value === 'object' && value !== null
-    ? (value as Readonly<Record<string, unknown>>)[key]
-    : undefined;
 }

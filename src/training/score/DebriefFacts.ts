@@ -16,6 +16,8 @@ export interface RuleOutcome {
   readonly ticks: readonly Tick[];
   /** Tests of the plan behind par that ask for it; where there are none, its occasion was in the sitting. */
   readonly calledBy: readonly StandardTestId[];
+  /** The job itself asks for it, whatever the sitting and the plan. */
+  readonly asked?: true;
   /** Items on which it was missed, where it goes by items. */
   readonly items?: readonly VerdictItem[];
   /** Of a duty that was done, but fewer times than it asks: when, and how often it asks. */

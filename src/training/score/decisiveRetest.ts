@@ -2,6 +2,7 @@ import type { Tick } from '../../base/ticks.ts';
 import { secondsToTicks } from '../../base/ticks.ts';
 import type { ItemId } from '../../sim/devices/items.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
+import { areAtHand, type BenchTool, isAtHand } from '../scenario/benchTools.ts';
 import { showsSoundFeed, showsSoundGround } from './loadedSides.ts';
 import { entriesWhere, inHgOf, isLoaded } from './setups.ts';
 import type { Timeline } from './Timeline.ts';
@@ -19,7 +20,7 @@ type Decisive =
   | 'known-source';
 
 /** The test that decides over each item. */
-export const DECISIVE: Readonly<Record<ItemId, Decisive>> = {
+const DECISIVE: Readonly<Record<ItemId, Decisive>> = {
   unit: 'vacuum',
   'sense-wire': 'vacuum',
   controller: 'vacuum-and-click',
@@ -45,6 +46,27 @@ export const DECISIVE: Readonly<Record<ItemId, Decisive>> = {
   'plain-lead': 'known-source',
 };
 
+/** What must be at hand for it; the rest is done by the road. */
+const DECISIVE_NEEDS: Readonly<Partial<Record<Decisive, readonly BenchTool[]>>> = {
+  vacuum: ['hand-pump', 'caps-and-plugs'],
+  click: ['reader'],
+  'click-and-feed': ['reader', 'meter', 'back-probe-pins'],
+  'click-and-ground': ['reader', 'meter', 'back-probe-pins'],
+  'vacuum-and-click': ['hand-pump', 'caps-and-plugs', 'reader'],
+};
+
+/**
+ * The test that decides over an item in this job. Where its tools are not at hand the controller's own monitor decides, which
+ * needs nothing but a road.
+ */
+export function decisiveOf({ scenario: { tools } }: Timeline, item: ItemId): Decisive {
+  const decisive = DECISIVE[item];
+  const seesSwitch = isAtHand(tools, 'meter') || isAtHand(tools, 'reader');
+  const needsSight = decisive === 'vacuum' || decisive === 'vacuum-and-click';
+  const canBeDone = areAtHand(tools, DECISIVE_NEEDS[decisive] ?? []) && (seesSwitch || !needsSight);
+  return canBeDone ? decisive : 'monitor';
+}
+
 const AFTER_TICKS = secondsToTicks(60);
 const LET_OFF_INHG = 0.5;
 
@@ -64,7 +86,7 @@ export interface Retest {
 export function decisiveRetest(timeline: Timeline, item: ItemId): Retest | null {
   const since = lastRenewal(timeline, item);
   if (since === null || roadRefutes(timeline, since)) return null;
-  switch (DECISIVE[item]) {
+  switch (decisiveOf(timeline, item)) {
     case 'vacuum':
       return vacuumRetest(timeline, since);
     case 'click':

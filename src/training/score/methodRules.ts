@@ -1,3 +1,5 @@
+import { areAtHand } from '../scenario/benchTools.ts';
+import { RULE_NEEDS } from '../scenario/ruleNeeds.ts';
 import { CALLED_FOR } from './calledFor.ts';
 import type { RuleOutcome } from './DebriefFacts.ts';
 import type { JudgedJob } from './JudgedJob.ts';
@@ -23,7 +25,7 @@ import { ownCodesCleared } from './rules/ownCodesCleared.ts';
 import { pendingCodesRead } from './rules/pendingCodesRead.ts';
 import { pinsRemoved } from './rules/pinsRemoved.ts';
 import { pumpProven } from './rules/pumpProven.ts';
-import type { MethodRule } from './rules/RuleFinding.ts';
+import { type MethodRule, NO_OCCASION } from './rules/RuleFinding.ts';
 import { returnObserved } from './rules/returnObserved.ts';
 import { rootLookedFor } from './rules/rootLookedFor.ts';
 import { supplyAndGroundLoaded } from './rules/supplyAndGroundLoaded.ts';
@@ -60,13 +62,23 @@ const RULES: Readonly<Record<RuleId, MethodRule>> = {
 
 /**
  * Every rule the scenario has not turned off, in the order of their ids. A rule that the sitting gave no occasion for is missed
- * all the same where a test of par's plan asks for it: what was left undone had its occasion there.
+ * all the same where a test of par's plan asks for it, or the job itself: what was left undone had its occasion there.
  */
 export function ruleOutcomes(job: JudgedJob): readonly RuleOutcome[] {
-  return RULE_IDS.filter((rule) => !job.scenario.rulesOff.includes(rule)).map((rule) => {
+  const { rulesOff, rulesOn, tools } = job.scenario;
+  return RULE_IDS.filter((rule) => !rulesOff.includes(rule)).map((rule) => {
+    // Nobody is held to what cannot be done with what is at hand.
+    if (!areAtHand(tools, RULE_NEEDS[rule] ?? [])) return { rule, ...NO_OCCASION, calledBy: [] };
     const calledBy = job.plan.filter((test) => CALLED_FOR[rule]?.includes(test));
+    const asked = rulesOn?.some((one) => one === rule) === true;
     const finding = RULES[rule](job);
-    const leftOut = finding.outcome === 'no-occasion' && calledBy.length > 0;
-    return { rule, ...finding, ...(leftOut ? { outcome: 'missed' as const } : {}), calledBy };
+    const leftOut = finding.outcome === 'no-occasion' && (asked || calledBy.length > 0);
+    return {
+      rule,
+      ...finding,
+      ...(leftOut ? { outcome: 'missed' as const } : {}),
+      calledBy,
+      ...(asked ? { asked } : {}),
+    };
   });
 }

@@ -2,7 +2,7 @@ import type { ItemId } from '../../sim/devices/items.ts';
 import type { RepairGap, ScoreReason } from './DebriefFacts.ts';
 import {
   clickRetest,
-  DECISIVE,
+  decisiveOf,
   lastRenewal,
   loadedRetest,
   monitorRetest,
@@ -25,7 +25,7 @@ export function retestGaps(timeline: Timeline, item: ItemId): readonly RepairGap
   const vacuum = (): readonly RepairGap[] =>
     vacuumRetest(timeline, since) === null ? ['vacuum-retest'] : [];
   const click = (): readonly RepairGap[] => (clickRetest(timeline, since) === null ? ['click-retest'] : []);
-  switch (DECISIVE[item]) {
+  switch (decisiveOf(timeline, item)) {
     case 'vacuum':
       return vacuum();
     case 'click':

@@ -96,7 +96,7 @@ export class Sitting {
    * let time pass by themselves: when they return, the sitting's tick has moved on.
    */
   apply(action: SittingAction): Result<void, Refusal | SittingRefusal> {
-    const refusal = paperworkRefusal(action, this.phase, this.log, this.scenario.mode);
+    const refusal = paperworkRefusal(action, this.phase, this.log, this.scenario.mode, this.scenario.tools);
     if (refusal !== null) return { ok: false, error: refusal };
     switch (action.kind) {
       case 'accept-job':

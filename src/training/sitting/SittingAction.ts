@@ -53,7 +53,7 @@ export interface TimedAction {
 
 /**
  * `renew` is refused before the verdict except for tool items; `give-verdict` once only; `close-job` after it; marks after the
- * verdict; the coach in an assessment. An introduction has no verdict, no marks, no coach, no road and no parts, and is closed at any time.
+ * verdict; the coach in an assessment; whatever takes a tool that the job does not have. An introduction has no verdict, no marks, no coach, no road and no parts, and is closed at any time.
  */
 export const SITTING_REFUSALS = [
   'job-not-accepted',
@@ -67,5 +67,6 @@ export const SITTING_REFUSALS = [
   'no-step-to-skip',
   'coach-is-off',
   'not-in-introduction',
+  'tool-not-at-hand',
 ] as const;
 export type SittingRefusal = (typeof SITTING_REFUSALS)[number];

@@ -1,4 +1,6 @@
 import { TOOL_ITEMS } from '../../sim/devices/items.ts';
+import type { Action } from '../../sim/world/Action.ts';
+import { areAtHand, type BenchTool, type ToolsAtHand, toolsOfAction } from '../scenario/benchTools.ts';
 import { isJob } from '../scenario/modes.ts';
 import type { LogEntry } from './LogEntry.ts';
 import type { SittingAction, SittingRefusal } from './SittingAction.ts';
@@ -22,10 +24,12 @@ export function paperworkRefusal(
   phase: SittingPhase,
   log: readonly LogEntry[],
   mode: SittingMode,
+  tools?: ToolsAtHand,
 ): SittingRefusal | null {
   if (phase === 'closed') return 'job-is-closed';
   if (action.kind === 'accept-job') return phase === 'work-order' ? null : 'job-already-accepted';
   if (phase === 'work-order') return 'job-not-accepted';
+  if (!areAtHand(tools, toolsFor(action))) return 'tool-not-at-hand';
   if (!isJob(mode) && OF_A_JOB.has(action.kind)) return 'not-in-introduction';
   switch (action.kind) {
     case 'give-verdict':
@@ -49,4 +53,10 @@ export function paperworkRefusal(
     default:
       return null;
   }
+}
+
+/** What an action takes into the hand. Paperwork is done with a pen, but codes are read through the reader. */
+function toolsFor(action: SittingAction): readonly BenchTool[] {
+  if (action.kind === 'read-codes') return ['reader'];
+  return toolsOfAction(action as Action);
 }

@@ -8,7 +8,8 @@ export function toolsOf(steps: readonly SingleStep[]): readonly TestTool[] {
   return TEST_TOOLS.filter((tool) => taken.has(tool));
 }
 
-const OF_LEAD: Readonly<Record<LeadEnd, TestTool>> = {
+/** The tool that each lead end belongs to. */
+export const TOOL_OF_LEAD: Readonly<Record<LeadEnd, TestTool>> = {
   'meter-red': 'meter',
   'meter-black': 'meter',
   'jumper-supply': 'jumper',
@@ -21,7 +22,8 @@ const OF_LEAD: Readonly<Record<LeadEnd, TestTool>> = {
   'led-tip': 'led-tester',
 };
 
-const OF_FITTING: Readonly<Record<Fitting, readonly TestTool[]>> = {
+/** The tools that each thing to fit belongs to; none where it is the truck's own. */
+export const TOOLS_OF_FITTING: Readonly<Record<Fitting, readonly TestTool[]>> = {
   'canister-hose': [],
   'air-hose': [],
   'engine-hose': [],
@@ -41,14 +43,14 @@ function toolsOfStep(step: SingleStep): readonly TestTool[] {
   switch (step.kind) {
     case 'place-lead': {
       const bench = step.point.startsWith('supply-') ? (['bench-supply'] as const) : [];
-      return [OF_LEAD[step.end], ...bench];
+      return [TOOL_OF_LEAD[step.end], ...bench];
     }
     case 'insert-pin':
       return ['back-probe-pins'];
     case 'drag-test':
       return ['drag-gauge'];
     case 'fit':
-      return OF_FITTING[step.item];
+      return TOOLS_OF_FITTING[step.item];
     case 'stroke':
       return ['hand-pump'];
     case 'stroke-until':

@@ -31,6 +31,7 @@ function RuleLine({ outcome }: { readonly outcome: RuleOutcome }) {
         <span class="tag">{say(kept ? 'debrief.kept' : 'debrief.missed')}</span>
       </b>
       <span>{proofOf(outcome)}</span>
+      {outcome.asked && <span>{say('debrief.askedByJob')}</span>}
       <span class="quiet">{say(`rules.${outcome.rule}.why`)}</span>
     </li>
   );
