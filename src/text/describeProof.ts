@@ -129,7 +129,7 @@ function faultInWords(fault: LearnersFault): string {
   return say(`proof.findings.${kind}`, { figure: percent(fault.figure), limit: percent(fault.limit) });
 }
 
-function codesInWords({ stored, pending }: StatedCodes): string {
+export function codesInWords({ stored, pending }: StatedCodes): string {
   const parts = [
     ...(stored.length === 0 ? [] : [say('proof.stored', { codes: stored.join(' ') })]),
     ...(pending.length === 0 ? [] : [say('proof.pending', { codes: pending.join(' ') })]),

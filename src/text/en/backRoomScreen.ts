@@ -1,6 +1,10 @@
+import { proofPanel } from './proofPanel.ts';
+import { readings } from './readings.ts';
 import { scenarioProblems } from './scenarioProblems.ts';
 
 /** What the back room says besides all that the whole catalogue holds: it comes with the back room and with the command line. */
 export const backRoomScreen = {
+  ...proofPanel,
+  ...readings,
   ...scenarioProblems,
 } as const;

@@ -1,7 +1,11 @@
 import type { BackRoomCatalogue } from '../translate.ts';
+import { proofPanel } from './proofPanel.ts';
+import { readings } from './readings.ts';
 import { scenarioProblems } from './scenarioProblems.ts';
 
 /** The sentences of the back room in Spanish. */
 export const backRoomScreen = {
+  ...proofPanel,
+  ...readings,
   ...scenarioProblems,
 } as const satisfies BackRoomCatalogue;

@@ -4,9 +4,9 @@ import { scenarioFaults, type ValidityFault } from '../learners/validity.ts';
 import { isLed } from '../scenario/modes.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import { answersInText } from './answerInText.ts';
-import { sameCodes } from './heldCodes.ts';
 import { limitFindings } from './limitFindings.ts';
 import type { ProofFinding, ProofPlan, ProofSoFar } from './ScenarioProof.ts';
+import { sameCodes } from './sameCodes.ts';
 import { variantFindings } from './variantEnds.ts';
 
 /** An estimate one level off is as good as none. */

@@ -18,17 +18,8 @@ export function heldCodes(scenario: Scenario): StatedCodes {
   return { stored, pending: pending.filter((code) => !stored.includes(code)) };
 }
 
-export function sameCodes(one: StatedCodes, other: StatedCodes): boolean {
-  return alike(one.stored, other.stored) && alike(one.pending, other.pending);
-}
-
 function byStatus(codes: readonly { readonly code: string; readonly status: string }[]): StatedCodes {
   const of = (status: string): readonly string[] =>
     codes.filter((entry) => entry.status === status).map(({ code }) => code);
   return { stored: of('stored'), pending: of('pending') };
-}
-
-/** The same codes in whatever order. */
-function alike(one: readonly string[], other: readonly string[]): boolean {
-  return [...new Set(one)].sort().join() === [...new Set(other)].sort().join();
 }

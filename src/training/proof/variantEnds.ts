@@ -3,7 +3,8 @@ import { parOf } from '../evidence/parOf.ts';
 import { ofVariant } from '../scenario/drawVariant.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import { answersInText } from './answerInText.ts';
-import { heldCodes, sameCodes, statedCodes } from './heldCodes.ts';
+import { heldCodes, statedCodes } from './heldCodes.ts';
+import { sameCodes } from './sameCodes.ts';
 import type { VariantEnd, VariantFinding, VariantName } from './VariantEnd.ts';
 
 /** So much dearer than the cheapest, in minutes or in money, no seat's job may be. */

@@ -1,6 +1,17 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { say } from '../../../text/translate.ts';
+import { CodesSheet } from './CodesSheet.tsx';
+import { DifficultySheet } from './DifficultySheet.tsx';
+import { FailureLine } from './FailureLine.tsx';
+import { FindingsList } from './FindingsList.tsx';
+import { LearnersSheet } from './LearnersSheet.tsx';
+import { PlanSheet } from './PlanSheet.tsx';
+import { ProblemsList } from './ProblemsList.tsx';
+import { ProofHeadline } from './ProofHeadline.tsx';
 import type { PlaceInFile, ProofState } from './ProofState.ts';
+import { RivalsSheet } from './RivalsSheet.tsx';
+import { isStale, type ShownProof, shownProof } from './shownProof.ts';
+import './proof.css';
 
 interface ProofPanelProps {
   readonly state: ReadonlySignal<ProofState>;
@@ -10,11 +21,35 @@ interface ProofPanelProps {
   readonly again: () => void;
 }
 
-/** What the bench says of the draft, as it is worked out. */
-export function ProofPanel({ state }: ProofPanelProps) {
+/** What the bench says of the draft, as it is worked out: what to mend first, then what it went by. */
+export function ProofPanel({ state, goTo, again }: ProofPanelProps) {
+  const now = state.value;
+  const shown = shownProof(now);
   return (
-    <section class="proof">
-      <p>{say(state.value.kind === 'proved' ? 'proof.fit' : 'proof.working')}</p>
+    <section class="proof" aria-labelledby="proof-title" aria-busy={now.kind === 'proving'}>
+      <ProofHeadline state={now} />
+      {now.kind === 'failed' && <FailureLine failure={now.failure} again={again} />}
+      {now.kind === 'broken' && <ProblemsList problems={now.problems} goTo={goTo} />}
+      {shown !== null && (
+        <>
+          {isStale(shown) && <p class="proof-before quiet">{say('proofPanel.before')}</p>}
+          <FindingsList findings={shown.findings} goTo={goTo} />
+          <Sheets shown={shown} done={now.kind === 'proved'} />
+        </>
+      )}
     </section>
+  );
+}
+
+function Sheets({ shown, done }: { readonly shown: ShownProof; readonly done: boolean }) {
+  const { plan, codes, learners, variants } = shown;
+  return (
+    <div class="proof-sheets">
+      {plan !== null && <PlanSheet plan={plan} variants={variants ?? []} />}
+      {codes !== null && <CodesSheet codes={codes} />}
+      {plan !== null && <RivalsSheet plan={plan} />}
+      {plan !== null && <LearnersSheet learners={learners} plan={plan.is} done={done} />}
+      {plan !== null && <DifficultySheet plan={plan} />}
+    </div>
   );
 }
