@@ -13,7 +13,7 @@ export function describePlan(proof: ScenarioProof): readonly string[] {
   const because = difficulty.because.map((reason) => say(`proof.because.${reason}`)).join(', ');
   return [
     `${say(proven ? 'proof.solvedBy' : 'proof.notSolved', figures)} ${tests.map(testName).join('; ')}.`,
-    say('proof.needs', { tools: tools.map((tool) => say(`standardTests.tools.${tool}`)).join(', ') }),
+    say('proof.needs', { tools: tools.map((tool) => say(`benchTools.${tool}`)).join(', ') }),
     rivals.length === 0
       ? say('proof.noRivals', { chance })
       : say('proof.rivals', { chance, rivals: rivals.map(rivalWords).join(', ') }),

@@ -20,7 +20,7 @@ export function standardProcedure(test: StandardTest, setUp: readonly TestStep[]
   return {
     name: say(`standardTests.list.${test.id}.name`),
     proves: say(`standardTests.list.${test.id}.proves`),
-    needs: test.needs.map((tool) => say(`standardTests.tools.${tool}`)),
+    needs: test.needs.map((tool) => say(`benchTools.${tool}`)),
     setUp: procedureLines(setUp),
     work: procedureLines(test.steps),
     undo: procedureLines(test.undo),

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
+import { BENCH_TOOLS } from '../../src/sim/devices/items.ts';
 import { FAULTS, isRootCause } from '../../src/sim/faults/catalogue.ts';
-import { areAtHand, BENCH_TOOLS } from '../../src/training/scenario/benchTools.ts';
+import { areAtHand } from '../../src/training/scenario/benchTools.ts';
 import { scenarioJsonSchema } from '../../src/training/scenario/jsonSchema.ts';
 import { RULE_NEEDS } from '../../src/training/scenario/ruleNeeds.ts';
 import type { ScenarioFile } from '../../src/training/scenario/scenarioSchema.ts';

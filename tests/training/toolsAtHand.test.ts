@@ -1,12 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { BENCH_TOOLS, type BenchTool } from '../../src/sim/devices/items.ts';
 import { eachStep } from '../../src/sim/rigs/standardTests/eachStep.ts';
 import { SET_UPS } from '../../src/sim/rigs/standardTests/setUps.ts';
 import { STANDARD_TESTS } from '../../src/sim/rigs/standardTests/standardTests.ts';
 import type { Action } from '../../src/sim/world/Action.ts';
-import { BENCH_TOOLS, type BenchTool, toolsOfAction } from '../../src/training/scenario/benchTools.ts';
+import type { Observation } from '../../src/sim/world/Observation.ts';
+import { toolsOfAction } from '../../src/training/scenario/benchTools.ts';
 import { DUTY_RULES } from '../../src/training/scenario/ruleNeeds.ts';
 import { CALLED_FOR } from '../../src/training/score/calledFor.ts';
+import { placeHotspots } from '../../src/ui/interaction/layout/hotspots.ts';
+import { SHELF_TABS } from '../../src/ui/interaction/layout/shelfPlan.ts';
+import { offersFor } from '../../src/ui/interaction/targets.ts';
+import { toolOfSpot } from '../../src/ui/interaction/toolOfSpot.ts';
+import { mirrorSections } from '../../src/ui/mirror/mirrorGroups.ts';
 import { bench } from '../support/bench.ts';
 
 const all = (...without: BenchTool[]): readonly BenchTool[] =>
@@ -150,5 +157,49 @@ describe('the repair', () => {
     expect(retest(usual)).toBe(0);
     expect(retest(short)).toBe(4);
     expect(short?.points).toBe(10);
+  });
+});
+
+describe('the bench as it is seen', () => {
+  it('has no place of a tool that is away, for the hand and for the eye alike, and every other one', () => {
+    const whole = bench().does('accept').sees();
+    for (const tool of BENCH_TOOLS) {
+      const short = bench()
+        .job({ tools: all(tool) })
+        .does('accept')
+        .sees();
+      expect(short.away).toEqual([tool]);
+      for (const shelf of SHELF_TABS) {
+        const usable = (seen: Observation) =>
+          placeHotspots(seen, shelf).flatMap(({ id, enabled }) => (enabled ? [id] : []));
+        const gone = usable(whole).filter((id) => !usable(short).includes(id));
+        expect(gone.every((id) => toolOfSpot(id) === tool)).toBe(true);
+        expect(usable(whole).filter((id) => toolOfSpot(id) === tool)).toEqual(gone);
+        const named = mirrorSections(short, shelf).flatMap(({ controls }) => controls.map(({ id }) => id));
+        expect(named.filter((id) => toolOfSpot(id) === tool)).toEqual([]);
+      }
+    }
+    expect(whole.away).toBeUndefined();
+  });
+
+  it('offers a held thing no place of a tool that is away', () => {
+    const { sitting } = bench()
+      .job({ tools: all('bench-supply', 'jar') })
+      .does('accept');
+    const points = offersFor({ kind: 'lead', end: 'meter-red' }, sitting.observe()).map(
+      ({ target }) => target,
+    );
+    expect(points).not.toContainEqual({ kind: 'point', point: 'supply-positive' });
+    expect(points).toContainEqual({ kind: 'point', point: 'battery-positive' });
+    const sites = offersFor({ kind: 'fitting', item: 'cap-a' }, sitting.observe()).map(
+      ({ target }) => target,
+    );
+    expect(sites).not.toContainEqual({ kind: 'site', site: 'jar-tee-a' });
+  });
+
+  it('has every tool on some spot, but the one that stands in the cupboard', () => {
+    const seen = bench().does('accept').sees();
+    const tools = SHELF_TABS.flatMap((shelf) => placeHotspots(seen, shelf)).map(({ id }) => toolOfSpot(id));
+    expect(BENCH_TOOLS.filter((tool) => !tools.includes(tool))).toEqual(['known-good-unit']);
   });
 });

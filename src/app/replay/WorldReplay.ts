@@ -3,6 +3,7 @@ import type { Action } from '../../sim/world/Action.ts';
 import { createWorld, restoreWorld, type World, type WorldSnapshot } from '../../sim/world/World.ts';
 import type { WorldSpec } from '../../sim/world/WorldPort.ts';
 import type { Scenario } from '../../training/scenario/Scenario.ts';
+import { benchWith } from '../../training/sitting/benchWith.ts';
 import type { SittingRecord } from '../../training/sitting/SittingRecord.ts';
 import { worldSpec } from '../../training/sitting/worldMaker.ts';
 import type { ReplayMoment } from '../../ui/panels/ReplayDesk.ts';
@@ -32,6 +33,7 @@ const MOST_KEYFRAMES = 600;
 export class WorldReplay {
   readonly endTick: Tick;
   private readonly spec: WorldSpec;
+  private readonly bench: ReturnType<typeof benchWith>;
   private readonly actions: readonly WorldAction[];
   private readonly apart: Tick;
   private readonly keyframes: Keyframe[];
@@ -41,6 +43,7 @@ export class WorldReplay {
   constructor(scenario: Scenario, record: SittingRecord) {
     this.endTick = record.endTick;
     this.spec = worldSpec(scenario, record.seed);
+    this.bench = benchWith(scenario.tools);
     this.actions = record.actions.flatMap(({ tick, action }) =>
       isOfWorld(action) ? [{ tick, action }] : [],
     );
@@ -60,7 +63,7 @@ export class WorldReplay {
       next = this.actions[this.done];
     }
     this.goTo(wanted);
-    return { tick: wanted, observation: this.world.observe(), inside: this.world.inside() };
+    return { tick: wanted, observation: this.bench(this.world.observe()), inside: this.world.inside() };
   }
 
   /** Goes to the last known moment before `wanted`: the present one, or a snapshot. */

@@ -35,3 +35,26 @@ export const TOOL_ITEMS: readonly ItemId[] = [
   'jumper',
   'plain-lead',
 ];
+
+/** Things of the bench that a test takes into the hand. */
+export const TEST_TOOLS = [
+  'meter',
+  'back-probe-pins',
+  'drag-gauge',
+  'jumper',
+  'plain-lead',
+  'test-lamp',
+  'led-tester',
+  'bench-supply',
+  'hand-pump',
+  'caps-and-plugs',
+  'jar',
+  'manometer',
+  'smoke-machine',
+  'reader',
+] as const;
+export type TestTool = (typeof TEST_TOOLS)[number];
+
+/** Everything of the bench that a job may have at hand or not: those, and the known-good unit on the shelf. */
+export const BENCH_TOOLS = [...TEST_TOOLS, 'known-good-unit'] as const;
+export type BenchTool = (typeof BENCH_TOOLS)[number];

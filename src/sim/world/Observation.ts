@@ -2,7 +2,7 @@ import type { Tick } from '../../base/ticks.ts';
 import type { BenchSurface } from '../devices/BenchSurface.ts';
 import type { MonitorPhase } from '../devices/controller/monitorPhases.ts';
 import type { CodeStatus, FreezeData, TroubleCode } from '../devices/controller/troubleCodes.ts';
-import type { ItemId } from '../devices/items.ts';
+import type { BenchTool, ItemId } from '../devices/items.ts';
 import type {
   AirSite,
   Cavity,
@@ -226,6 +226,8 @@ export interface Observation {
     readonly seenAt: readonly SmokePlace[];
   };
   readonly unit: WhichUnit;
+  /** Tools of the shop that do not stand on this bench. The world has them all; a job may leave some out. */
+  readonly away?: readonly BenchTool[];
   /** What places and things this bench has. */
   readonly surface: BenchSurface;
   readonly wiggling: WigglePlace | null;

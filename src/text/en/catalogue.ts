@@ -1,5 +1,6 @@
 import { actions } from './actions.ts';
 import { bench } from './bench.ts';
+import { benchTools } from './benchTools.ts';
 import { board } from './board.ts';
 import { coach } from './coach.ts';
 import { codes } from './codes.ts';
@@ -42,6 +43,7 @@ import { waiting } from './waiting.ts';
 export const catalogue = {
   ...actions,
   ...bench,
+  ...benchTools,
   ...board,
   ...coach,
   ...codes,

@@ -1,4 +1,5 @@
 import { bench } from './bench.ts';
+import { benchTools } from './benchTools.ts';
 import { board } from './board.ts';
 import { edition } from './edition.ts';
 import { introduction } from './introduction.ts';
@@ -11,6 +12,7 @@ import { troubles } from './troubles.ts';
  */
 export const firstScreen = {
   ...bench,
+  ...benchTools,
   ...board,
   ...edition,
   ...introduction,

@@ -1,6 +1,7 @@
 import type { firstScreen as english } from '../en/firstScreen.ts';
 import type { Catalogue } from '../translate.ts';
 import { bench } from './bench.ts';
+import { benchTools } from './benchTools.ts';
 import { board } from './board.ts';
 import { edition } from './edition.ts';
 import { introduction } from './introduction.ts';
@@ -10,6 +11,7 @@ import { troubles } from './troubles.ts';
 /** What is said before a job is opened, as in English: the board in Spanish waits for these alone. */
 export const firstScreen = {
   ...bench,
+  ...benchTools,
   ...board,
   ...edition,
   ...introduction,

@@ -1,7 +1,7 @@
-import type { ItemId } from '../../sim/devices/items.ts';
+import type { ItemId, TestTool } from '../../sim/devices/items.ts';
 import { TOOL_ITEMS } from '../../sim/devices/items.ts';
 import { eachStep } from '../../sim/rigs/standardTests/eachStep.ts';
-import type { StandardTest, TestTool } from '../../sim/rigs/standardTests/StandardTest.ts';
+import type { StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { Shown } from './Shown.ts';
 import { shownTest } from './ShownTest.ts';

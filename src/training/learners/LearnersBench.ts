@@ -1,7 +1,7 @@
 import { assert } from '../../base/assert.ts';
 import type { Random } from '../../base/Random.ts';
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
-import type { ItemId } from '../../sim/devices/items.ts';
+import type { BenchTool, ItemId } from '../../sim/devices/items.ts';
 import type { Outcome } from '../../sim/rigs/standardTests/Outcome.ts';
 import { runStandardTest } from '../../sim/rigs/standardTests/runStandardTest.ts';
 import type { Reading, StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
@@ -12,7 +12,7 @@ import type { Observation } from '../../sim/world/Observation.ts';
 import type { DrivesBefore } from '../../sim/world/WorldPort.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { testsNotAtHand } from '../evidence/testsAtHand.ts';
-import { type BenchTool, isAtHand } from '../scenario/benchTools.ts';
+import { isAtHand } from '../scenario/benchTools.ts';
 import type { LogEntry } from '../sitting/LogEntry.ts';
 import type { Sitting } from '../sitting/Sitting.ts';
 import type { SittingAction } from '../sitting/SittingAction.ts';

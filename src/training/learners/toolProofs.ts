@@ -1,5 +1,4 @@
-import type { ItemId } from '../../sim/devices/items.ts';
-import type { TestTool } from '../../sim/rigs/standardTests/StandardTest.ts';
+import type { ItemId, TestTool } from '../../sim/devices/items.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { isAsSound } from './asSound.ts';

@@ -1,4 +1,4 @@
-import type { TestTool } from '../../sim/rigs/standardTests/StandardTest.ts';
+import type { TestTool } from '../../sim/devices/items.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { Environment } from '../evidence/environment.ts';
 import type { ParLine } from '../evidence/JobPar.ts';

@@ -1,6 +1,5 @@
-import { TOOL_ITEMS } from '../../sim/devices/items.ts';
+import { type TestTool, TOOL_ITEMS } from '../../sim/devices/items.ts';
 import { faultById } from '../../sim/faults/catalogue.ts';
-import type { TestTool } from '../../sim/rigs/standardTests/StandardTest.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import type { Difficulty, DifficultyReason } from './ScenarioProof.ts';

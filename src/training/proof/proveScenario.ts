@@ -1,4 +1,4 @@
-import { TEST_TOOLS, type TestTool } from '../../sim/rigs/standardTests/StandardTest.ts';
+import { TEST_TOOLS, type TestTool } from '../../sim/devices/items.ts';
 import { STANDARD_TESTS } from '../../sim/rigs/standardTests/standardTests.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import { TRUCK_ITEMS } from '../evidence/chanceOf.ts';

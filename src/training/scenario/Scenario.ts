@@ -1,6 +1,6 @@
 import type { RigId } from '../../sim/devices/BenchSurface.ts';
+import type { BenchTool } from '../../sim/devices/items.ts';
 import type { DrivesBefore, FaultChoice } from '../../sim/world/WorldPort.ts';
-import type { BenchTool } from './benchTools.ts';
 import type { DoneCondition } from './DoneCondition.ts';
 import type { JobLimits } from './JobLimits.ts';
 import type { RuleId } from './ruleIds.ts';

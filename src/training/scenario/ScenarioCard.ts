@@ -1,4 +1,4 @@
-import type { BenchTool } from './benchTools.ts';
+import type { BenchTool } from '../../sim/devices/items.ts';
 import type { JobLimits } from './JobLimits.ts';
 import type { SittingMode } from './modes.ts';
 import type { DrawnVariant } from './Variant.ts';

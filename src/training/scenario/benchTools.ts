@@ -1,18 +1,18 @@
-import type { ItemId } from '../../sim/devices/items.ts';
+import { BENCH_TOOLS, type BenchTool, type ItemId } from '../../sim/devices/items.ts';
 import type { AirSite, LeadPoint } from '../../sim/devices/places.ts';
-import { TEST_TOOLS } from '../../sim/rigs/standardTests/StandardTest.ts';
 import { TOOL_OF_LEAD, TOOLS_OF_FITTING } from '../../sim/rigs/standardTests/toolsOf.ts';
 import type { Action } from '../../sim/world/Action.ts';
-
-/** Everything of the bench that a job may have at hand or not: what tests take into the hand, and the known-good unit on the shelf. */
-export const BENCH_TOOLS = [...TEST_TOOLS, 'known-good-unit'] as const;
-export type BenchTool = (typeof BENCH_TOOLS)[number];
 
 /** The tools that a job has; undefined where it has them all. */
 export type ToolsAtHand = readonly BenchTool[] | undefined;
 
 export function isAtHand(tools: ToolsAtHand, tool: BenchTool): boolean {
   return tools === undefined || tools.includes(tool);
+}
+
+/** What of the bench is not there. */
+export function toolsAway(tools: readonly BenchTool[]): readonly BenchTool[] {
+  return BENCH_TOOLS.filter((tool) => !tools.includes(tool));
 }
 
 export function areAtHand(tools: ToolsAtHand, needed: readonly BenchTool[]): boolean {

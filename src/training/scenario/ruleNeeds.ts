@@ -1,4 +1,4 @@
-import type { BenchTool } from './benchTools.ts';
+import type { BenchTool } from '../../sim/devices/items.ts';
 import type { RuleId } from './ruleIds.ts';
 
 /** What must be at hand for a rule to be kept. Where it is not, nobody is held to the rule. */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
+import { BENCH_TOOLS } from '../../sim/devices/items.ts';
 import { FAULTS, isRootCause } from '../../sim/faults/catalogue.ts';
-import { BENCH_TOOLS } from './benchTools.ts';
 import { doneConditionSchema } from './DoneCondition.ts';
 import { PLAIN_TEXT } from './hiddenCharacters.ts';
 import { SITTING_MODES } from './modes.ts';

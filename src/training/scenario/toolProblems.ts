@@ -1,5 +1,6 @@
+import type { BenchTool } from '../../sim/devices/items.ts';
 import { AIR_SITES, FITTINGS, LEAD_ENDS, LEAD_POINTS } from '../../sim/devices/places.ts';
-import { type BenchTool, toolsOfAction } from './benchTools.ts';
+import { toolsOfAction } from './benchTools.ts';
 import { fieldOf } from './rawField.ts';
 import type { RuleId } from './ruleIds.ts';
 import { RULE_NEEDS } from './ruleNeeds.ts';

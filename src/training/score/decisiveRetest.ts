@@ -1,8 +1,8 @@
 import type { Tick } from '../../base/ticks.ts';
 import { secondsToTicks } from '../../base/ticks.ts';
-import type { ItemId } from '../../sim/devices/items.ts';
+import type { BenchTool, ItemId } from '../../sim/devices/items.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
-import { areAtHand, type BenchTool, isAtHand } from '../scenario/benchTools.ts';
+import { areAtHand, isAtHand } from '../scenario/benchTools.ts';
 import { showsSoundFeed, showsSoundGround } from './loadedSides.ts';
 import { entriesWhere, inHgOf, isLoaded } from './setups.ts';
 import type { Timeline } from './Timeline.ts';

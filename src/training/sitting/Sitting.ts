@@ -10,6 +10,7 @@ import { cardOf } from '../scenario/cardOf.ts';
 import type { DoneCondition } from '../scenario/DoneCondition.ts';
 import { isJob, isLed } from '../scenario/modes.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
+import { benchWith } from './benchWith.ts';
 import type { EntrySubject, LogEntry } from './LogEntry.ts';
 import { marked } from './marked.ts';
 import { paperworkRefusal } from './mayAct.ts';
@@ -40,6 +41,7 @@ export class Sitting {
   private readonly card: ScenarioCard;
   private readonly recorder = new Recorder();
   private readonly steps: StepTracker;
+  private readonly bench: (seen: Observation) => Observation;
   private phase: SittingPhase = 'work-order';
   private log: readonly LogEntry[] = [];
   private verdict: SittingView['verdict'] = null;
@@ -59,6 +61,7 @@ export class Sitting {
   ) {
     this.card = cardOf(scenario);
     this.steps = new StepTracker(scenario.steps);
+    this.bench = benchWith(scenario.tools);
     this.take(this.world.observe(), true);
   }
 
@@ -180,7 +183,7 @@ export class Sitting {
       card: this.card,
       phase: this.phase,
       tick: this.tick,
-      observation: this.world.observe(),
+      observation: this.observe(),
       log: this.log,
       verdict: this.verdict,
       marks: this.marks,
@@ -196,7 +199,7 @@ export class Sitting {
 
   /** What the instruments, an eye or an ear could tell at the present tick. */
   observe(): Observation {
-    return this.world.observe();
+    return this.bench(this.world.observe());
   }
 
   /** The inside of the unit, for a learner who is led, or whose job is closed; null for one who is still to find out. */

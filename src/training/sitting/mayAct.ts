@@ -1,6 +1,6 @@
-import { TOOL_ITEMS } from '../../sim/devices/items.ts';
+import { type BenchTool, TOOL_ITEMS } from '../../sim/devices/items.ts';
 import type { Action } from '../../sim/world/Action.ts';
-import { areAtHand, type BenchTool, type ToolsAtHand, toolsOfAction } from '../scenario/benchTools.ts';
+import { areAtHand, type ToolsAtHand, toolsOfAction } from '../scenario/benchTools.ts';
 import { isJob } from '../scenario/modes.ts';
 import type { LogEntry } from './LogEntry.ts';
 import type { SittingAction, SittingRefusal } from './SittingAction.ts';

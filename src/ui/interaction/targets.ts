@@ -18,6 +18,7 @@ import {
 import type { Refusal } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import { type Grip, placeOf, siteOf, type Target } from './Grip.ts';
+import { isSpotThere, isThere } from './toolOfSpot.ts';
 
 /** Headings under which places are listed, in the order of the job. */
 export type PlaceGroup = 'power' | 'plug' | 'unit' | 'hoses' | 'truck' | 'controller' | 'leads' | 'mat';
@@ -45,7 +46,21 @@ export function offersFor(grip: Grip, seen: Observation): readonly Offer[] {
   const offers = placeOffers(grip, now, seen);
   const mat: Offer[] = now === null ? [] : [{ target: { kind: 'mat' }, group: 'mat', refusal: null }];
   const all = [...offers, ...mat];
-  return PLACE_GROUPS.flatMap((group) => all.filter((offer) => offer.group === group));
+  const there = all.filter(({ target }) => isTargetThere(target, seen));
+  return PLACE_GROUPS.flatMap((group) => there.filter((offer) => offer.group === group));
+}
+
+function isTargetThere(target: Target, seen: Observation): boolean {
+  switch (target.kind) {
+    case 'point':
+      return isSpotThere(seen, `point:${target.point}`);
+    case 'site':
+      return isSpotThere(seen, `site:${target.site}`);
+    case 'place':
+      return target.place !== 'jumper' || isThere(seen, 'jumper');
+    default:
+      return true;
+  }
 }
 
 /** The places among `offersFor` that can be used now. */

@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { type ItemId, TOOL_ITEMS } from '../../sim/devices/items.ts';
 import { capital, money } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
+import { areAtHand, isAtHand, type ToolsAtHand, toolsOfAction } from '../../training/scenario/benchTools.ts';
 import type { Desk } from './Desk.ts';
 import { Dialog } from './Dialog.tsx';
 import { FitDialog } from './FitDialog.tsx';
@@ -10,6 +11,7 @@ import { ITEM_GROUPS, type ItemGroup } from './itemGroups.ts';
 /** The parts cupboard: the known-good unit, parts for the truck, tools of the bench. Before the verdict no parts. */
 export function CupboardDialog({ desk, onClose }: { readonly desk: Desk; readonly onClose: () => void }) {
   const chosen = useSignal<ItemId | null>(null);
+  const { tools } = desk.card;
   const toolsOnly = desk.phase.value !== 'repair';
   if (chosen.value !== null) {
     return (
@@ -26,12 +28,13 @@ export function CupboardDialog({ desk, onClose }: { readonly desk: Desk; readonl
   const groups = ITEM_GROUPS.map(({ group, items }) => ({
     group,
     items: items.filter(
-      (id): id is ItemId => id !== 'nothing-wrong' && (!toolsOnly || TOOL_ITEMS.includes(id)),
+      (id): id is ItemId =>
+        id !== 'nothing-wrong' && (!toolsOnly || TOOL_ITEMS.includes(id)) && isToBeHad(id, tools),
     ),
   })).filter(({ items }) => items.length > 0);
   return (
     <Dialog title={say('cupboard.title')} onClose={onClose} wide={!toolsOnly}>
-      <KnownGood desk={desk} onClose={onClose} />
+      {isAtHand(tools, 'known-good-unit') && <KnownGood desk={desk} onClose={onClose} />}
       <p class="cupboard-lead">{say(toolsOnly ? 'cupboard.toolsLead' : 'cupboard.lead')}</p>
       <div class="cupboard-groups">
         {groups.map(({ group, items }) => (
@@ -40,6 +43,11 @@ export function CupboardDialog({ desk, onClose }: { readonly desk: Desk; readonl
       </div>
     </Dialog>
   );
+}
+
+/** A new one of a tool that the job does not have is not in the cupboard either. */
+function isToBeHad(item: ItemId, tools: ToolsAtHand): boolean {
+  return areAtHand(tools, toolsOfAction({ kind: 'renew', item }));
 }
 
 interface ShelfProps {

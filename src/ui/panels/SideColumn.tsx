@@ -1,6 +1,7 @@
 import { type Signal, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
+import { isAtHand } from '../../training/scenario/benchTools.ts';
 import { isJob } from '../../training/scenario/modes.ts';
 import type { Desk } from './Desk.ts';
 import { Cautions, IntroductionEnd } from './Introduction.tsx';
@@ -32,7 +33,8 @@ export function SideColumn({ desk, shop, tab, onTab, readerPage, letters }: Side
     ...(desk.card.steps.length > 0 ? (['steps'] as const) : []),
     'order',
     'log',
-    ...(job ? (['suspects', 'data', 'reader'] as const) : []),
+    ...(job ? (['suspects', 'data'] as const) : []),
+    ...(job && isAtHand(desk.card.tools, 'reader') ? (['reader'] as const) : []),
     ...(desk.coach.value.kind === 'off' ? [] : (['coach'] as const)),
   ];
   // Kept here, so that a panel opens on the page where it was left.

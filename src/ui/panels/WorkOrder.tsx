@@ -1,6 +1,7 @@
 import { describeCode } from '../../text/describeCode.ts';
 import { money } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
+import { toolsAway } from '../../training/scenario/benchTools.ts';
 import type { JobLimits } from '../../training/scenario/JobLimits.ts';
 import { SCORE_PARTS } from '../../training/scenario/weights.ts';
 import type { ScenarioCard } from '../../training/sitting/SittingView.ts';
@@ -108,9 +109,19 @@ function OrderBody({ card, level }: WorkOrderProps) {
 
 /** What this job asks for beyond the usual. */
 function Terms({ card, level: H }: WorkOrderProps) {
-  const { limits, weights } = card;
+  const { limits, tools, weights } = card;
   return (
     <>
+      {tools !== undefined && (
+        <section>
+          <H>{say('order.away')}</H>
+          <p>
+            {toolsAway(tools)
+              .map((tool) => say(`benchTools.${tool}`))
+              .join(', ')}
+          </p>
+        </section>
+      )}
       {limits !== undefined && (
         <section>
           <H>{say('order.limits')}</H>

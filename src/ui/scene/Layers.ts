@@ -1,4 +1,6 @@
 import { Container } from 'pixi.js';
+import type { BenchTool } from '../../sim/devices/items.ts';
+import { isThere } from '../interaction/toolOfSpot.ts';
 import type { Tokens } from '../theme/tokens.ts';
 import { Art } from './Art.ts';
 import type { Frame, Layer } from './Frame.ts';
@@ -75,6 +77,25 @@ function allLayers(): readonly Layer[] {
   ];
 }
 
+/** Layers that are one tool's: not drawn where the bench does not have it. */
+const TOOL_OF_LAYER: Readonly<Record<string, BenchTool>> = {
+  supply: 'bench-supply',
+  'meter body': 'meter',
+  'meter keys': 'meter',
+  'meter selector': 'meter',
+  'meter display': 'meter',
+  'water manometer': 'manometer',
+  'smoke machine': 'smoke-machine',
+  jar: 'jar',
+  pump: 'hand-pump',
+  'gauge dial': 'hand-pump',
+  'gauge needle': 'hand-pump',
+  stoppers: 'caps-and-plugs',
+  reader: 'reader',
+  pins: 'back-probe-pins',
+  jumper: 'jumper',
+};
+
 interface Painted {
   readonly layer: Layer;
   readonly art: Art;
@@ -139,7 +160,8 @@ export class Layers {
       each.blunt = false;
       each.key = key;
       each.art.wipe();
-      each.layer.paint(each.art, frame);
+      const tool = TOOL_OF_LAYER[each.layer.name];
+      if (tool === undefined || isThere(frame.observation, tool)) each.layer.paint(each.art, frame);
       changed = true;
     }
     return changed;

@@ -1,27 +1,8 @@
-import type { ItemId } from '../../devices/items.ts';
+import type { ItemId, TestTool } from '../../devices/items.ts';
 import type { LeadPoint, SmokePlace } from '../../devices/places.ts';
 import type { SetUpId } from './setUps.ts';
 import type { TestAction } from './TestBench.ts';
 import type { StandardTestId } from './testIds.ts';
-
-/** Things of the bench that a test takes into the hand. */
-export const TEST_TOOLS = [
-  'meter',
-  'back-probe-pins',
-  'drag-gauge',
-  'jumper',
-  'plain-lead',
-  'test-lamp',
-  'led-tester',
-  'bench-supply',
-  'hand-pump',
-  'caps-and-plugs',
-  'jar',
-  'manometer',
-  'smoke-machine',
-  'reader',
-] as const;
-export type TestTool = (typeof TEST_TOOLS)[number];
 
 /** Something that a hand goes on until; pressures in kPa below the room. */
 export type Goal =

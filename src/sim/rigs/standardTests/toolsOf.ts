@@ -1,6 +1,6 @@
+import { TEST_TOOLS, type TestTool } from '../../devices/items.ts';
 import type { Fitting, LeadEnd } from '../../devices/places.ts';
 import type { SingleStep } from './eachStep.ts';
-import { TEST_TOOLS, type TestTool } from './StandardTest.ts';
 
 /** The tools that steps take into the hand, in the order of the list. */
 export function toolsOf(steps: readonly SingleStep[]): readonly TestTool[] {

@@ -48,7 +48,7 @@ export function PlanSheet({ plan: { is: plan, stale }, variants }: PlanSheetProp
       <h4>{say('proofPanel.tools')}</h4>
       <ul class="proof-tools">
         {plan.tools.map((tool) => (
-          <li key={tool}>{say(`standardTests.tools.${tool}`)}</li>
+          <li key={tool}>{say(`benchTools.${tool}`)}</li>
         ))}
       </ul>
       {variants.length > 0 && (

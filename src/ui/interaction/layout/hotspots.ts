@@ -1,5 +1,6 @@
 import { LEAD_ENDS, type LeadEnd } from '../../../sim/devices/places.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
+import { isSpotThere } from '../toolOfSpot.ts';
 import { boxAround } from './geometry.ts';
 import { GRIP_SIZE, type PlacedEnd, placeLeadEnds, tipIsFree } from './leadEnds.ts';
 import type { PlacedHotspot } from './PlacedHotspot.ts';
@@ -45,5 +46,7 @@ export function placeHotspots(observation: Observation, shelf: ShelfTab): readon
     if (ofMeter) spots.push(spot(`point:${end}-tip`, 'meter', boxAround(at.tip, 36), tipIsFree(at)));
     return spots;
   });
-  return [...settledSpots(observation, shelf), ...ends];
+  return [...settledSpots(observation, shelf), ...ends].map((each) =>
+    isSpotThere(observation, each.id) ? each : { ...each, enabled: false },
+  );
 }

@@ -10,6 +10,7 @@ import {
   OVER_BARB,
 } from '../../interaction/layout/hoseRouting.ts';
 import { endOf, hoseIsShown, hoseOf } from '../../interaction/layout/hoses.ts';
+import { isSpotThere } from '../../interaction/toolOfSpot.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
 import type { Frame, Layer } from '../Frame.ts';
@@ -122,6 +123,7 @@ export function createHoses(): Layer {
       const { observation, view, hand } = frame;
       for (const end of LAID_IN_ORDER) {
         const carried = isCarried(frame, end) && hand !== null;
+        if (!isSpotThere(observation, `site:${end}`)) continue;
         if (!carried && !hoseIsShown(observation, end, view.shelf)) continue;
         const hose = carried ? carryHose(end, hand, view.shelf) : lying(frame, end);
         hoseLine(art, hose.curve, WIDTH[end], tint(art, end));

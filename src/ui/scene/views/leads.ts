@@ -11,6 +11,7 @@ import {
   FIRST_ENDS,
   layCords,
 } from '../../interaction/layout/leadRouting.ts';
+import { isSpotThere } from '../../interaction/toolOfSpot.ts';
 import type { Frame, Layer } from '../Frame.ts';
 import { leadColour, paintClip } from './leadClips.ts';
 import { cordLine } from './parts.ts';
@@ -71,6 +72,7 @@ export function createLeads(): Layer {
       const held = heldEnd(frame);
       for (const cord of CORDS) {
         const end = endOfCord(cord);
+        if (!isSpotThere(frame.observation, `end:${end}`)) continue;
         const first = firstEndOf(cord);
         const lying = laid.get(cord);
         const curve = carries(cord, held)
@@ -85,6 +87,7 @@ export function createLeads(): Layer {
       }
       for (const end of LEAD_ENDS) {
         if (frame.ends.get(end)?.shown === false && held !== end) continue;
+        if (!isSpotThere(frame.observation, `end:${end}`)) continue;
         const { tip, grip } = placeOf(frame, end);
         paintClip(art, end, tip, grip);
         if (end === 'lamp-tip') paintLamp(art, tip, grip, frame.observation.testLamp.glow);

@@ -1,6 +1,7 @@
 import { say } from '../../../text/translate.ts';
 import { centreOf, type Vec } from '../../interaction/layout/geometry.ts';
 import { COMPARTMENT, DRAG_GAUGE, EAR, EYE } from '../../interaction/layout/shelfPlan.ts';
+import { isThere } from '../../interaction/toolOfSpot.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
@@ -103,17 +104,19 @@ function paintDragGauge(art: Art, at: Vec): void {
 export const senses: Layer = {
   name: 'senses',
   key: ({ view }) => `${view.shelf === 'hands'} ${JSON.stringify(view.held)}`,
-  paint(art, { view }) {
+  paint(art, { observation, view }) {
     if (view.shelf !== 'hands') return;
+    const gauge = isThere(observation, 'drag-gauge');
     const { held } = view;
     const taken = (how: 'look' | 'listen'): boolean => held?.kind === 'sense' && held.how === how;
     const quiet = { size: SIZE.small, weight: '400', colour: art.tokens.inkSoft } as const;
     if (!taken('look')) paintEye(art, centreOf(EYE));
     if (!taken('listen')) paintEar(art, centreOf(EAR));
-    if (held?.kind !== 'drag-gauge') paintDragGauge(art, centreOf(DRAG_GAUGE));
+    if (gauge && held?.kind !== 'drag-gauge') paintDragGauge(art, centreOf(DRAG_GAUGE));
     art.print(say('drawing.eye'), { x: centreOf(EYE).x, y: COMPARTMENT.y + 72 }, quiet);
     art.print(say('drawing.ear'), { x: centreOf(EAR).x, y: COMPARTMENT.y + 72 }, quiet);
-    art.print(say('drawing.dragGauge'), { x: centreOf(DRAG_GAUGE).x, y: COMPARTMENT.y + 72 }, quiet);
+    if (gauge)
+      art.print(say('drawing.dragGauge'), { x: centreOf(DRAG_GAUGE).x, y: COMPARTMENT.y + 72 }, quiet);
     art.print(
       say('drawing.handsHint'),
       { x: 668, y: COMPARTMENT.y + 31 },
