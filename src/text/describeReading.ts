@@ -64,9 +64,8 @@ export function spreadWords(good: readonly Outcome[]): string | null {
   const [low, high] = limitsOf(numbers);
   if (low === undefined || high === undefined) return null;
   const [one, other] = [amount(low), amount(high)];
-  return say('readings.others', {
-    range: one === other ? one : say('readings.range', { low: one, high: other }),
-  });
+  if (one === other) return null;
+  return say('readings.others', { range: say('readings.range', { low: one, high: other }) });
 }
 
 function yesNoWords({ channel }: OfYesNo, outcomes: readonly Outcome[]): string {
@@ -101,10 +100,17 @@ function limitsOf(outcomes: readonly OfNumber[]): readonly [OfNumber | undefined
   return [sorted[0], sorted.at(-1)];
 }
 
-function withoutNumber({ value, channel, unit }: OfNumber): string {
+/** Marks at which nothing but a goal is waited for, and one that a good bench outlasts. */
+const AT_GOAL = ['trip', 'reset'];
+const OUTLASTED = 'held-for';
+
+function withoutNumber({ value, channel, unit, setUp }: OfNumber): string {
+  const mark = setUp.slice(setUp.indexOf('/') + 1);
   if (value === 'unstable') return say('readings.notSettled');
   if (channel === 'meter') return say('log.ol');
-  return unit === 'kPa' && channel === 'manometer' ? say('log.noWater') : say('readings.notReached');
+  if (mark === OUTLASTED) return say('readings.toTheEnd');
+  const dry = unit === 'kPa' && channel === 'manometer' && !AT_GOAL.includes(mark);
+  return say(dry ? 'log.noWater' : 'readings.notReached');
 }
 
 /** Marks whose vacuum is told as gone although it has come: the rise of the needle is meant. */

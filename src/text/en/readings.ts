@@ -27,6 +27,7 @@ export const readings = {
     each: '{{what}} ×{{count}}',
     none: 'not come to',
     notReached: 'not reached',
+    toTheEnd: 'to the end',
     notSettled: 'does not settle',
     asleep: 'asleep',
     labelled: '{{channel}}, {{when}}',

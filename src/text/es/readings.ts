@@ -29,6 +29,7 @@ export const readings: Pick<BackRoomCatalogue, 'readings'> = {
     each: '{{what}} ×{{count}}',
     none: 'no se llegó',
     notReached: 'no se alcanzó',
+    toTheEnd: 'hasta el final',
     notSettled: 'no se detiene',
     asleep: 'dormido',
     labelled: '{{channel}}, {{when}}',

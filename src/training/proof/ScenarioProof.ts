@@ -46,8 +46,9 @@ export interface ProofPlan {
   readonly proven: boolean;
   /** What the plan takes into the hand. */
   readonly tools: readonly TestTool[];
-  /** What else the true item could be taken for after the complaint, the likeliest first. */
-  readonly rivals: readonly RivalItem[];
+  /** What is true, and what else the complaint could be taken for, the likeliest first. */
+  readonly truths: readonly ItemChance[];
+  readonly rivals: readonly ItemChance[];
   /** Items that no test tells from the true one, itself first. */
   readonly group: readonly VerdictItem[];
   /** Chance of the true item after the complaint, and whether nothing is likelier. */
@@ -56,7 +57,8 @@ export interface ProofPlan {
   readonly difficulty: Difficulty;
 }
 
-export interface RivalItem {
+/** An item, and its chance after the complaint. */
+export interface ItemChance {
   readonly item: VerdictItem;
   readonly chance: number;
 }

@@ -18,7 +18,7 @@ import type { VerdictItem } from '../sitting/SittingAction.ts';
 import { difficultyOf } from './difficulty.ts';
 import { findingsOf } from './findings.ts';
 import { heldCodes, statedCodes } from './heldCodes.ts';
-import type { ProofPlan, ProofSoFar, RivalItem, ScenarioProof } from './ScenarioProof.ts';
+import type { ItemChance, ProofPlan, ProofSoFar, ScenarioProof } from './ScenarioProof.ts';
 import type { VariantEnd } from './VariantEnd.ts';
 import { variantEnds } from './variantEnds.ts';
 
@@ -85,7 +85,7 @@ function planFor(scenario: Scenario, tables: EvidenceTables): ProofPlan {
   return {
     ...par,
     tools,
-    rivals: rivalsOf(scenario, tables, right),
+    ...chancesAfter(scenario, tables, right),
     group: tables.groupOf(right[0] ?? 'nothing-wrong') as readonly VerdictItem[],
     prior,
     favouriteIsTrue,
@@ -148,16 +148,22 @@ function toolsOfTests(ids: readonly StandardTestId[]): readonly TestTool[] {
   return TEST_TOOLS.filter((tool) => taken.has(tool));
 }
 
-/** What else the complaint speaks for. */
-function rivalsOf(
+/** What the complaint speaks for: what is true, and what else it could be. */
+function chancesAfter(
   scenario: Scenario,
   tables: EvidenceTables,
   right: readonly VerdictItem[],
-): readonly RivalItem[] {
+): Pick<ProofPlan, 'truths' | 'rivals'> {
   const posterior = new Posterior(tables.suspects, [], priorOfJob(scenario, tables), []);
-  return TRUCK_ITEMS.filter((item) => !right.includes(item))
-    .map((item) => ({ item, chance: posterior.ofItem(item) }))
-    .filter(({ chance }) => chance >= LEAST_RIVAL)
-    .sort((one, other) => other.chance - one.chance)
-    .slice(0, MOST_RIVALS);
+  const likeliestFirst = (items: readonly VerdictItem[]): readonly ItemChance[] =>
+    items
+      .map((item) => ({ item, chance: posterior.ofItem(item) }))
+      .sort((one, other) => other.chance - one.chance);
+  const others = TRUCK_ITEMS.filter((item) => !right.includes(item));
+  return {
+    truths: likeliestFirst([...new Set(right)]),
+    rivals: likeliestFirst(others)
+      .filter(({ chance }) => chance >= LEAST_RIVAL)
+      .slice(0, MOST_RIVALS),
+  };
 }

@@ -6,10 +6,9 @@ import type { ShownPart } from './shownProof.ts';
 
 /** What the complaint makes of the truth and of what else it could be, and what no test tells apart. */
 export function RivalsSheet({ plan: { is: plan, stale } }: { readonly plan: ShownPart<ProofPlan> }) {
-  const { group, rivals, prior } = plan;
-  const [truth = 'nothing-wrong'] = group;
+  const { group, rivals, truths } = plan;
   const bars = [
-    { item: truth, chance: prior, isTruth: true },
+    ...truths.map((truth) => ({ ...truth, isTruth: true })),
     ...rivals.map((rival) => ({ ...rival, isTruth: false })),
   ];
   const most = Math.max(...bars.map(({ chance }) => chance));
@@ -18,7 +17,7 @@ export function RivalsSheet({ plan: { is: plan, stale } }: { readonly plan: Show
       <p class="quiet proof-small">{say('proofPanel.rivalsLine')}</p>
       <ul class="rival-bars">
         {bars.map(({ item, chance, isTruth }) => (
-          <li key={`${item} ${isTruth}`} class={isTruth ? 'rival-truth' : ''}>
+          <li key={item} class={isTruth ? 'rival-truth' : ''}>
             <span class="rival-name">
               {say(`items.${item}`)}
               {isTruth && <span class="tag">{say('proofPanel.truth')}</span>}
