@@ -31,6 +31,9 @@ export const SCENARIO_FIELDS: Readonly<Record<string, FieldWords>> = {
   'work-order.vehicle': { holds: 'the vehicle in a line' },
   'work-order.complaint': { holds: 'what the customer says' },
   'work-order.history': { holds: 'what was done before, in order (a list, may be empty: `[]`)' },
+  'work-order.renewed': {
+    holds: 'parts of the truck that are new (see below). May be left out',
+  },
   'work-order.codes': { holds: 'trouble codes on file (a list, may be empty: `[]`)' },
   'work-order.codes[].code': { holds: 'the code, as `P0456`' },
   'work-order.codes[].status': { holds: '`stored` or `pending`' },

@@ -206,6 +206,7 @@ function inAgreement(
   const introduction = file.mode === 'introduction';
   const led = introduction || file.mode === 'walkthrough';
   const order = file['work-order'];
+  const { renewed, ...orderAlone } = order;
   const { weights, limits, tools, rules, ...rest } = file;
   return {
     ...rest,
@@ -213,7 +214,7 @@ function inAgreement(
     ...(rules === undefined ? {} : { rules: rulesThatAgree(rules, tools) }),
     ...(limits === undefined || introduction || Object.keys(limits).length === 0 ? {} : { limits }),
     ...(weights === undefined || introduction ? {} : { weights: toAHundred(weights) }),
-    'work-order': introduction ? { ...order, codes: [] } : order,
+    'work-order': introduction ? { ...orderAlone, codes: [] } : { ...orderAlone, ...once(renewed) },
     faults: introduction ? [] : chosen,
     ...(led
       ? {
@@ -225,6 +226,11 @@ function inAgreement(
         }
       : {}),
   };
+}
+
+/** Each part once. */
+function once(renewed: ScenarioFile['work-order']['renewed']): Pick<ScenarioFile['work-order'], 'renewed'> {
+  return renewed === undefined ? {} : { renewed: [...new Set(renewed)] };
 }
 
 /** No rule both on and off, and none on that the tools cannot do. */

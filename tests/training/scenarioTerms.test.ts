@@ -149,3 +149,22 @@ describe('rules on and off', () => {
     expect(problems(rules('off: []\n  on: [own-codes-cleared]'))[0]).toMatch(/not-one-of rules.on\[0\]/);
   });
 });
+
+describe('parts already renewed', () => {
+  const renewed = (written: string): string =>
+    SCENARIO_TEXT.replace('  codes:\n', `  renewed: ${written}\n  codes:\n`);
+
+  it('are read into the work order, which the learner sees', () => {
+    expect(loads(renewed('[filler-cap, unit]')).workOrder.renewed).toEqual(['filler-cap', 'unit']);
+    expect(Object.keys(loads(SCENARIO_TEXT).workOrder)).not.toContain('renewed');
+  });
+
+  it('are parts of the truck, each once, and none in an introduction', () => {
+    expect(
+      problems(renewed('[hand-pump, unit, unit]')).map((line) => line.split(' ').slice(1).join(' ')),
+    ).toEqual(['not-one-of work-order.renewed[0]', 'renewed-twice work-order.renewed[2]']);
+    expect(problems(renewed('[unit]').replace('mode: practice', 'mode: introduction'))).toContain(
+      '16 not-in-introduction work-order.renewed',
+    );
+  });
+});

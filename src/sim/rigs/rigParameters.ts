@@ -25,6 +25,8 @@ export interface PresentState {
   /** One for each of the world's faults, true or missing while its bad face shows. */
   readonly faces: readonly boolean[];
   readonly unit: WhichUnit;
+  /** Items that were new already as the job began: drawn afresh, with whatever faults the world began with. */
+  readonly renewedBefore?: readonly ItemId[];
 }
 
 export const AS_BUILT: PresentState = { renewed: [], acquired: [], faces: [], unit: 'truck' };
@@ -38,9 +40,9 @@ export function rigParameters(
   rig: RigDefinition,
   seed: string,
   faults: readonly FaultChoice[],
-  { renewed, acquired, faces, unit }: PresentState,
+  { renewed, acquired, faces, unit, renewedBefore = [] }: PresentState,
 ): RigParameters {
-  const parameters = drawnParameters(rig, seed, renewed, unit);
+  const parameters = drawnParameters(rig, seed, [...renewedBefore, ...renewed], unit);
   const apply = (id: string, severity: number): void => {
     const fault = faultById(id);
     assert(fault !== undefined, 'fault is in the catalogue', { fault: id });

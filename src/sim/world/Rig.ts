@@ -72,7 +72,9 @@ export class Rig {
 
   /** The parameters as a state has them. */
   private drawn(present: PresentState): RigParameters {
-    return rigParameters(this.definition, this.spec.seed, this.spec.faults, present);
+    const { seed, faults, renewedBefore } = this.spec;
+    const before = renewedBefore === undefined ? {} : { renewedBefore };
+    return rigParameters(this.definition, seed, faults, { ...present, ...before });
   }
 
   /** Brings both networks in step with the discrete state. */

@@ -1,6 +1,7 @@
 import type { Result } from '../../base/Result.ts';
 import type { Tick } from '../../base/ticks.ts';
 import type { RigId } from '../devices/BenchSurface.ts';
+import type { ItemId } from '../devices/items.ts';
 import type { FaultChoice } from '../rigs/rigParameters.ts';
 import type { Action, Refusal } from './Action.ts';
 import type { InsideObservation, Observation } from './Observation.ts';
@@ -34,6 +35,8 @@ export interface WorldSpec {
   readonly ambientC: number;
   readonly altitudeM: number;
   readonly fuelLevel: number;
+  /** Items that were renewed before the work order was written: each is a new draw of its own tolerances. */
+  readonly renewedBefore?: readonly ItemId[];
   /** Drives with the faults in before the work order was written: they fill the controller's memory. */
   readonly drives?: DrivesBefore;
 }

@@ -9,6 +9,7 @@ import { firstScreen } from './firstScreen.ts';
 import { hand } from './hand.ts';
 import { happenings } from './happenings.ts';
 import { items } from './items.ts';
+import { jobTerms } from './jobTerms.ts';
 import { places } from './places.ts';
 import { reader } from './reader.ts';
 import { refusals } from './refusals.ts';
@@ -30,6 +31,7 @@ export const benchScreen = {
   ...hand,
   ...happenings,
   ...items,
+  ...jobTerms,
   ...places,
   ...refusals,
   ...undo,

@@ -49,18 +49,6 @@ export const board = {
     codes: 'Codes read',
     noCodes: 'none stored',
     cautions: 'Cautions',
-    away: 'Not on this bench',
-    limits: 'Limits of this job',
-    limitMinutes: '{{minutes}} book minutes',
-    limitMoney: '{{money}} for parts',
-    weights: 'What counts in this job',
-    parts: {
-      verdict: 'verdict {{points}}',
-      evidence: 'evidence {{points}}',
-      method: 'method {{points}}',
-      economy: 'economy {{points}}',
-      repair: 'repair proven {{points}}',
-    },
     accept: 'Take the job',
     defer:
       'Vehicle, unit and wire colours are invented for teaching. On a real truck its own service information, local codes and licensed practice come first.',

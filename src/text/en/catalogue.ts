@@ -1,6 +1,5 @@
 import { actions } from './actions.ts';
 import { bench } from './bench.ts';
-import { benchTools } from './benchTools.ts';
 import { board } from './board.ts';
 import { coach } from './coach.ts';
 import { codes } from './codes.ts';
@@ -20,6 +19,7 @@ import { inside } from './inside.ts';
 import { introduction } from './introduction.ts';
 import { items } from './items.ts';
 import { jobFiles } from './jobFiles.ts';
+import { jobTerms } from './jobTerms.ts';
 import { modes } from './modes.ts';
 import { places } from './places.ts';
 import { proof } from './proof.ts';
@@ -43,7 +43,7 @@ import { waiting } from './waiting.ts';
 export const catalogue = {
   ...actions,
   ...bench,
-  ...benchTools,
+  ...jobTerms,
   ...board,
   ...coach,
   ...codes,

@@ -1,5 +1,4 @@
 import { bench } from './bench.ts';
-import { benchTools } from './benchTools.ts';
 import { board } from './board.ts';
 import { edition } from './edition.ts';
 import { introduction } from './introduction.ts';
@@ -12,7 +11,6 @@ import { troubles } from './troubles.ts';
  */
 export const firstScreen = {
   ...bench,
-  ...benchTools,
   ...board,
   ...edition,
   ...introduction,

@@ -75,6 +75,8 @@ export const scenarioProblems = {
       'the rule "{{rule}}" cannot be kept with the tools of this job. Add to "tools:": {{tools}}; or remove the rule.',
     'step-needs-tool':
       '"{{key}}" can never come true with the tools of this job. Add to "tools:": {{tools}}; or ask the step for something else.',
+    'renewed-twice':
+      'the part "{{item}}" is listed twice. List it once, and say in the history how often it was renewed.',
     'more-problems_one': 'there is {{count}} more problem. Mend these first.',
     'more-problems_other': 'there are {{count}} more problems. Mend these first.',
   },

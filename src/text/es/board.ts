@@ -49,18 +49,6 @@ export const board = {
     codes: 'Códigos leídos',
     noCodes: 'ninguno almacenado',
     cautions: 'Precauciones',
-    away: 'No hay en este banco',
-    limits: 'Límites de este trabajo',
-    limitMinutes: '{{minutes}} minutos de libro',
-    limitMoney: '{{money}} para refacciones',
-    weights: 'Lo que cuenta en este trabajo',
-    parts: {
-      verdict: 'veredicto {{points}}',
-      evidence: 'evidencia {{points}}',
-      method: 'método {{points}}',
-      economy: 'economía {{points}}',
-      repair: 'reparación demostrada {{points}}',
-    },
     accept: 'Tomar el trabajo',
     defer:
       'El vehículo, la unidad y los colores de los cables son inventados para enseñar. En un camión real, primero van su propia información de servicio, los códigos locales y la práctica con licencia.',

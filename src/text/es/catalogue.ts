@@ -17,6 +17,7 @@ import { happenings } from './happenings.ts';
 import { inside } from './inside.ts';
 import { items } from './items.ts';
 import { jobFiles } from './jobFiles.ts';
+import { jobTerms } from './jobTerms.ts';
 import { modes } from './modes.ts';
 import { places } from './places.ts';
 import { proof } from './proof.ts';
@@ -54,6 +55,7 @@ export const catalogue = {
   ...inside,
   ...items,
   ...jobFiles,
+  ...jobTerms,
   ...modes,
   ...places,
   ...proof,

@@ -1,7 +1,6 @@
 import type { firstScreen as english } from '../en/firstScreen.ts';
 import type { Catalogue } from '../translate.ts';
 import { bench } from './bench.ts';
-import { benchTools } from './benchTools.ts';
 import { board } from './board.ts';
 import { edition } from './edition.ts';
 import { introduction } from './introduction.ts';
@@ -11,7 +10,6 @@ import { troubles } from './troubles.ts';
 /** What is said before a job is opened, as in English: the board in Spanish waits for these alone. */
 export const firstScreen = {
   ...bench,
-  ...benchTools,
   ...board,
   ...edition,
   ...introduction,

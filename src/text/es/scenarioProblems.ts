@@ -79,6 +79,8 @@ export const scenarioProblems = {
       'la regla "{{rule}}" no se puede cumplir con las herramientas de este trabajo. Agregue a "tools:": {{tools}}; o quite la regla.',
     'step-needs-tool':
       '"{{key}}" nunca se puede cumplir con las herramientas de este trabajo. Agregue a "tools:": {{tools}}; o pida otra cosa en el paso.',
+    'renewed-twice':
+      'la refacción "{{item}}" está dos veces. Anótela una vez, y diga en el historial cuántas veces se renovó.',
     'more-problems_one': 'hay {{count}} problema más. Corrija antes estos.',
     'more-problems_other': 'hay {{count}} problemas más. Corrija antes estos.',
   },

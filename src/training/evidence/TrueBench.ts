@@ -24,6 +24,7 @@ export class TrueBench {
     faults: readonly FaultChoice[],
     private readonly seed: string,
     private readonly environment: Environment,
+    private readonly renewedBefore: readonly ItemId[] = [],
   ) {
     this.left = faults;
   }
@@ -37,7 +38,8 @@ export class TrueBench {
   show(test: StandardTest): readonly Outcome[] {
     let bench = this.benches.get(test.id);
     if (bench === undefined) {
-      bench = createWorld({ seed: this.seed, faults: this.left, ...this.environment });
+      const { seed, renewedBefore, environment } = this;
+      bench = createWorld({ seed, faults: this.left, ...environment, renewedBefore });
       this.benches.set(test.id, bench);
     }
     return runStandardTest(test, bench);

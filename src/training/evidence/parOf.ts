@@ -55,7 +55,7 @@ export function parOf(scenario: Scenario, tables: EvidenceTables): JobPar {
 /** The same with what it is made up of. */
 export function parInLines(scenario: Scenario, tables: EvidenceTables): ParInLines {
   const environment = environmentOf(scenario);
-  const bench = new TrueBench(scenario.faults, scenario.seed, environment);
+  const bench = new TrueBench(scenario.faults, scenario.seed, environment, scenario.workOrder.renewed);
   let prior: readonly number[] = priorOfJob(scenario, tables);
   const missing = testsNotAtHand(scenario.tools);
   const stages: Stage[] = [];
@@ -69,7 +69,12 @@ export function parInLines(scenario: Scenario, tables: EvidenceTables): ParInLin
       environment,
       DRIVES_AFTER,
     );
-    prior = priorOf(tables.suspects, tables.complaintsFor(DRIVES_AFTER), complaint.codes);
+    prior = priorOf(
+      tables.suspects,
+      tables.complaintsFor(DRIVES_AFTER),
+      complaint.codes,
+      scenario.workOrder.renewed,
+    );
   }
   const first = missing.has(FIRST) ? [] : [testLine(FIRST, minutesOf(FIRST))];
   const lines = [...first, ...stages.flatMap(({ parts }) => parts.flat())];

@@ -3,8 +3,8 @@ import { codesWord } from './answer.ts';
 import { priorOf } from './complaint.ts';
 import type { EvidenceTables } from './EvidenceTables.ts';
 
-/** Chances of the suspects once a job's work order is read, by what its drives make of each; sum to 1. */
+/** Chances of the suspects once a job's work order is read: its codes, what its drives make of each, and which parts are new. */
 export function priorOfJob({ workOrder, drives }: Scenario, tables: EvidenceTables): number[] {
   const ordered = codesWord(workOrder.codes.map(({ code }) => code));
-  return priorOf(tables.suspects, tables.complaintsFor(drives), ordered);
+  return priorOf(tables.suspects, tables.complaintsFor(drives), ordered, workOrder.renewed);
 }

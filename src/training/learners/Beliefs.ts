@@ -1,3 +1,4 @@
+import type { ItemId } from '../../sim/devices/items.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { DrivesBefore } from '../../sim/world/WorldPort.ts';
 import { codesWord } from '../evidence/answer.ts';
@@ -25,15 +26,16 @@ export class Beliefs {
     readonly tables: EvidenceTables,
     codes: readonly string[],
     drives: DrivesBefore,
+    renewed: readonly ItemId[] = [],
   ) {
-    this.prior = priorOf(tables.suspects, tables.complaintsFor(drives), codesWord(codes));
+    this.prior = priorOf(tables.suspects, tables.complaintsFor(drives), codesWord(codes), renewed);
     this.chances = this.prior;
   }
 
   /** After reading a work order. */
   static afterOrder({ tables, card, drives }: LearnersBench): Beliefs {
     const codes = card.workOrder.codes.map(({ code }) => code);
-    return new Beliefs(tables, codes, drives);
+    return new Beliefs(tables, codes, drives, card.workOrder.renewed);
   }
 
   /** After a short drive on which codes came back. */

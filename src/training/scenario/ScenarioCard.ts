@@ -1,4 +1,4 @@
-import type { BenchTool } from '../../sim/devices/items.ts';
+import type { BenchTool, ItemId } from '../../sim/devices/items.ts';
 import type { JobLimits } from './JobLimits.ts';
 import type { SittingMode } from './modes.ts';
 import type { DrawnVariant } from './Variant.ts';
@@ -21,6 +21,8 @@ export interface ScenarioCard {
     readonly vehicle: string;
     readonly complaint: string;
     readonly history: readonly string[];
+    /** Parts of the truck that are new. */
+    readonly renewed?: readonly ItemId[];
     readonly codes: readonly { readonly code: string; readonly status: 'stored' | 'pending' }[];
     readonly cautions: readonly string[];
   };

@@ -53,6 +53,7 @@ export const SCENARIO_PROBLEMS = [
   'tool-twice',
   'rule-needs-tool',
   'step-needs-tool',
+  'renewed-twice',
   'more-problems',
 ] as const;
 export type ScenarioProblemCode = (typeof SCENARIO_PROBLEMS)[number];

@@ -14,7 +14,7 @@ export function contentOf(file: ScenarioFile): ScenarioContent {
     level: file.level,
     minutes: file.minutes,
     aims: file.aims,
-    workOrder: file['work-order'],
+    workOrder: withoutUndefined(file['work-order']),
     bench: {
       ambientC: file.bench['ambient-celsius'],
       altitudeM: file.bench['altitude-metres'],

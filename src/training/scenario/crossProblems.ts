@@ -20,6 +20,7 @@ export function crossProblems(content: object, places: YamlPlaces): ScenarioProb
     ...variantProblems(raw, places, (faults, at) => faultProblems(faults, places, at)),
     ...stepProblems(raw.mode, raw.walkthrough, places),
     ...weightProblems(raw.mode, raw.weights, places),
+    ...renewedProblems(raw, places),
     ...limitProblems(raw.mode, raw.limits, places),
     ...ruleProblems(raw.rules, places),
     ...toolProblems(raw, places),
@@ -152,6 +153,23 @@ function ruleProblems(rules: unknown, places: YamlPlaces): ScenarioProblem[] {
   return on.flatMap((rule: unknown, index) =>
     typeof rule === 'string' && off.includes(rule)
       ? [places.problem('rule-on-and-off', ['rules', 'on', index], { rule: rule.slice(0, 60) })]
+      : [],
+  );
+}
+
+/** A part is new or it is not; and there is nothing to suspect in an introduction. */
+function renewedProblems(
+  { mode, 'work-order': order }: Readonly<Record<string, unknown>>,
+  places: YamlPlaces,
+): ScenarioProblem[] {
+  const renewed = fieldOf(order, 'renewed');
+  if (renewed === undefined) return [];
+  if (mode === 'introduction')
+    return [places.problem('not-in-introduction', ['work-order'], { key: 'renewed' }, 'renewed')];
+  if (!Array.isArray(renewed)) return [];
+  return renewed.flatMap((item: unknown, index) =>
+    typeof item === 'string' && renewed.indexOf(item) < index
+      ? [places.problem('renewed-twice', ['work-order', 'renewed', index], { item: item.slice(0, 60) })]
       : [],
   );
 }

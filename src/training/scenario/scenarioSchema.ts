@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { BENCH_TOOLS } from '../../sim/devices/items.ts';
+import { BENCH_TOOLS, ITEMS, TOOL_ITEMS } from '../../sim/devices/items.ts';
 import { FAULTS, isRootCause } from '../../sim/faults/catalogue.ts';
 import { doneConditionSchema } from './DoneCondition.ts';
 import { PLAIN_TEXT } from './hiddenCharacters.ts';
@@ -21,6 +21,9 @@ const weight = (least: number) => z.number().int().min(least).max(MOST_WEIGHT);
 
 const STARTING_FAULTS = FAULTS.filter(({ weight }) => weight > 0).map(({ id }) => id);
 const ROOTS = STARTING_FAULTS.filter(isRootCause);
+
+/** What may have been renewed on the truck. */
+const TRUCK_PARTS = ITEMS.filter((item) => !TOOL_ITEMS.includes(item));
 
 const codes = z
   .array(
@@ -64,6 +67,7 @@ export const scenarioSchema = z.strictObject({
     vehicle: text(160),
     complaint,
     history,
+    renewed: z.array(z.enum(TRUCK_PARTS)).max(8).optional(),
     codes,
     cautions: z.array(text(400)).min(1).max(12),
   }),

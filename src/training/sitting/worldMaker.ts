@@ -11,6 +11,7 @@ export function worldSpec(scenario: Scenario, seed: string): WorldSpec {
     seed,
     ...(scenario.rig === undefined ? {} : { rig: scenario.rig }),
     faults: scenario.faults,
+    ...(scenario.workOrder.renewed === undefined ? {} : { renewedBefore: scenario.workOrder.renewed }),
     drives: scenario.drives,
     ambientC: scenario.bench.ambientC,
     altitudeM: scenario.bench.altitudeM,

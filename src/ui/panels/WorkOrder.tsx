@@ -1,5 +1,5 @@
 import { describeCode } from '../../text/describeCode.ts';
-import { money } from '../../text/format.ts';
+import { capital, money } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import { toolsAway } from '../../training/scenario/benchTools.ts';
 import type { JobLimits } from '../../training/scenario/JobLimits.ts';
@@ -110,29 +110,40 @@ function OrderBody({ card, level }: WorkOrderProps) {
 /** What this job asks for beyond the usual. */
 function Terms({ card, level: H }: WorkOrderProps) {
   const { limits, tools, weights } = card;
+  const { renewed } = card.workOrder;
   return (
     <>
+      {renewed !== undefined && renewed.length > 0 && (
+        <section>
+          <H>{say('terms.renewed')}</H>
+          <p>{capital(renewed.map((item) => say(`items.${item}`)).join(', '))}</p>
+        </section>
+      )}
       {tools !== undefined && (
         <section>
-          <H>{say('order.away')}</H>
+          <H>{say('terms.away')}</H>
           <p>
-            {toolsAway(tools)
-              .map((tool) => say(`benchTools.${tool}`))
-              .join(', ')}
+            {capital(
+              toolsAway(tools)
+                .map((tool) => say(`benchTools.${tool}`))
+                .join(', '),
+            )}
           </p>
         </section>
       )}
       {limits !== undefined && (
         <section>
-          <H>{say('order.limits')}</H>
+          <H>{say('terms.limits')}</H>
           <p>{limitWords(limits)}</p>
         </section>
       )}
       {weights !== undefined && (
         <section>
-          <H>{say('order.weights')}</H>
+          <H>{say('terms.weights')}</H>
           <p>
-            {SCORE_PARTS.map((part) => say(`order.parts.${part}`, { points: weights[part] })).join(' · ')}
+            {capital(
+              SCORE_PARTS.map((part) => say(`terms.parts.${part}`, { points: weights[part] })).join(' · '),
+            )}
           </p>
         </section>
       )}
@@ -142,8 +153,8 @@ function Terms({ card, level: H }: WorkOrderProps) {
 
 function limitWords({ minutes, dollars }: JobLimits): string {
   return [
-    ...(minutes === undefined ? [] : [say('order.limitMinutes', { minutes })]),
-    ...(dollars === undefined ? [] : [say('order.limitMoney', { money: money(dollars) })]),
+    ...(minutes === undefined ? [] : [say('terms.limitMinutes', { minutes })]),
+    ...(dollars === undefined ? [] : [say('terms.limitMoney', { money: money(dollars) })]),
   ].join(' · ');
 }
 

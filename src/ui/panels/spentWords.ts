@@ -10,7 +10,7 @@ export function spentWords({ card, spent }: Desk): string | null {
     ...(minutes === undefined
       ? []
       : [
-          say(bookMinutes > minutes ? 'bench.overMinutes' : 'bench.ofMinutes', {
+          say(bookMinutes > minutes ? 'terms.overMinutes' : 'terms.ofMinutes', {
             spent: fixed(bookMinutes, 0),
             limit: minutes,
           }),
@@ -18,7 +18,7 @@ export function spentWords({ card, spent }: Desk): string | null {
     ...(dollars === undefined
       ? []
       : [
-          say(paid > dollars ? 'bench.overMoney' : 'bench.ofMoney', {
+          say(paid > dollars ? 'terms.overMoney' : 'terms.ofMoney', {
             spent: money(paid),
             limit: money(dollars),
           }),
