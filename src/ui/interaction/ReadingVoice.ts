@@ -10,20 +10,25 @@ export interface SpokenReading {
 }
 
 const STABLE_S = 0.5;
+/** The last digit hunts: a move of two counts is told only when it has not come back for so long. */
+const HUNTING_COUNTS = 2;
+const HUNTING_S = 2;
 const SHORTEST_GAP_S = 2;
 /** The display has caught up with the tone by then. */
 const DIGITS_FOLLOW_S = 1.5;
 
 /**
  * Decides when a screen reader is told what the meter shows: after a change of more than one count that then stood still for half a
- * second, at most every two seconds; continuity once at each
- * change, and no more often. Time is an argument, in seconds.
+ * second, at most every two seconds; after one of two counts only when it lasts; continuity once at each change, and no more
+ * often. Time is an argument, in seconds.
  */
 export class ReadingVoice {
   private shown = '';
   private shownSinceS = 0;
   private spoken: SpokenReading | null = null;
   private spokenAtS = Number.NEGATIVE_INFINITY;
+  /** When the display was last seen within one count of what was spoken. */
+  private nearSpokenAtS = Number.NEGATIVE_INFINITY;
   /** As it was last told. */
   private tone = false;
   private toneToldAtS = Number.NEGATIVE_INFINITY;
@@ -47,10 +52,14 @@ export class ReadingVoice {
       this.shown = digits;
       this.shownSinceS = nowS;
     }
+    const before = this.spoken?.unit === unit ? this.spoken.digits : null;
+    const nearSpoken = before !== null && withinOneCount(before, digits);
+    if (nearSpoken) this.nearSpokenAtS = nowS;
     if (nowS - this.spokenAtS < SHORTEST_GAP_S) return null;
     if (mode === 'settled' && nowS - this.shownSinceS < STABLE_S) return null;
-    if (this.spoken !== null && this.spoken.unit === unit && withinOneCount(this.spoken.digits, digits))
-      return null;
+    if (nearSpoken) return null;
+    const hunts = before !== null && withinCounts(before, digits, HUNTING_COUNTS);
+    if (hunts && nowS - this.nearSpokenAtS < HUNTING_S) return null;
     return this.speak({ kind: digits.includes('OL') ? 'over-range' : 'number', digits, unit }, nowS);
   }
 
@@ -77,17 +86,22 @@ export class ReadingVoice {
   private speak(reading: SpokenReading, nowS: number): SpokenReading {
     this.spoken = reading;
     this.spokenAtS = nowS;
+    this.nearSpokenAtS = nowS;
     return reading;
   }
 }
 
 /** True when two displays of the same range differ by one count of their last digit at most. */
 export function withinOneCount(a: string, b: string): boolean {
+  return withinCounts(a, b, 1);
+}
+
+function withinCounts(a: string, b: string, most: number): boolean {
   if (a === b) return true;
   const decimals = decimalsOf(a);
   if (a.includes('OL') || b.includes('OL') || decimals !== decimalsOf(b)) return false;
   const counts = Math.abs(Number(a) - Number(b)) * 10 ** decimals;
-  return counts < 1.5;
+  return counts < most + 0.5;
 }
 
 function decimalsOf(digits: string): number {

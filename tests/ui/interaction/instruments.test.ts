@@ -65,6 +65,20 @@ describe('what is spoken of the meter', () => {
     expect(spoken((s) => meter(s % 0.5 < 0.25 ? '8.92' : '8.93'), 10)).toEqual(['0.5 number 8.92']);
   });
 
+  it('says nothing of a display that hunts over three counts, however it was told first', () => {
+    // First seen at one end of where it hunts.
+    const hunting = ['12.61', '12.62', '12.63', '12.63', '12.62', '12.63'];
+    const shown = (s: number) => meter(hunting[s < 0.7 ? 0 : Math.floor(s / 0.5) % hunting.length] ?? '');
+    expect(spoken(shown, 20)).toEqual(['0.5 number 12.61']);
+  });
+
+  it('says a move of two counts that lasts', () => {
+    expect(spoken((s) => meter(s < 5 ? '0.20' : '0.22'), 12)).toEqual([
+      '0.5 number 0.20',
+      expect.stringMatching(/^7\.0 number 0\.22/),
+    ]);
+  });
+
   it('waits until a changing reading stands still', () => {
     const said = spoken((s) => meter(s < 3 ? '9.00' : s < 4 ? (9 - (s - 3) * 9).toFixed(2) : '0.00'), 8);
     expect(said).toEqual(['0.5 number 9.00', expect.stringMatching(/^4\.[45] number 0\.0/)]);
