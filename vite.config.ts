@@ -11,6 +11,7 @@ import { type JobsInSpanish, veiledRemarks } from './src/platform/node/veiledRem
 import './src/text/backRoomEnglish.ts';
 import { scenarioProblemLine } from './src/text/cli.ts';
 import { jobSentences } from './src/text/es/jobs.ts';
+import { keyed } from './src/text/sentenceKey.ts';
 import { say } from './src/text/translate.ts';
 import { veil } from './src/text/veil.ts';
 import './src/text/wholeEnglish.ts';
@@ -62,20 +63,28 @@ function scenarioTexts(): readonly ScenarioText[] {
 }
 
 function jobsInSpanish(): JobsInSpanish {
-  const remarks = new Set<string>();
-  const onTheBoard = new Set<string>();
-  for (const { name, text } of scenarioTexts()) {
+  const inSpanish = (said: ReadonlySet<string>): readonly (readonly [string, string])[] =>
+    Object.entries(jobSentences).filter(([written]) => said.has(written));
+  const scenarios = scenarioTexts().flatMap(({ name, text }) => {
     const loaded = loadScenario(text, name);
-    if (!loaded.ok) continue;
-    remarks.add(loaded.value.remark);
-    for (const shown of Object.values(boardCardOf(loaded.value)).flat()) onTheBoard.add(String(shown));
-  }
-  const pairs = Object.entries(jobSentences).filter(([written]) => !remarks.has(written));
-  return {
-    onTheBoard: Object.fromEntries(pairs.filter(([written]) => onTheBoard.has(written))),
-    inAJob: Object.fromEntries(pairs.filter(([written]) => !onTheBoard.has(written))),
-    veiled: veil(Object.entries(jobSentences).filter(([written]) => remarks.has(written))),
-  };
+    return loaded.ok ? [loaded.value] : [];
+  });
+  const onTheBoard = new Set(scenarios.flatMap((scenario) => sentencesIn(boardCardOf(scenario))));
+  const jobs = scenarios.map((scenario) => {
+    const { remark, ...shown } = scenario;
+    const said = new Set(sentencesIn(shown).filter((each) => each !== remark && !onTheBoard.has(each)));
+    return [
+      scenario.id,
+      { said: keyed(Object.fromEntries(inSpanish(said))), veiled: veil(inSpanish(new Set([remark]))) },
+    ] as const;
+  });
+  return { onTheBoard: keyed(Object.fromEntries(inSpanish(onTheBoard))), jobs: new Map(jobs) };
+}
+
+/** Every text in a value, however deep. */
+function sentencesIn(value: unknown): readonly string[] {
+  if (typeof value === 'string') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(sentencesIn) : [];
 }
 
 function problemLine(problem: ScenarioProblem | SameIdProblem): string {

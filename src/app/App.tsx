@@ -86,7 +86,7 @@ function LazyJob(props: JobProps) {
 
 /** So is the code that sits a finished job again. */
 function LazyDebrief(props: JobProps & { readonly kept: string }) {
-  return <Fetched {...props} fetch={fetchDebrief} />;
+  return <Fetched {...props} fetch={fetchDebrief} whole />;
 }
 
 const fetchJob = () => import('./JobScreen.tsx').then(({ JobScreen }) => JobScreen);
@@ -94,16 +94,20 @@ const fetchDebrief = () => import('./DebriefScreen.tsx').then(({ DebriefScreen }
 
 /** A screen whose code, whose sentences and whose job are fetched when it is first shown. */
 function Fetched<Props extends JobProps>(
-  props: Props & { readonly fetch: () => Promise<ComponentType<Props & OfJob>> },
+  props: Props & {
+    readonly fetch: () => Promise<ComponentType<Props & OfJob>>;
+    /** The bench does with less than all that is said of a job. */
+    readonly whole?: boolean;
+  },
 ) {
   const [got, setGot] = useState<{ Screen: ComponentType<Props & OfJob>; sealed: SealedScenario } | null>(
     null,
   );
-  const { shop, fetch, card, scenarioFetchers, sentences } = props;
+  const { shop, fetch, card, scenarioFetchers, sentences, whole = false } = props;
   useEffect(() => {
     const fetchScenario = scenarioFetchers[card.id];
     if (fetchScenario === undefined) return;
-    Promise.all([fetch(), fetchScenario(), sentences.whole()]).then(
+    Promise.all([fetch(), fetchScenario(), sentences.job(card.id), whole && sentences.whole()]).then(
       ([Screen, { scenario }]) => setGot({ Screen, sealed: scenario }),
       (error: unknown) => {
         shop.trouble.value = missingPart(error) ?? {
@@ -113,7 +117,7 @@ function Fetched<Props extends JobProps>(
         };
       },
     );
-  }, [shop, fetch, card, scenarioFetchers, sentences]);
+  }, [shop, fetch, card, scenarioFetchers, sentences, whole]);
   if (got === null) return <TopBar shop={shop} title={card.title} onSettings={props.onSettings} />;
   return <got.Screen {...props} sealed={got.sealed} />;
 }

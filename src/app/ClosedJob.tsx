@@ -1,6 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
 import { say } from '../text/translate.ts';
-import '../text/wholeEnglish.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
 import type { DebriefFacts } from '../training/score/DebriefFacts.ts';
 import { Debrief } from '../ui/panels/Debrief.tsx';

@@ -2,14 +2,12 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import { useSignal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
 import { say } from '../text/translate.ts';
-import '../text/benchEnglish.ts';
 import { isJob } from '../training/scenario/modes.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
 import { heldSentence } from '../ui/mirror/handWords.ts';
 import { BenchScreen } from '../ui/panels/BenchScreen.tsx';
 import { IntroductionClosed, IntroductionStart } from '../ui/panels/Introduction.tsx';
-import { later } from '../ui/panels/later.tsx';
-import { ShortcutsDialog } from '../ui/panels/laterPanels.ts';
+import { part, ShortcutsDialog } from '../ui/panels/laterPanels.ts';
 import type { ReaderPage } from '../ui/panels/ReaderPanel.tsx';
 import type { SideTab } from '../ui/panels/SideColumn.tsx';
 import { TopBar } from '../ui/panels/TopBar.tsx';
@@ -23,7 +21,7 @@ import { type RunningJob, runJob } from './runJob.ts';
 import { useLanguageTurn } from './useLanguageTurn.ts';
 
 /** Debrief, replay and charts: fetched while the bench is in use. */
-const ClosedJob = later(() => import('./ClosedJob.tsx').then((m) => m.ClosedJob));
+const ClosedJob = part(() => import('./ClosedJob.tsx').then((m) => m.ClosedJob));
 
 interface JobScreenProps {
   readonly sealed: SealedScenario;

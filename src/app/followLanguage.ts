@@ -1,54 +1,33 @@
 import { effect, type Signal, signal } from '@preact/signals';
 import type { Settings } from '../platform/browser/settings.ts';
-import { addJobSentences } from '../text/jobWords.ts';
-import { addLanguage, type Catalogue, heedLanguage, setLanguage } from '../text/translate.ts';
+import { heedLanguage, setLanguage } from '../text/translate.ts';
 import type { Trouble } from '../ui/panels/Shop.ts';
+import {
+  FETCHED_LANGUAGES,
+  type FetchedLanguage,
+  type Language,
+  type Languages,
+  TAGS,
+} from './fetchedLanguages.ts';
 
-type Language = Settings['language'];
+const NOT_FETCHED = { en: 'troubles.no-english', es: 'troubles.no-spanish' } as const;
 
-/** Regional tags: they choose the decimal sign and the dates. North American trade Spanish writes the point. */
-const TAGS: Readonly<Record<Language, string>> = { en: 'en', es: 'es-US' };
-
-const FETCH_FAILED = 'troubles.no-spanish';
-
-/** A language that is fetched when it is asked for, in two parts. English is part of the program. */
-interface FetchedLanguage {
-  /** What is said before a job is opened. */
-  board(): Promise<Partial<Catalogue>>;
-  /** Everything. */
-  whole(): Promise<Catalogue>;
-}
 type Part = keyof FetchedLanguage;
-type Fetchers = Readonly<Record<Exclude<Language, 'en'>, FetchedLanguage>>;
 
-const FETCH: Fetchers = {
-  es: {
-    board: async () => {
-      const [{ firstScreen }, { boardSentences }] = await Promise.all([
-        import('../text/es/firstScreen.ts'),
-        import('virtual:spanish-board'),
-      ]);
-      addJobSentences(TAGS.es, boardSentences);
-      return firstScreen;
-    },
-    whole: async () => {
-      const [{ catalogue }, { jobSentences, veiledSentences }] = await Promise.all([
-        import('../text/es/catalogue.ts'),
-        import('virtual:spanish-jobs'),
-      ]);
-      addJobSentences(TAGS.es, jobSentences, veiledSentences);
-      return catalogue;
-    },
-  },
-};
-
-/** The sentences of the page's language. */
+/**
+ * The sentences of the page's language, as far as they are asked for. Each part settles when it can be said, and from now on no other
+ * language is turned to before that can be said in it too.
+ */
 export interface Sentences {
   /** Settles when the board can be drawn in the language of the settings, so that nothing is drawn in another before. */
   readonly board: Promise<void>;
-  /** Settles when everything can be said in it, and from now on no other language is turned to before it can. */
+  /** The bench as it stands, with what the job says of itself. */
+  job(id: string): Promise<void>;
+  /** Everything that is said of a job. */
   whole(): Promise<void>;
-  /** Fetches all of it ahead of its use; whoever is offline fetches it with the job. */
+  /** All of it and the back room. */
+  backRoom(): Promise<void>;
+  /** Fetches the bench's ahead of their use; whoever is offline fetches them with the job. */
   ahead(): void;
 }
 
@@ -59,22 +38,23 @@ export interface Sentences {
 export function followLanguage(
   settings: Signal<Settings>,
   trouble: Signal<Trouble | null>,
-  fetchers: Fetchers = FETCH,
+  languages: Languages = FETCHED_LANGUAGES,
 ): Sentences {
   const spoken = signal<Language>('en');
   heedLanguage(() => void spoken.value);
-  const fetch = fetchedOnce(fetchers);
-  /** What a language needs to be turned to. */
-  let needed: readonly Part[] = ['board'];
+  const fetch = fetchedOnce(languages);
+  /** What a language needs to be turned to, and the job it is to speak of. */
+  const needed = new Set<Part>(['board']);
+  let job = '';
 
   const turn = async (wanted: Language): Promise<void> => {
     try {
-      await fetch(wanted, needed);
+      await fetch(wanted, needed, job);
     } catch {
       if (settings.peek().language !== wanted) return;
       settings.value = { ...settings.peek(), language: spoken.peek() };
       trouble.value = {
-        key: FETCH_FAILED,
+        key: NOT_FETCHED[wanted],
         offers: [{ label: 'troubles.reload', run: () => location.reload() }],
       };
       return;
@@ -84,7 +64,7 @@ export function followLanguage(
     await setLanguage(TAGS[wanted]);
     document.documentElement.lang = TAGS[wanted];
     spoken.value = wanted;
-    if (trouble.peek()?.key === FETCH_FAILED) trouble.value = null;
+    if (Object.values(NOT_FETCHED).some((key) => key === trouble.peek()?.key)) trouble.value = null;
   };
 
   let board: Promise<void> = Promise.resolve();
@@ -92,29 +72,36 @@ export function followLanguage(
     const { language } = settings.value;
     if (language !== spoken.peek()) board = turn(language);
   });
-  const whole = (): Promise<void> => fetch(settings.peek().language, ['board', 'whole']);
+  const need = (...parts: readonly Part[]): Promise<void> => {
+    for (const part of parts) needed.add(part);
+    return fetch(settings.peek().language, needed, job);
+  };
   return {
     board,
-    whole: () => {
-      needed = ['board', 'whole'];
-      return whole();
+    job: (id) => {
+      job = id;
+      return need('bench', 'job');
     },
-    ahead: () => void whole().catch(() => {}),
+    whole: () => need('whole'),
+    backRoom: () => need('whole', 'backRoom'),
+    ahead: () => void fetch(settings.peek().language, ['board', 'bench'], job).catch(() => {}),
   };
 }
 
-/** Fetches parts of a language and adds them, each once; one that did not come is fetched again the next time. */
-function fetchedOnce(fetchers: Fetchers): (wanted: Language, parts: readonly Part[]) => Promise<void> {
+type FetchParts = (wanted: Language, parts: Iterable<Part>, job: string) => Promise<void>;
+
+/** Fetches parts of a language, each once; one that did not come is fetched again the next time. */
+function fetchedOnce(languages: Languages): FetchParts {
   const coming = new Map<string, Promise<void>>();
-  const one = (wanted: Exclude<Language, 'en'>, part: Part): Promise<void> => {
-    const name = `${wanted} ${part}`;
-    const begun =
-      coming.get(name) ?? fetchers[wanted][part]().then((sentences) => addLanguage(TAGS[wanted], sentences));
+  const one = (wanted: Language, part: Part, job: string): Promise<void> => {
+    const name = `${wanted} ${part} ${part === 'job' ? job : ''}`;
+    const language = languages[wanted];
+    const begun = coming.get(name) ?? (part === 'job' ? language.job(job) : language[part]());
     coming.set(name, begun);
     begun.catch(() => coming.delete(name));
     return begun;
   };
-  return async (wanted, parts) => {
-    if (wanted !== 'en') await Promise.all(parts.map((part) => one(wanted, part)));
+  return async (wanted, parts, job) => {
+    await Promise.all([...parts].map((part) => one(wanted, part, job)));
   };
 }

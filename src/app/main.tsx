@@ -9,6 +9,7 @@ import { openIdbStore } from '../platform/browser/idbStore.ts';
 import type { StoreTrouble } from '../platform/browser/StoredSitting.ts';
 import { openSafeStore } from '../platform/browser/safeStore.ts';
 import { loadSettings } from '../platform/browser/settings.ts';
+import { fetchSentencesBy } from '../ui/panels/laterSentences.ts';
 import type { Trouble } from '../ui/panels/Shop.ts';
 import { rendererAsked } from '../ui/scene/renderer/RendererKind.ts';
 import { createVoices } from '../ui/sound/createVoices.ts';
@@ -42,6 +43,7 @@ const trouble = signal<Trouble | null>(null);
 keepSettings(settings, trouble);
 followUnits(settings);
 const sentences = followLanguage(settings, trouble);
+fetchSentencesBy(sentences.whole);
 const storeTrouble = signal<StoreTrouble | null>(null);
 const store = await openSafeStore(openIdbStore, (found) => {
   storeTrouble.value = found;

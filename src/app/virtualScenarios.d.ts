@@ -1,13 +1,22 @@
 declare module 'virtual:spanish-board' {
-  /** What the board says of the jobs, by the sentence as it is written. */
-  export const boardSentences: Readonly<Record<string, string>>;
+  import type { KeyedSentences } from '../text/sentenceKey.ts';
+  /** What the board says of the jobs. */
+  export const boardSentences: KeyedSentences;
 }
 
 declare module 'virtual:spanish-jobs' {
-  /** The other sentences of the jobs, likewise. */
-  export const jobSentences: Readonly<Record<string, string>>;
-  /** The authors' remarks, which open with the sentence as it is written. */
-  export const veiledSentences: Readonly<Record<string, string>>;
+  import type { KeyedSentences } from '../text/sentenceKey.ts';
+
+  interface JobInSpanish {
+    /** What the job says besides. */
+    readonly jobSentences: KeyedSentences;
+    /** The author's remark, which opens with the sentence as it is written. */
+    readonly veiledSentences: Readonly<Record<string, string>>;
+  }
+  /** By id, the sentences of each of the shop's jobs. */
+  export const jobFetchers: Readonly<Record<string, () => Promise<JobInSpanish>>>;
+  /** Those of all of them, for a job that is none of theirs and may say the same. */
+  export const allJobs: () => Promise<JobInSpanish>;
 }
 
 declare module 'virtual:scenarios' {

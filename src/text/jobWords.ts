@@ -1,3 +1,4 @@
+import { type KeyedSentences, sentenceKey } from './sentenceKey.ts';
 import { language } from './translate.ts';
 import { inShownUnits } from './units.ts';
 import { unveil, type Veiled } from './veil.ts';
@@ -5,11 +6,11 @@ import { unveil, type Veiled } from './veil.ts';
 /** Scenario files are written in English. */
 const WRITTEN_IN = 'en';
 
-/** Sentences of scenario files in other languages, by the sentence as it is written. */
+/** Sentences of scenario files in other languages. */
 const tables = new Map<string, JobTable>();
 
 interface JobTable {
-  readonly sentences: Readonly<Record<string, string>>;
+  readonly sentences: KeyedSentences;
   readonly veiled: Veiled;
 }
 
@@ -39,7 +40,7 @@ export function jobSentence(written: string): JobSentence {
   const now = language();
   if (now === WRITTEN_IN) return { words: inShownUnits(written), lang: undefined };
   const table = tables.get(now);
-  const words = table?.sentences[written] ?? (table && unveil(table.veiled, written));
+  const words = table?.sentences[sentenceKey(written)] ?? (table && unveil(table.veiled, written));
   return words === undefined
     ? { words: inShownUnits(written), lang: WRITTEN_IN }
     : { words: inShownUnits(words), lang: undefined };

@@ -1,10 +1,13 @@
 import { computed, signal } from '@preact/signals';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import type { FetchedLanguage } from '../../src/app/fetchedLanguages.ts';
 import { followLanguage } from '../../src/app/followLanguage.ts';
 import { parseSettings, type Settings } from '../../src/platform/browser/settings.ts';
+import { backRoomScreen } from '../../src/text/es/backRoomScreen.ts';
+import { benchScreen } from '../../src/text/es/benchScreen.ts';
 import { catalogue as spanish } from '../../src/text/es/catalogue.ts';
 import { firstScreen } from '../../src/text/es/firstScreen.ts';
-import { heedLanguage, say, setLanguage } from '../../src/text/translate.ts';
+import { addLanguage, heedLanguage, say, setLanguage } from '../../src/text/translate.ts';
 import type { Trouble } from '../../src/ui/panels/Shop.ts';
 
 const page = { documentElement: { lang: 'en' } };
@@ -14,14 +17,30 @@ const choose = (settings: { value: Settings }, language: Settings['language']): 
 /** Every promise that is already settled gets its turn. */
 const turns = () => new Promise((done) => setTimeout(done, 0));
 
+const nothing = async (): Promise<void> => {};
+const ENGLISH = { board: nothing, bench: nothing, whole: nothing, backRoom: nothing, job: nothing };
+
+/** The page at its start, with a Spanish that comes as the test says. */
 function started(
   language: Settings['language'],
   board: () => Promise<typeof firstScreen>,
-  whole: () => Promise<typeof spanish> = async () => spanish,
+  more: Partial<Record<'bench' | 'whole', () => Promise<Partial<typeof spanish>>>> = {},
+  languages: Partial<{ en: Partial<FetchedLanguage>; es: Partial<FetchedLanguage> }> = {},
 ) {
   const settings = signal<Settings>({ ...parseSettings(null), language });
   const trouble = signal<Trouble | null>(null);
-  const sentences = followLanguage(settings, trouble, { es: { board, whole } });
+  const added = (fetch: () => Promise<object>) => async () => addLanguage('es-US', await fetch());
+  const sentences = followLanguage(settings, trouble, {
+    en: { ...ENGLISH, ...languages.en },
+    es: {
+      board: added(board),
+      bench: added(more.bench ?? (async () => benchScreen)),
+      whole: added(more.whole ?? (async () => spanish)),
+      backRoom: added(async () => backRoomScreen),
+      job: nothing,
+      ...languages.es,
+    },
+  });
   return { settings, trouble, sentences, first: sentences.board };
 }
 
@@ -111,54 +130,97 @@ describe('the page follows the language of the settings', () => {
     expect(page.documentElement.lang).toBe('en');
   });
 
-  it('draws the board by its own sentences, and fetches the others with the first job, once', async () => {
-    let fetched = 0;
+  it('draws the board by its own sentences, and fetches the bench with the first job, once', async () => {
+    const fetched: string[] = [];
     const { sentences, first } = started(
       'es',
       async () => firstScreen,
-      async () => {
-        fetched += 1;
-        return spanish;
+      {
+        bench: async () => {
+          fetched.push('bench');
+          return benchScreen;
+        },
       },
+      { es: { job: async (id) => void fetched.push(id) } },
     );
     await first;
     expect(say('board.title')).toBe('Tablero de trabajos');
-    expect(fetched).toBe(0);
-    await sentences.whole();
-    expect(say('undo.strokes')).toBe(spanish.undo.strokes);
+    expect(fetched).toEqual([]);
     sentences.ahead();
-    await sentences.whole();
-    expect(fetched).toBe(1);
+    await sentences.job('ready-by-friday');
+    expect(say('undo.strokes')).toBe(spanish.undo.strokes);
+    await sentences.job('ready-by-friday');
+    await sentences.job('not-a-click');
+    expect(fetched).toEqual(['bench', 'ready-by-friday', 'not-a-click']);
   });
 
-  it('turns in mid-job to no language that cannot say everything', async () => {
-    let come = (_: typeof spanish): void => {};
+  it('fetches what is said of a job later, when a part of its screen is opened that says it', async () => {
+    const { sentences, first } = started('es', async () => firstScreen);
+    await first;
+    await sentences.job('ready-by-friday');
+    await sentences.whole();
+    expect(say('coach.title')).toBe(spanish.coach.title);
+  });
+
+  it('turns in mid-job to no language that cannot say as much, and to none but the job that is open', async () => {
+    let come = (_: typeof benchScreen): void => {};
+    const jobs: string[] = [];
     const { settings, sentences } = started(
       'en',
       async () => firstScreen,
-      () => new Promise((done) => (come = done)),
+      { bench: () => new Promise((done) => (come = done)) },
+      { es: { job: async (id) => void jobs.push(id) } },
     );
-    await sentences.whole();
+    await sentences.job('ready-by-friday');
+    await sentences.job('not-a-click');
     choose(settings, 'es');
     await turns();
     expect(page.documentElement.lang).toBe('en');
-    come(spanish);
+    expect(jobs).toEqual(['not-a-click']);
+    come(benchScreen);
     await turns();
     expect(page.documentElement.lang).toBe('es-US');
   });
 
   it('lets a job that is opened without its sentences know, and fetches them when they are asked for again', async () => {
     let online = false;
-    const { sentences, trouble, first } = started(
-      'es',
-      async () => firstScreen,
-      () => (online ? Promise.resolve(spanish) : Promise.reject(new Error('offline'))),
-    );
+    const { sentences, trouble, first } = started('es', async () => firstScreen, {
+      bench: () => (online ? Promise.resolve(benchScreen) : Promise.reject(new Error('offline'))),
+    });
     await first;
     sentences.ahead();
-    await expect(sentences.whole()).rejects.toThrow('offline');
+    await expect(sentences.job('ready-by-friday')).rejects.toThrow('offline');
     expect(trouble.value).toBeNull();
     online = true;
+    await sentences.job('ready-by-friday');
+  });
+
+  it('says so in Spanish when it is the English of the bench that cannot be fetched', async () => {
+    const { settings, sentences, trouble, first } = started(
+      'es',
+      async () => firstScreen,
+      {},
+      { en: { bench: () => Promise.reject(new Error('offline')) } },
+    );
+    await first;
+    await sentences.job('ready-by-friday');
+    choose(settings, 'en');
+    await turns();
+    expect(trouble.value?.key).toBe('troubles.no-english');
+    expect(settings.value.language).toBe('es');
+    expect(page.documentElement.lang).toBe('es-US');
+  });
+
+  it('in the back room with what is said there, and goes on with it wherever one goes next', async () => {
+    const { settings, sentences, first } = started('es', async () => firstScreen);
+    await first;
+    await sentences.backRoom();
+    expect(say('scenarioProblems.text-empty')).toBe(backRoomScreen.scenarioProblems['text-empty']);
+    choose(settings, 'en');
+    await turns();
     await sentences.whole();
+    choose(settings, 'es');
+    await turns();
+    expect(say('scenarioProblems.text-empty')).toBe(backRoomScreen.scenarioProblems['text-empty']);
   });
 });

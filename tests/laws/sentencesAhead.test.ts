@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { benchScreen } from '../../src/text/en/benchScreen.ts';
 import { catalogue } from '../../src/text/en/catalogue.ts';
 import { firstScreen } from '../../src/text/en/firstScreen.ts';
+import { benchScreen as spanishBench } from '../../src/text/es/benchScreen.ts';
 import { firstScreen as spanishFirst } from '../../src/text/es/firstScreen.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
@@ -58,6 +59,10 @@ describe('a screen has its sentences as soon as it has its code', () => {
   it('the bench', () => {
     const bench = ['src/app/main.tsx', 'src/app/JobScreen.tsx', 'src/ui/scene/createScene.ts'];
     expect(missing(bench, benchScreen)).toEqual([]);
+  });
+
+  it('the bench in Spanish, and no more than in English', () => {
+    expect(Object.keys(spanishBench).sort()).toEqual(Object.keys(benchScreen).sort());
   });
 
   it('finds sentences where there are some', () => {

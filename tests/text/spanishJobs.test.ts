@@ -3,6 +3,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { jobSentences } from '../../src/text/es/jobs.ts';
 import { addJobSentences, jobSentence } from '../../src/text/jobWords.ts';
+import { keyed } from '../../src/text/sentenceKey.ts';
 import { setLanguage } from '../../src/text/translate.ts';
 
 interface ScenarioFile {
@@ -64,11 +65,19 @@ describe('the shipped jobs in Spanish', () => {
   });
 });
 
+describe('the key of a sentence', () => {
+  it('is told where two have the same, so that nobody reads one for the other', () => {
+    // A known pair of texts with one sum.
+    expect(() => keyed({ costarring: 'a', liquid: 'b' })).toThrow('same key');
+    expect(Object.keys(keyed(jobSentences))).toHaveLength(translated.length);
+  });
+});
+
 describe('a sentence of a job', () => {
   afterAll(() => setLanguage('en'));
 
   it('is as it is written in English, and marked as English where nobody has translated it', async () => {
-    addJobSentences('es-US', jobSentences);
+    addJobSentences('es-US', keyed(jobSentences));
     expect(jobSentence('Ready by Friday')).toEqual({ words: 'Ready by Friday', lang: undefined });
     await setLanguage('es-US');
     expect(jobSentence('Ready by Friday')).toEqual({ words: 'Listo para el viernes', lang: undefined });

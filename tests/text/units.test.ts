@@ -12,6 +12,7 @@ import { besideReading } from '../../src/text/entryBeside.ts';
 import { catalogue as spanish } from '../../src/text/es/catalogue.ts';
 import { jobSentences } from '../../src/text/es/jobs.ts';
 import { addJobSentences, jobSentence } from '../../src/text/jobWords.ts';
+import { keyed } from '../../src/text/sentenceKey.ts';
 import { standardProcedure } from '../../src/text/standardProcedure.ts';
 import { addLanguage, say, setLanguage, type TextKey } from '../../src/text/translate.ts';
 import { displayUnits, inShownUnits, setDisplayUnits } from '../../src/text/units.ts';
@@ -102,7 +103,7 @@ for (const language of ['en', 'es-US'] as const) {
     beforeAll(async () => {
       addLanguage('en', english);
       addLanguage('es-US', spanish);
-      addJobSentences('es-US', jobSentences);
+      addJobSentences('es-US', keyed(jobSentences));
       await setLanguage(language);
     });
     afterAll(() => setLanguage('en'));

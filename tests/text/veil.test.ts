@@ -1,5 +1,6 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import { addJobSentences, jobSentence } from '../../src/text/jobWords.ts';
+import { keyed } from '../../src/text/sentenceKey.ts';
 import { setLanguage } from '../../src/text/translate.ts';
 import { unveil, veil } from '../../src/text/veil.ts';
 
@@ -24,7 +25,7 @@ describe('a veiled sentence', () => {
   });
 
   it('is read at the end of a job as any other sentence', async () => {
-    addJobSentences('es-US', { Title: 'Título' }, veiled);
+    addJobSentences('es-US', keyed({ Title: 'Título' }), veiled);
     await setLanguage('es-US');
     expect(jobSentence(REMARK)).toEqual({ words: EN_ESPANOL, lang: undefined });
     expect(jobSentence('Title').words).toBe('Título');

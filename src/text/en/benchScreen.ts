@@ -20,7 +20,7 @@ import { waiting } from './waiting.ts';
 
 /**
  * The sentences of the bench as it stands when a job is taken: all but those of coach, service data and debrief, which come
- * with these (`wholeEnglish.ts`).
+ * with these (`catalogue.ts`).
  */
 export const benchScreen = {
   ...firstScreen,

@@ -29,6 +29,8 @@ export const troubles = {
     'scenario-broken': 'This job cannot be opened: {{detail}}.',
     'no-spanish':
       'Spanish could not be fetched, so the program stays in English (no se pudo cargar el español); choose it again in Settings when the network is back.',
+    'no-english':
+      'English could not be fetched, so the program stays in Spanish; choose it again in Settings when the network is back.',
     exportRecord: 'Export the record',
     startAnew: 'Start anew',
     reload: 'Reload',

@@ -29,6 +29,8 @@ export const troubles = {
     'scenario-broken': 'Este trabajo no se puede abrir: {{detail}}.',
     'no-spanish':
       'No se pudo cargar el español, así que el programa sigue en inglés; elíjalo otra vez en Ajustes cuando vuelva la red.',
+    'no-english':
+      'No se pudo cargar el inglés (English could not be fetched), así que el programa sigue en español; elíjalo otra vez en Ajustes cuando vuelva la red.',
     exportRecord: 'Exportar el registro',
     startAnew: 'Empezar de nuevo',
     reload: 'Recargar',

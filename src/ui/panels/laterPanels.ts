@@ -1,9 +1,10 @@
 import type { ComponentType } from 'preact';
 import { later } from './later.tsx';
+import { wholeSentences } from './laterSentences.ts';
 
-/** A part of the bench's screen with every sentence that it may say. */
-const part = <Props extends object>(fetch: () => Promise<ComponentType<Props>>) =>
-  later(async () => (await Promise.all([fetch(), import('../../text/wholeEnglish.ts')]))[0]);
+/** A part of a job's screen with every sentence that it may say. */
+export const part = <Props extends object>(fetch: () => Promise<ComponentType<Props>>) =>
+  later(async () => (await Promise.all([fetch(), wholeSentences()]))[0]);
 
 // What the bench can do without until it is opened. Each is fetched once the bench stands, or when it is asked for sooner.
 export const VerdictDialog = part(() => import('./VerdictDialog.tsx').then((m) => m.VerdictDialog));

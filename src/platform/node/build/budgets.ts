@@ -5,6 +5,7 @@ export const BUDGETS = {
   'first screen': 150 * 1024,
   'first screen in Spanish': 150 * 1024,
   bench: 450 * 1024,
+  'bench in Spanish': 450 * 1024,
 } as const;
 
 /**
@@ -35,7 +36,8 @@ const LATER = {
     'src/app/readStored.ts',
     'src/app/facts/readFacts.ts',
     // Sentences of these and of the closed job.
-    'src/text/wholeEnglish.ts',
+    'src/text/en/catalogue.ts',
+    'src/text/es/catalogue.ts',
     // The closed job.
     'src/app/ClosedJob.tsx',
     'src/app/DebriefScreen.tsx',
@@ -45,11 +47,10 @@ const LATER = {
     'src/ui/scene/renderer/canvas.ts',
     // Keeps the program for use without the network, once the page is idle.
     'src/app/offline/followProgram.ts',
-    // Another language, when it is chosen.
-    'src/text/es/firstScreen.ts',
-    'virtual:spanish-board',
-    'src/text/es/catalogue.ts',
-    'virtual:spanish-jobs',
+    // Where instructors write, with its own sentences.
+    'src/app/backroom/BackRoomScreen.tsx',
+    'src/text/en/backRoomScreen.ts',
+    'src/text/es/backRoomScreen.ts',
   ],
   // Letters that no sentence of the program has.
   files: ['-latin-ext-'],
@@ -57,25 +58,42 @@ const LATER = {
 
 /** The board's program, the bench's, and what opening a job fetches of that one job. */
 const PAGE = 'index.html';
-/** What the board waits for besides where it speaks Spanish. */
-const SPANISH = ['src/text/es/firstScreen.ts', 'virtual:spanish-board'];
 const BENCH = 'src/app/JobScreen.tsx';
 const EVIDENCE = 'src/app/evidence/evidenceWorker.ts';
 const JOB = 'virtual:scenario/';
+/** Jobs, and what is said in one language: of each the one that is spoken of counts. */
+const ONE_OF_SEVERAL = /^virtual:(?:scenario\/|spanish-)|^src\/text\/e[ns]\/(?:firstScreen|benchScreen)\.ts$/;
+
+/** What comes besides in a language: with the board, with the bench, and with each job, by the name it has in the shop. */
+interface Spoken {
+  readonly board: readonly string[];
+  readonly bench: readonly string[];
+  readonly job: string | null;
+}
+const ENGLISH: Spoken = { board: [], bench: ['src/text/en/benchScreen.ts'], job: null };
+const SPANISH: Spoken = {
+  board: ['src/text/es/firstScreen.ts', 'virtual:spanish-board'],
+  bench: ['src/text/es/benchScreen.ts', 'virtual:spanish-jobs'],
+  job: 'virtual:spanish-job/',
+};
 
 /** The files that count for each budget. */
 export function countedFiles(graph: BuiltGraph): Readonly<Record<keyof typeof BUDGETS, readonly string[]>> {
-  const entry = (source: string): string => {
-    const found = [...graph.chunks].find(([, chunk]) => chunk.source === source);
-    if (found === undefined) throw new Error(`the build has no code that begins with ${source}`);
-    return found[0];
+  return {
+    'first screen': [...firstScreen(graph, ENGLISH)],
+    'first screen in Spanish': [...firstScreen(graph, SPANISH)],
+    bench: [...bench(graph, ENGLISH)],
+    'bench in Spanish': [...bench(graph, SPANISH)],
   };
-  const first = new Set([PAGE, ...counted(fetchedWith(graph, [entry(PAGE)]))]);
-  const spanish = new Set([...first, ...counted(fetchedWith(graph, SPANISH.map(entry)))]);
-  const jobs = [...graph.chunks].filter(([, { source }]) => source?.startsWith(JOB)).map(([file]) => file);
-  const heaviest = jobs.sort((a, b) => graph.sizeOf(b) - graph.sizeOf(a)).slice(0, 1);
-  const bench = new Set([...first, ...heaviest]);
-  const waiting = [entry(PAGE), entry(BENCH), entry(EVIDENCE)];
+}
+
+function firstScreen(graph: BuiltGraph, { board }: Spoken): ReadonlySet<string> {
+  const entries = [PAGE, ...board].map((source) => entry(graph, source));
+  return new Set([PAGE, ...counted(fetchedWith(graph, entries))]);
+}
+
+function bench(graph: BuiltGraph, spoken: Spoken): ReadonlySet<string> {
+  const waiting = [PAGE, BENCH, EVIDENCE, ...spoken.bench].map((source) => entry(graph, source));
   const walked = new Set<string>();
   while (waiting.length > 0) {
     for (const file of fetchedWith(graph, [waiting.pop() ?? ''])) {
@@ -84,8 +102,24 @@ export function countedFiles(graph: BuiltGraph): Readonly<Record<keyof typeof BU
       waiting.push(...(graph.chunks.get(file)?.dynamicImports ?? []).filter((each) => isSooner(graph, each)));
     }
   }
-  for (const file of counted(walked)) bench.add(file);
-  return { 'first screen': [...first], 'first screen in Spanish': [...spanish], bench: [...bench] };
+  return new Set([...firstScreen(graph, spoken), ...heaviestJob(graph, spoken), ...counted(walked)]);
+}
+
+/** What opening the heaviest of the jobs fetches of it. */
+function heaviestJob(graph: BuiltGraph, { job }: Spoken): readonly string[] {
+  const jobs = [...graph.chunks]
+    .filter(([, { source }]) => source?.startsWith(JOB))
+    .map(([file, { source }]) => {
+      const words = job === null ? [] : [entry(graph, `${job}${source?.slice(JOB.length)}`)];
+      return [file, ...words];
+    });
+  return jobs.sort((a, b) => sumOf(graph, b) - sumOf(graph, a))[0] ?? [];
+}
+
+function entry(graph: BuiltGraph, source: string): string {
+  const found = [...graph.chunks].find(([, chunk]) => chunk.source === source);
+  if (found === undefined) throw new Error(`the build has no code that begins with ${source}`);
+  return found[0];
 }
 
 function counted(files: ReadonlySet<string>): readonly string[] {
@@ -94,7 +128,7 @@ function counted(files: ReadonlySet<string>): readonly string[] {
 
 function isSooner(graph: BuiltGraph, file: string): boolean {
   const source = graph.chunks.get(file)?.source ?? '';
-  return !source.startsWith(JOB) && !LATER.code.some((later) => later === source);
+  return !ONE_OF_SEVERAL.test(source) && !LATER.code.some((later) => later === source);
 }
 
 /** One line a budget, and whether all are kept. */
