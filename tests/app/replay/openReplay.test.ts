@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { LineEnd } from '../../../src/app/livingWorker.ts';
 import type { FromReplay } from '../../../src/app/replay/messages.ts';
 import { type OpenReplayLine, openReplay } from '../../../src/app/replay/openReplay.ts';
 import { ReplayServer } from '../../../src/app/replay/ReplayServer.ts';
@@ -40,7 +41,7 @@ describe('a replay on its line', () => {
     ended.end();
     await expect(waits).rejects.toThrow('ended');
 
-    let hear: (message: FromReplay) => void = () => {};
+    let hear: (message: FromReplay | LineEnd) => void = () => {};
     const breaking = openReplay(sealed, record, (listener) => {
       hear = listener;
       return { post: () => {}, hangUp: () => {} };
@@ -48,5 +49,22 @@ describe('a replay on its line', () => {
     const asked = breaking.at(0);
     hear({ kind: 'failed', detail: 'out of memory' });
     await expect(asked).rejects.toThrow('out of memory');
+  });
+
+  it('goes on with another worker when the first dies without a word, and ends when that one does too', async () => {
+    const hears: ((message: FromReplay | LineEnd) => void)[] = [];
+    const replay = openReplay(sealed, record, (hear) => {
+      hears.push(hear);
+      // The first hears nothing any more.
+      return hears.length === 1 ? { post: () => {}, hangUp: () => {} } : inProcess(hear);
+    });
+    const tick = secondsToTicks(2.5);
+    const asked = replay.at(tick);
+    hears[0]?.({ kind: 'gone' });
+    expect(await asked).toEqual(new WorldReplay(scenario, record).at(tick));
+    expect(hears).toHaveLength(2);
+    hears[1]?.({ kind: 'gone' });
+    await expect(replay.at(tick)).rejects.toThrow('gone');
+    expect(hears).toHaveLength(2);
   });
 });
