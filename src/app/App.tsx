@@ -11,6 +11,7 @@ import type { Edition } from '../ui/panels/Edition.ts';
 import { KeptLine } from '../ui/panels/KeptLine.tsx';
 import { later } from '../ui/panels/later.tsx';
 import { NewerVersionBar } from '../ui/panels/NewerVersionBar.tsx';
+import type { Trouble } from '../ui/panels/Shop.ts';
 import { TopBar } from '../ui/panels/TopBar.tsx';
 import { TroubleBar } from '../ui/panels/TroubleBar.tsx';
 import type { RendererKind } from '../ui/scene/renderer/RendererKind.ts';
@@ -18,6 +19,7 @@ import type { Voices } from '../ui/sound/Voices.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
 import type { AppShop } from './createShop.ts';
 import type { Sentences } from './followLanguage.ts';
+import type { HandoutDialogsProps } from './handout/HandoutDialogs.tsx';
 import { missingPart } from './missingPart.ts';
 
 const SettingsDialog = later(() => import('../ui/panels/SettingsDialog.tsx').then((m) => m.SettingsDialog));
@@ -38,13 +40,13 @@ interface AppProps {
 
 /** The page: a table from route to screen. */
 export function App(props: AppProps) {
-  const { shop, cards } = props;
+  const { shop } = props;
   const settings = useSignal(false);
   const openSettings = (): void => {
     settings.value = true;
   };
   const route = shop.route.value;
-  const named = route.screen === 'board' ? undefined : cards.find(({ id }) => id === route.scenario);
+  const named = route.screen === 'board' ? undefined : cardOf(route.scenario, props);
   // An introduction has no debrief to be read again.
   const card = named !== undefined && route.screen === 'debrief' && !isJob(named.mode) ? undefined : named;
   return (
@@ -54,7 +56,9 @@ export function App(props: AppProps) {
       {card === undefined || route.screen === 'board' ? (
         <>
           <TopBar shop={shop} onSettings={openSettings} />
-          {route.screen !== 'board' && <p class="notice">{say('app.unknownJob')}</p>}
+          {route.screen !== 'board' && shop.fileJobs.value !== null && (
+            <p class="notice">{say('app.unknownJob')}</p>
+          )}
           <Board shop={shop} />
           <KeptLine edition={props.edition} />
         </>
@@ -63,6 +67,7 @@ export function App(props: AppProps) {
       ) : (
         <LazyJob key={card.id} {...props} card={card} onSettings={openSettings} />
       )}
+      {shop.handout.value !== null && <LazyHandout {...props} />}
       {settings.value && (
         <SettingsDialog
           shop={shop}
@@ -72,6 +77,11 @@ export function App(props: AppProps) {
       )}
     </>
   );
+}
+
+/** The card of a job that was shipped, or came from a file. */
+function cardOf(id: string, { cards, shop }: AppProps): BoardCard | undefined {
+  return cards.find((card) => card.id === id) ?? shop.fileJobs.value?.find(({ key }) => key === id)?.card;
 }
 
 interface JobProps extends AppProps {
@@ -89,6 +99,10 @@ function LazyDebrief(props: JobProps & { readonly kept: string }) {
   return <Fetched {...props} fetch={fetchDebrief} whole />;
 }
 
+function unexpected(error: unknown): Trouble {
+  return { key: 'troubles.unexpected', detail: String(error), offers: [] };
+}
+
 const fetchJob = () => import('./JobScreen.tsx').then(({ JobScreen }) => JobScreen);
 const fetchDebrief = () => import('./DebriefScreen.tsx').then(({ DebriefScreen }) => DebriefScreen);
 
@@ -98,30 +112,66 @@ function Fetched<Props extends JobProps>(
     readonly fetch: () => Promise<ComponentType<Props & OfJob>>;
     /** The bench does with less than all that is said of a job. */
     readonly whole?: boolean;
+    /** Under which the sitting is kept, where it is not the job's own. */
+    readonly kept?: string;
   },
 ) {
   const [got, setGot] = useState<{ Screen: ComponentType<Props & OfJob>; sealed: SealedScenario } | null>(
     null,
   );
-  const { shop, fetch, card, scenarioFetchers, sentences, whole = false } = props;
+  const { shop, fetch, card, scenarioFetchers, sentences, whole = false, kept } = props;
   useEffect(() => {
-    const fetchScenario = scenarioFetchers[card.id];
-    if (fetchScenario === undefined) return;
-    Promise.all([fetch(), fetchScenario(), sentences.job(card.id), whole && sentences.whole()]).then(
-      ([Screen, { scenario }]) => setGot({ Screen, sealed: scenario }),
+    const fetchScenario = scenarioFetchers[card.id] ?? (() => ofFile(card.id, shop));
+    Promise.all([
+      fetch(),
+      fetchScenario().then((found) => drawnFor(found, kept ?? card.id, shop)),
+      sentences.job(card.id),
+      whole && sentences.whole(),
+    ]).then(
+      ([Screen, sealed]) => setGot({ Screen, sealed }),
       (error: unknown) => {
-        shop.trouble.value = missingPart(error) ?? {
-          key: 'troubles.unexpected',
-          detail: String(error),
-          offers: [],
-        };
+        shop.trouble.value = missingPart(error) ?? unexpected(error);
       },
     );
-  }, [shop, fetch, card, scenarioFetchers, sentences, whole]);
+  }, [shop, fetch, card, scenarioFetchers, sentences, whole, kept]);
   if (got === null) return <TopBar shop={shop} title={card.title} onSettings={props.onSettings} />;
   return <got.Screen {...props} sealed={got.sealed} />;
 }
 
 interface OfJob {
   readonly sealed: SealedScenario;
+}
+
+type Found = Awaited<ReturnType<FetchScenario>>;
+
+async function ofFile(key: string, { jobs }: AppShop): Promise<Found> {
+  const job = jobs.all.peek()?.find((each) => each.key === key);
+  if (job === undefined) throw new Error(`no job of a file is kept as ${key}`);
+  return { scenario: job.sealed };
+}
+
+/** Where a job's truth is drawn when it is taken, the one that its kept sitting has, or a new one. */
+async function drawnFor({ scenario }: Found, kept: string, shop: AppShop): Promise<SealedScenario> {
+  if (scenario.card.drawn !== true) return scenario;
+  const [{ seated }, stored] = await Promise.all([import('./handout/seated.ts'), shop.store.get(kept)]);
+  return seated(scenario, stored);
+}
+
+/** The dialogs of jobs that come from files, with all that they may have to say. */
+function LazyHandout(props: AppProps) {
+  const [Dialogs, setDialogs] = useState<ComponentType<HandoutDialogsProps> | null>(null);
+  const { shop, sentences, scenarioFetchers } = props;
+  useEffect(() => {
+    Promise.all([import('./handout/HandoutDialogs.tsx'), sentences.backRoom()]).then(
+      ([{ HandoutDialogs }]) => setDialogs(() => HandoutDialogs),
+      (error: unknown) => {
+        shop.handout.value = null;
+        shop.trouble.value = missingPart(error) ?? unexpected(error);
+      },
+    );
+  }, [shop, sentences]);
+  if (Dialogs === null) return null;
+  const shippedHash = async (id: string): Promise<string | null> =>
+    (await scenarioFetchers[id]?.())?.scenario.card.contentHash ?? null;
+  return <Dialogs shop={shop} shippedHash={shippedHash} />;
 }

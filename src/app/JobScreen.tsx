@@ -2,6 +2,7 @@ import type { ReadonlySignal, Signal } from '@preact/signals';
 import { useSignal } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
 import { say } from '../text/translate.ts';
+import type { BoardCard } from '../training/scenario/BoardCard.ts';
 import { isJob } from '../training/scenario/modes.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
 import { heldSentence } from '../ui/mirror/handWords.ts';
@@ -24,6 +25,7 @@ import { useLanguageTurn } from './useLanguageTurn.ts';
 const ClosedJob = part(() => import('./ClosedJob.tsx').then((m) => m.ClosedJob));
 
 interface JobScreenProps {
+  readonly card: BoardCard;
   readonly sealed: SealedScenario;
   readonly shop: AppShop;
   readonly theme: ReadonlySignal<ThemeName>;
@@ -35,7 +37,7 @@ interface JobScreenProps {
 
 /** One job from its work order to its debrief. */
 export function JobScreen(props: JobScreenProps) {
-  const { sealed, shop, onSettings } = props;
+  const { card, sealed, shop, onSettings } = props;
   const [job, setJob] = useState<RunningJob | null>(null);
   const tab = useSignal<SideTab>(sealed.card.steps.length > 0 ? 'steps' : 'log');
   const readerPage = useSignal<ReaderPage>('codes');
@@ -45,6 +47,7 @@ export function JobScreen(props: JobScreenProps) {
     let running: RunningJob | null = null;
     let gone = false;
     void runJob({
+      id: card.id,
       sealed,
       shop,
       voices,
@@ -68,7 +71,7 @@ export function JobScreen(props: JobScreenProps) {
       running?.end();
       setJob(null);
     };
-  }, [sealed, shop, voices, reducedMotion, tab, readerPage, shortcuts]);
+  }, [card, sealed, shop, voices, reducedMotion, tab, readerPage, shortcuts]);
   if (job === null) {
     return (
       <>

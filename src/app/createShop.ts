@@ -1,9 +1,11 @@
 import { type Signal, signal } from '@preact/signals';
-import { download } from '../platform/browser/download.ts';
-import type { SittingStore, StoredSitting } from '../platform/browser/StoredSitting.ts';
+import type { SittingStore } from '../platform/browser/StoredSitting.ts';
 import type { Settings } from '../platform/browser/settings.ts';
+import { addOwnWords } from '../text/jobWords.ts';
 import type { BoardCard } from '../training/scenario/BoardCard.ts';
-import type { KeptSitting, Shop, Trouble } from '../ui/panels/Shop.ts';
+import type { FileJob, KeptSitting, Shop, Trouble } from '../ui/panels/Shop.ts';
+import { exportStored } from './exportStored.ts';
+import type { FileJobs } from './handout/fileJobs.ts';
 import { holdJob } from './holdJob.ts';
 import { parseRoute, type Route, routeHash } from './Route.ts';
 
@@ -13,14 +15,23 @@ export interface AppShop extends Shop {
   readonly store: SittingStore;
   /** Reads the list of kept sittings again. */
   refresh(): Promise<void>;
+  readonly jobs: FileJobs;
+  /** Files that are to be opened, or a job of one that is to go; null where no dialog is asked for. */
+  readonly handout: Signal<Handout | null>;
 }
+
+export type Handout =
+  | { readonly kind: 'open'; readonly files: readonly File[] }
+  | { readonly kind: 'remove'; readonly job: FileJob };
 
 export function createShop(
   cards: readonly BoardCard[],
   store: SittingStore,
   settings: { value: Settings; peek(): Settings } & Shop['settings'],
   trouble: { value: Trouble | null } & Shop['trouble'],
+  jobs: FileJobs,
 ): AppShop {
+  for (const { words } of cards) addOwnWords(words);
   const kept = signal<readonly KeptSitting[]>([]);
   const route = signal<Route>(parseRoute(location.hash));
   window.addEventListener('hashchange', () => {
@@ -45,7 +56,8 @@ export function createShop(
     await store.remove(scenario);
     await refresh();
   };
-  return {
+  const handout = signal<Handout | null>(null);
+  const shop: AppShop = {
     cards: [...cards].sort((a, b) => a.level - b.level || a.minutes - b.minutes),
     kept,
     settings,
@@ -74,14 +86,20 @@ export function createShop(
         if (sitting !== undefined) exportStored(sitting);
       });
     },
+    jobs,
+    handout,
+    fileJobs: jobs.all,
+    openFiles: (files) => {
+      if (files.length > 0) handout.value = { kind: 'open', files };
+    },
+    askToRemove: (job) => {
+      handout.value = { kind: 'remove', job };
+    },
+    removeFileJob: async (key, records) => {
+      const { removeFileJob } = await import('./handout/removeFileJob.ts');
+      const removed = await removeFileJob(shop, jobs, key, records);
+      if (!removed) trouble.value = { key: 'troubles.open-elsewhere', offers: [] };
+    },
   };
-}
-
-/** Gives a stored record out as it is. */
-export function exportStored(sitting: StoredSitting): void {
-  download(recordName(sitting.scenario), `${JSON.stringify(sitting.record, null, 1)}\n`);
-}
-
-export function recordName(scenario: string): string {
-  return `known-good-${scenario}.json`;
+  return shop;
 }

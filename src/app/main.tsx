@@ -18,6 +18,7 @@ import { createShop } from './createShop.ts';
 import { firstFonts } from './firstFonts.ts';
 import { followLanguage } from './followLanguage.ts';
 import { followUnits } from './followUnits.ts';
+import { createFileJobs } from './handout/fileJobs.ts';
 import { keepSettings } from './keepSettings.ts';
 import { createEdition } from './offline/createEdition.ts';
 import { tellStoreTrouble } from './tellStoreTrouble.ts';
@@ -48,7 +49,7 @@ const storeTrouble = signal<StoreTrouble | null>(null);
 const store = await openSafeStore(openIdbStore, (found) => {
   storeTrouble.value = found;
 });
-const shop = createShop(cards, store, settings, trouble);
+const shop = createShop(cards, store, settings, trouble, createFileJobs());
 await shop.refresh();
 await sentences.board;
 await letters;

@@ -1,5 +1,6 @@
 import { err, ok, type Result } from '../base/Result.ts';
 import { atOnce, type Steps } from '../base/steps.ts';
+import { addOwnWords } from '../text/jobWords.ts';
 import { isLed } from '../training/scenario/modes.ts';
 import type { Scenario } from '../training/scenario/Scenario.ts';
 import { openSealed, type SealedScenario } from '../training/scenario/seal.ts';
@@ -34,6 +35,7 @@ export function* openJobSteps(
   const opened = openSealed(sealed);
   if (!opened.ok) return err({ code: 'scenario-broken', detail: opened.error });
   const scenario = opened.value;
+  addOwnWords(scenario.words);
   yield;
   if (record === undefined) {
     // The numbers are spoken of in the steps, so they are the same for everyone.
@@ -49,6 +51,12 @@ export function* openJobSteps(
 export function finished(opened: Result<OpenJob, OpenProblem>): Result<OpenJob, OpenProblem> {
   if (!opened.ok || opened.value.sitting.view().phase === 'closed') return opened;
   return err({ code: 'record-damaged' });
+}
+
+/** The seed of a new sitting: at a seat of a class that of the seat, so that its truck can be made again; else such as nobody chose. */
+export function freshSeed({ card }: SealedScenario): string {
+  const draw = card.variant?.draw;
+  return draw?.startsWith('class-') ? draw : randomSeed();
 }
 
 /** A seed that nobody chose. */

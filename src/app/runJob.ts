@@ -7,22 +7,25 @@ import { fetchLater } from '../ui/panels/later.tsx';
 import type { Trouble } from '../ui/panels/Shop.ts';
 import type { Voices } from '../ui/sound/Voices.ts';
 import { AheadOfUse } from './AheadOfUse.ts';
-import { type AppShop, exportStored, recordName } from './createShop.ts';
+import type { AppShop } from './createShop.ts';
 import { EvidenceClient } from './evidence/EvidenceClient.ts';
 import { workerLine } from './evidence/EvidenceLine.ts';
 import { evidenceTrouble } from './evidence/evidenceTrouble.ts';
 import { openDriven } from './evidence/openDriven.ts';
+import { exportStored, recordName } from './exportStored.ts';
 import { FrameLoop, pageFrames } from './FrameLoop.ts';
 import { keepFacts } from './facts/keptFacts.ts';
 import { weighingVersion } from './facts/weighingVersion.ts';
 import { holdJob } from './holdJob.ts';
-import { randomSeed } from './openJob.ts';
+import { freshSeed } from './openJob.ts';
 import { SittingDesk } from './SittingDesk.ts';
 import { SittingKeeper } from './SittingKeeper.ts';
 import { Workbench } from './Workbench.ts';
 import { whenIdle } from './whenIdle.ts';
 
 interface JobParts {
+  /** Of the job on the board, and of its kept sitting. */
+  readonly id: string;
   readonly sealed: SealedScenario;
   readonly shop: AppShop;
   readonly voices: Voices;
@@ -41,8 +44,7 @@ export interface RunningJob {
 
 /** Opens a job and sets time going. Null when it cannot be opened; the trouble is shown then. */
 export async function runJob(parts: JobParts): Promise<RunningJob | null> {
-  const { sealed, shop } = parts;
-  const { id } = sealed.card;
+  const { id, sealed, shop } = parts;
   const letGo = await holdJob(id);
   if (letGo === null) {
     shop.trouble.value = { key: 'troubles.open-elsewhere', offers: [] };
@@ -61,7 +63,7 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
       shop.trouble.value = unweighed;
     },
   });
-  const opened = await openDriven(evidence, sealed, stored, randomSeed());
+  const opened = await openDriven(evidence, sealed, stored, freshSeed(sealed));
   if (!opened.ok) {
     evidence.end();
     letGo();
@@ -83,7 +85,7 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
       },
       // What a jump took to work out is no time of the sitting.
       jumped: () => loop.pause(),
-      exportRecord: (record) => download(recordName(id), `${JSON.stringify(record, null, 1)}\n`),
+      exportRecord: (record) => download(recordName(sealed.card.id), `${JSON.stringify(record, null, 1)}\n`),
     },
     recallOpened(id),
   );
@@ -166,7 +168,7 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
 
 function troubleOpening(
   problem: { readonly code: string; readonly detail?: string },
-  { shop, sealed }: JobParts,
+  { shop, id }: JobParts,
   exportRecord: () => void,
 ): Trouble {
   if (problem.code === 'scenario-broken') {
@@ -180,7 +182,7 @@ function troubleOpening(
         label: 'troubles.startAnew',
         run: () => {
           shop.trouble.value = null;
-          void shop.startAnew(sealed.card.id).then(() => location.reload());
+          void shop.startAnew(id).then(() => location.reload());
         },
       },
     ],

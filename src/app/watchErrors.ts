@@ -1,5 +1,5 @@
 import type { AppShop } from './createShop.ts';
-import { exportStored } from './createShop.ts';
+import { exportStored } from './exportStored.ts';
 import { missingPart } from './missingPart.ts';
 
 /** Anything that nobody caught becomes a sentence, with the record of the open job to take away. */

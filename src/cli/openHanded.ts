@@ -1,7 +1,7 @@
 import { err, ok, type Result } from '../base/Result.ts';
 import { atOnce } from '../base/steps.ts';
 import { readText } from '../platform/node/textFiles.ts';
-import { fileProblemLine } from '../text/cli.ts';
+import { fileProblemLine, scenarioProblemLine } from '../text/cli.ts';
 import { handoutWords } from '../text/cliHandout.ts';
 import { describeJobFile } from '../text/describeJobFile.ts';
 import { classKey, plainClassCode } from '../training/handout/classCode.ts';
@@ -34,9 +34,10 @@ export function openHanded(path: string, classCode: string | undefined): Result<
 }
 
 function notHanded(path: string, problem: JobFileProblem): NotHanded {
-  const sentences = describeJobFile(problem);
-  // The problems of a scenario file begin with their place already.
-  const lines = problem.code === 'scenario' ? sentences : sentences.map((sentence) => `${path}: ${sentence}`);
+  const lines =
+    problem.code === 'scenario'
+      ? problem.problems.map(scenarioProblemLine)
+      : describeJobFile(problem).map((sentence) => `${path}: ${sentence}`);
   return { code: problem.code, lines };
 }
 

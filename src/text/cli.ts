@@ -3,6 +3,7 @@ import type { ScenarioProblem } from '../training/scenario/ScenarioProblem.ts';
 import type { TimelineProblem } from '../training/score/Timeline.ts';
 import type { RecordProblem } from '../training/sitting/parseRecord.ts';
 import { describeProblem } from './describeProblem.ts';
+import { shownCharacters } from './shownCharacters.ts';
 import { say } from './translate.ts';
 
 /** Sentences of the command line: what is wrong, and what to do about it. */
@@ -42,12 +43,7 @@ How to write scenarios and actions: scenarios/README.md`;
 export function scenarioProblemLine(problem: ScenarioProblem): string {
   const place = `${problem.file}:${problem.line}:${problem.column}`;
   const line = `${place}: ${problem.path === '' ? '' : `${problem.path}: `}${describeProblem(problem)}`;
-  return line.replaceAll(/[\p{C}\p{Zl}\p{Zp}]/gu, shown);
-}
-
-/** Stands for a character that would not show, or that would steer the terminal. */
-function shown(character: string): string {
-  return `<U+${(character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}>`;
+  return shownCharacters(line);
 }
 
 /** What is wrong with a line of an action file. */

@@ -1,13 +1,18 @@
 import type { JobFileProblem } from '../training/handout/JobFile.ts';
-import { scenarioProblemLine } from './cli.ts';
+import { describeProblem } from './describeProblem.ts';
 import { fixed } from './format.ts';
+import { shownCharacters } from './shownCharacters.ts';
 import { say } from './translate.ts';
 
 /** What is wrong with a file that was handed out: one sentence with its fix, or one for each problem of a scenario file. */
 export function describeJobFile(problem: JobFileProblem): readonly string[] {
   switch (problem.code) {
     case 'scenario':
-      return problem.problems.map(scenarioProblemLine);
+      return problem.problems.map((one) => {
+        const where = say('jobFiles.at', { line: one.line, column: one.column });
+        const what = describeProblem(one);
+        return shownCharacters(`${where}: ${one.path === '' ? '' : `${one.path}: `}${what}`);
+      });
     case 'job-file-too-large': {
       const kilobytes = (bytes: number): string => fixed(Math.ceil(bytes / 1000), 0);
       return [
@@ -20,4 +25,24 @@ export function describeJobFile(problem: JobFileProblem): readonly string[] {
     default:
       return [say(`jobFiles.problems.${problem.code}`)];
   }
+}
+
+/** The same of a file that was chosen in a browser, which may not even be read. */
+export function describeGivenFile(
+  problem: JobFileProblem | { readonly code: 'job-file-not-read' },
+): readonly string[] {
+  return problem.code === 'job-file-not-read'
+    ? [say('jobFiles.problems.job-file-not-read')]
+    : describeJobFile(problem);
+}
+
+/** Why an answer to what a sealed file asks for will not do. */
+export function describeAnswer(
+  problem:
+    | { readonly code: 'class-code-unfit' | 'class-code-wrong' }
+    | { readonly code: 'seat-unfit'; readonly seats: number },
+): string {
+  return problem.code === 'seat-unfit'
+    ? say('jobFiles.problems.seat-unfit', { seats: problem.seats })
+    : say(`jobFiles.problems.${problem.code}`);
 }

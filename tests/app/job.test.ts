@@ -44,7 +44,7 @@ function open(stored?: StoredSitting) {
 
 /** A desk that is worked for a while and kept on the way, as the page does it. */
 async function worked() {
-  const store = memoryStore();
+  const store = memoryStore<StoredSitting>();
   const opened = openJob(sealed, undefined, () => 'seed-of-the-day');
   if (!opened.ok) throw new Error(opened.error.code);
   const { sitting } = opened.value;

@@ -26,7 +26,7 @@ const FAULT = 'capsule-torn';
 describe('a sealed file', () => {
   it('opens to the scenario and the text it was made from', () => {
     const opened = openSealedFile(read(sealed()));
-    expect(opened).toEqual({ ok: true, value: { scenario: scenario.value, text: SCENARIO_TEXT } });
+    expect(opened).toEqual({ ok: true, value: { scenario: scenario.value, text: SCENARIO_TEXT, key: null } });
   });
 
   it('is ASCII in short lines, the same each time, and says title and hash alone', () => {

@@ -13,7 +13,7 @@ function sitting(tick: number): StoredSitting {
 
 /** A disk that fails its writes with errors of these names, one after another; '' lets one through. */
 function failing(names: string[]): SittingStore {
-  const store = memoryStore();
+  const store = memoryStore<StoredSitting>();
   return {
     ...store,
     put: async (one) => {
@@ -50,7 +50,7 @@ describe('the store that never fails', () => {
 
   it('does not list what was removed', async () => {
     const store = await openSafeStore(
-      async () => memoryStore(),
+      async () => memoryStore<StoredSitting>(),
       () => {},
     );
     await store.put(sitting(1));

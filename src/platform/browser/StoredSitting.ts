@@ -25,13 +25,15 @@ export interface KeptFacts {
   readonly bytes: Uint8Array;
 }
 
-/** Why sittings cannot be kept. Each has a sentence in `text` under `troubles`. */
+/** Why nothing can be kept. Each has a sentence in `text` under `troubles`. */
 export type StoreTrouble = 'store-blocked' | 'store-full' | 'store-failed' | 'store-newer';
 
-/** A place that keeps sittings. Every call may reject; the caller says so and goes on in memory. */
-export interface SittingStore {
-  get(key: string): Promise<StoredSitting | undefined>;
-  put(sitting: StoredSitting): Promise<void>;
+/** A place that keeps things by their keys. Every call may reject; the caller says so and goes on in memory. */
+export interface Store<T extends { readonly key: string }> {
+  get(key: string): Promise<T | undefined>;
+  put(thing: T): Promise<void>;
   remove(key: string): Promise<void>;
-  list(): Promise<readonly StoredSitting[]>;
+  list(): Promise<readonly T[]>;
 }
+
+export type SittingStore = Store<StoredSitting>;

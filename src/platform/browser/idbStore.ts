@@ -1,27 +1,29 @@
-import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
-import type { SittingStore, StoredSitting } from './StoredSitting.ts';
+import { type IDBPDatabase, openDB } from 'idb';
+import type { SittingStore, Store, StoredSitting } from './StoredSitting.ts';
 
-const DATABASE = 'known-good';
 const VERSION = 1;
 
-type Database = IDBPDatabase<Schema>;
-
-interface Schema extends DBSchema {
-  sittings: { key: string; value: StoredSitting };
+/** Sittings of this browser. */
+export function openIdbStore(onLost: () => void): Promise<SittingStore> {
+  return openTable<StoredSitting>('known-good', 'sittings', onLost);
 }
 
 /**
- * Sittings in IndexedDB. Rejects when the browser gives no database: private window, storage switched off, or a newer version's
- * page holding it. `onLost` says that such a page took it over later; a database that the browser itself closed, as when a user
- * clears what pages have stored, is opened again with the next call.
+ * One table of things in a database of its own in IndexedDB. Rejects when the browser gives no database: private window, storage
+ * switched off, or a newer version's page holding it. `onLost` says that such a page took it over later; a database that the browser
+ * itself closed, as when a user clears what pages have stored, is opened again with the next call.
  */
-export async function openIdbStore(onLost: () => void): Promise<SittingStore> {
+export async function openTable<T extends { readonly key: string }>(
+  name: string,
+  table: string,
+  onLost: () => void,
+): Promise<Store<T>> {
   if (typeof indexedDB === 'undefined') throw new DOMException('no IndexedDB here', 'SecurityError');
-  let opened: Promise<Database> | null = null;
-  const open = async (): Promise<Database> => {
-    const database: Database = await openDB<Schema>(DATABASE, VERSION, {
+  let opened: Promise<IDBPDatabase> | null = null;
+  const open = async (): Promise<IDBPDatabase> => {
+    const database: IDBPDatabase = await openDB(name, VERSION, {
       upgrade(db) {
-        db.createObjectStore('sittings', { keyPath: 'key' });
+        db.createObjectStore(table, { keyPath: 'key' });
       },
       blocking() {
         database.close();
@@ -33,7 +35,7 @@ export async function openIdbStore(onLost: () => void): Promise<SittingStore> {
     });
     return database;
   };
-  const use = (): Promise<Database> => {
+  const use = (): Promise<IDBPDatabase> => {
     opened ??= open().catch((error: unknown) => {
       opened = null;
       throw error;
@@ -42,11 +44,11 @@ export async function openIdbStore(onLost: () => void): Promise<SittingStore> {
   };
   await use();
   return {
-    get: async (key) => (await use()).get('sittings', key),
-    put: async (sitting) => {
-      await (await use()).put('sittings', sitting);
+    get: async (key) => (await use()).get(table, key),
+    put: async (thing) => {
+      await (await use()).put(table, thing);
     },
-    remove: async (key) => (await use()).delete('sittings', key),
-    list: async () => (await use()).getAll('sittings'),
+    remove: async (key) => (await use()).delete(table, key),
+    list: async () => (await use()).getAll(table),
   };
 }

@@ -1,12 +1,12 @@
-import type { SittingStore, StoredSitting } from './StoredSitting.ts';
+import type { Store } from './StoredSitting.ts';
 
-/** Sittings for as long as the page lives. */
-export function memoryStore(): SittingStore {
-  const kept = new Map<string, StoredSitting>();
+/** Things for as long as the page lives. */
+export function memoryStore<T extends { readonly key: string }>(): Store<T> {
+  const kept = new Map<string, T>();
   return {
     get: async (key) => kept.get(key),
-    put: async (sitting) => {
-      kept.set(sitting.key, sitting);
+    put: async (thing) => {
+      kept.set(thing.key, thing);
     },
     remove: async (key) => {
       kept.delete(key);

@@ -1,5 +1,5 @@
 import { memoryStore } from './memoryStore.ts';
-import type { SittingStore, StoredSitting, StoreTrouble } from './StoredSitting.ts';
+import type { Store, StoreTrouble } from './StoredSitting.ts';
 import { troubleOf } from './troubleOf.ts';
 
 const OPENING_LIMIT_MS = 4000;
@@ -8,12 +8,12 @@ const OPENING_LIMIT_MS = 4000;
  * A store that never fails: everything is kept in memory, and on disk as far as the browser allows. Each kind of trouble is told once
  * through `onTrouble`; a later save that succeeds again is told as null.
  */
-export async function openSafeStore(
-  open: (onLost: () => void) => Promise<SittingStore>,
+export async function openSafeStore<T extends { readonly key: string }>(
+  open: (onLost: () => void) => Promise<Store<T>>,
   onTrouble: (trouble: StoreTrouble | null) => void,
-): Promise<SittingStore> {
-  const memory = memoryStore();
-  let disk: SittingStore | null = null;
+): Promise<Store<T>> {
+  const memory = memoryStore<T>();
+  let disk: Store<T> | null = null;
   let told: StoreTrouble | null = null;
   const tell = (trouble: StoreTrouble | null): void => {
     if (told === trouble) return;
@@ -30,10 +30,10 @@ export async function openSafeStore(
   } catch (error) {
     tell(error instanceof Error && error.name === 'Error' ? 'store-blocked' : troubleOf(error));
   }
-  const onDisk = async <T>(
-    work: (store: SittingStore) => Promise<T>,
-    otherwise: () => Promise<T>,
-  ): Promise<T> => {
+  const onDisk = async <Got>(
+    work: (store: Store<T>) => Promise<Got>,
+    otherwise: () => Promise<Got>,
+  ): Promise<Got> => {
     if (disk === null) return otherwise();
     try {
       return await work(disk);
@@ -49,11 +49,11 @@ export async function openSafeStore(
         (store) => store.get(key),
         async () => undefined,
       ),
-    put: async (sitting) => {
-      await memory.put(sitting);
+    put: async (thing) => {
+      await memory.put(thing);
       await onDisk(
         async (store) => {
-          await store.put(sitting);
+          await store.put(thing);
           tell(null);
         },
         async () => {},
@@ -76,9 +76,9 @@ export async function openSafeStore(
   };
 }
 
-function merged(stored: readonly StoredSitting[], memory: readonly StoredSitting[]): StoredSitting[] {
-  const byKey = new Map(stored.map((sitting) => [sitting.key, sitting]));
-  for (const sitting of memory) byKey.set(sitting.key, sitting);
+function merged<T extends { readonly key: string }>(stored: readonly T[], memory: readonly T[]): T[] {
+  const byKey = new Map(stored.map((thing) => [thing.key, thing]));
+  for (const thing of memory) byKey.set(thing.key, thing);
   return [...byKey.values()];
 }
 

@@ -1,6 +1,34 @@
 /** Job files that are handed out: what is asked for on opening them, and why one cannot be opened. */
 export const jobFiles = {
   jobFiles: {
+    title: 'Job files',
+    reading: 'Being read …',
+    notInOrder_one: 'This scenario file is not in order. One thing is to be mended:',
+    notInOrder_other: 'This scenario file is not in order. {{count}} things are to be mended:',
+    at: 'Line {{line}}, column {{column}}',
+    asksCode: 'This file is sealed. It opens with the class code that your instructor gives out.',
+    asksSeat:
+      'This file is sealed, and each seat has a truck of its own. Give the class code and the number of your seat.',
+    classCode: 'Class code',
+    seat: 'Seat (1 to {{seats}})',
+    open: 'Open',
+    opening: 'Being opened …',
+    new: 'The job is on the board, under “From files”.',
+    'there-already': 'This job is on the board already.',
+    shipped: 'This is a job of the board itself. It stays where it is.',
+    namesake:
+      'The board has another job of the same name with other content. Both stay, with sittings of their own; this one has the content {{hash}}.',
+    notKept:
+      'This browser keeps nothing, so the job is here for this visit only. Keep the file, and export the record before you close the page.',
+    removeTitle: 'Remove the job',
+    removePlain: 'The job goes from the board. With its file you can open it again.',
+    removeWithRecords_one:
+      'One sitting of this job is kept on this device. An open one is put away as unfinished. What is to become of its record?',
+    removeWithRecords_other:
+      '{{count}} sittings of this job are kept on this device. An open one is put away as unfinished. What is to become of their records?',
+    removeKept: 'Keep the records on this device',
+    removeExported: 'Export the records, then delete them',
+    removeJob: 'Remove',
     problems: {
       'job-file-too-large':
         'This file has {{size}} kB, and no job file has more than {{limit}} kB. Check that it is the right one.',

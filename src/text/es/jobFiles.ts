@@ -3,6 +3,34 @@ import type { Catalogue } from '../translate.ts';
 /** Archivos de trabajo que se reparten: qué se pide al abrirlos y por qué uno no se puede abrir. */
 export const jobFiles: Pick<Catalogue, 'jobFiles'> = {
   jobFiles: {
+    title: 'Archivos de trabajo',
+    reading: 'Se está leyendo …',
+    notInOrder_one: 'Este archivo de escenario no está en orden. Hay una cosa que corregir:',
+    notInOrder_other: 'Este archivo de escenario no está en orden. Hay {{count}} cosas que corregir:',
+    at: 'Línea {{line}}, columna {{column}}',
+    asksCode: 'Este archivo está sellado. Se abre con el código de clase que da su instructor.',
+    asksSeat:
+      'Este archivo está sellado y cada puesto tiene su propio camión. Dé el código de clase y el número de su puesto.',
+    classCode: 'Código de clase',
+    seat: 'Puesto (1 a {{seats}})',
+    open: 'Abrir',
+    opening: 'Se está abriendo …',
+    new: 'El trabajo está en el tablero, en «De archivos».',
+    'there-already': 'Este trabajo ya está en el tablero.',
+    shipped: 'Este es un trabajo del propio tablero. Se queda donde está.',
+    namesake:
+      'El tablero tiene otro trabajo del mismo nombre con otro contenido. Ambos se quedan, cada uno con sus propias sesiones; este tiene el contenido {{hash}}.',
+    notKept:
+      'Este navegador no guarda nada, así que el trabajo solo está aquí durante esta visita. Conserve el archivo y exporte el registro antes de cerrar la página.',
+    removeTitle: 'Quitar el trabajo',
+    removePlain: 'El trabajo sale del tablero. Con su archivo puede volver a abrirlo.',
+    removeWithRecords_one:
+      'Hay una sesión de este trabajo guardada en este dispositivo. Si está abierta, se guarda como no terminada. ¿Qué se hace con su registro?',
+    removeWithRecords_other:
+      'Hay {{count}} sesiones de este trabajo guardadas en este dispositivo. La abierta se guarda como no terminada. ¿Qué se hace con sus registros?',
+    removeKept: 'Conservar los registros en este dispositivo',
+    removeExported: 'Exportar los registros y luego borrarlos',
+    removeJob: 'Quitar',
     problems: {
       'job-file-too-large':
         'Este archivo tiene {{size}} kB, y ningún archivo de trabajo tiene más de {{limit}} kB. Revise que sea el correcto.',

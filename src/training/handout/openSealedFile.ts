@@ -11,6 +11,8 @@ export interface OpenedFile {
   readonly scenario: Scenario;
   /** The text of the scenario file within. */
   readonly text: string;
+  /** What the class code gave; null where the file asks for none. */
+  readonly key: string | null;
 }
 
 /** Opens a sealed file. Errors: a class code that is wanted, unfit or wrong; or a file that is not what it says. */
@@ -47,7 +49,9 @@ export function* openSealedFileSteps(
     scenario.contentHash === file.contentHash &&
     scenario.title === file.title &&
     seated === (file.asks.classCode && scenario.variants !== undefined);
-  return asWritten ? ok({ scenario, text }) : err({ code: 'job-file-not-its-own' });
+  return asWritten
+    ? ok({ scenario, text, key: file.asks.classCode ? key : null })
+    : err({ code: 'job-file-not-its-own' });
 }
 
 function parsedText(json: string): string | null {

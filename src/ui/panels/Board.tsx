@@ -6,6 +6,8 @@ import { BoardRecords } from './BoardRecords.tsx';
 import { FirstMinutes, isOffered } from './FirstMinutes.tsx';
 import { JobCard } from './JobCard.tsx';
 import { LevelSign } from './LevelSign.tsx';
+import { FileJobs } from './laterBoard.ts';
+import { OpenJobFiles } from './OpenJobFiles.tsx';
 import type { KeptSitting, Shop } from './Shop.ts';
 
 const LEVELS = [1, 2, 3, 4] as const;
@@ -35,7 +37,9 @@ export function Board({ shop }: { readonly shop: Shop }) {
         </div>
         {jobs.length > 0 && <Progress jobs={jobs} kept={kept} />}
       </header>
+      <OpenJobFiles shop={shop} />
       <FirstMinutes shop={shop} />
+      <FileJobs shop={shop} />
       {jobs.length === 0 && <p>{say('board.empty')}</p>}
       {open.length > 0 && (
         <Row id="open" title={say('board.onBench')} line={say('board.onBenchLine')}>

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { clock } from '../../text/format.ts';
 import { jobSentence } from '../../text/jobWords.ts';
 import { say } from '../../text/translate.ts';
@@ -12,10 +13,12 @@ interface JobCardProps {
   /** Its button is the one that asks to be pressed. */
   readonly next: boolean;
   readonly shop: Shop;
+  /** What else is to be said or done, below all. */
+  readonly foot?: ComponentChildren;
 }
 
 /** A job as a ticket on the board: what it is, how long it takes, how it stands; what it teaches behind a fold. */
-export function JobCard({ card, kept, next, shop }: JobCardProps) {
+export function JobCard({ card, kept, next, shop, foot }: JobCardProps) {
   const open = kept.find((sitting) => sitting.state === 'open');
   const best = Math.max(-1, ...kept.map((sitting) => sitting.score ?? -1));
   const done = kept.some((sitting) => sitting.state === 'finished');
@@ -54,6 +57,7 @@ export function JobCard({ card, kept, next, shop }: JobCardProps) {
         )}
         {!open && best >= 0 && <span class="quiet">{say('board.done', { score: best })}</span>}
       </div>
+      {foot}
     </li>
   );
 }

@@ -12,6 +12,17 @@ export interface KeptSitting {
   readonly savedAtMs: number;
 }
 
+/** A job that came from a file. */
+export interface FileJob {
+  /** Under which its sittings are kept; the id of its card as well. */
+  readonly key: string;
+  readonly card: BoardCard;
+  readonly contentHash: string;
+  readonly seat: number | null;
+  /** Off the board, kept for the debriefs of its sittings. */
+  readonly putAway: boolean;
+}
+
 /** What a user may set. */
 export interface UserSettings {
   readonly theme: 'auto' | 'light' | 'dark' | 'contrast';
@@ -50,4 +61,12 @@ export interface Shop {
   exportKept(key: string): void;
   /** Shows the debrief of a finished job that is kept. */
   toDebrief(kept: KeptSitting): void;
+  /** Jobs that came from files; null until it is known which are kept on this device. */
+  readonly fileJobs: ReadonlySignal<readonly FileJob[] | null>;
+  /** Opens job files that were chosen or dropped. */
+  openFiles(files: readonly File[]): void;
+  /** Asks what becomes of its sittings before a job of a file goes. */
+  askToRemove(job: FileJob): void;
+  /** Takes a job of a file off the board. Its finished sittings stay, or are exported and go with it. */
+  removeFileJob(key: string, records: 'kept' | 'exported'): Promise<void>;
 }
