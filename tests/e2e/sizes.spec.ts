@@ -34,7 +34,7 @@ test('board and bench are fetched within their budgets', async () => {
   }
 });
 
-test('the board in Spanish comes within the same, its jobs with it, and no word of English before', async () => {
+test('in Spanish both come within the same, a job with its words and no other’s, and no word of English before', async () => {
   const bench = await BenchPage.open(`${E2E_ADDRESS.replace(/\/$/, '')}/`, 'es-US');
   try {
     await bench.page.addInitScript(() => {
@@ -53,12 +53,19 @@ test('the board in Spanish comes within the same, its jobs with it, and no word 
     expect(
       await bench.page.evaluate(() => (globalThis as unknown as { titlesSeen: string[] }).titlesSeen),
     ).toEqual(['Tablero de trabajos']);
-    // A job that is opened at once has all its words too.
-    await bench.page.getByRole('button', { name: /Listo para el viernes/ }).click();
-    await expect(bench.page.getByRole('button', { name: 'Tomar el trabajo' })).toBeVisible({
-      timeout: 30_000,
-    });
+    // A job that is opened at once has all its words too, and no others come with it.
+    await bench.page.getByRole('button', { name: /Primer día en el banco/ }).click();
+    await bench.page.getByRole('button', { name: 'Tomar el trabajo' }).click({ timeout: 30_000 });
+    await bench.page.getByRole('region', { name: 'Banco', exact: true }).locator('canvas').waitFor();
     await expect(bench.page.locator('[lang="en"]')).toHaveCount(0);
+    const whole = await bench.fetchedBy('canvas');
+    const jobs = whole.filter((file) => /first-day-on-the-bench|not-a-click|ready-by-friday/.test(file));
+    expect(jobs.map((file) => file.replace(/-[\w-]{8}\.js$/, ''))).toEqual([
+      'assets/first-day-on-the-bench',
+      'assets/first-day-on-the-bench',
+    ]);
+    expect(whole.filter((file) => file.includes('/benchScreen-'))).toHaveLength(1);
+    expect(weight(whole)).toBeLessThanOrEqual(BUDGETS['bench in Spanish']);
   } finally {
     await bench.close();
   }
