@@ -1,9 +1,9 @@
 import { err, ok, type Result } from '../base/Result.ts';
 import { atOnce, type Steps } from '../base/steps.ts';
 import { addOwnWords } from '../text/jobWords.ts';
-import { isLed } from '../training/scenario/modes.ts';
 import type { Scenario } from '../training/scenario/Scenario.ts';
 import { openSealed, type SealedScenario } from '../training/scenario/seal.ts';
+import { seedOfSitting } from '../training/scenario/seedPolicy.ts';
 import { Sitting } from '../training/sitting/Sitting.ts';
 import type { SittingRecord } from '../training/sitting/SittingRecord.ts';
 
@@ -38,9 +38,7 @@ export function* openJobSteps(
   addOwnWords(scenario.words);
   yield;
   if (record === undefined) {
-    // The numbers are spoken of in the steps, so they are the same for everyone.
-    const seed = isLed(scenario.mode) ? scenario.seed : freshSeed();
-    return ok({ scenario, sitting: Sitting.begin(scenario, seed) });
+    return ok({ scenario, sitting: Sitting.begin(scenario, seedOfSitting(scenario, freshSeed)) });
   }
   const resumed = yield* Sitting.resumeSteps(scenario, record);
   if (resumed.ok) return ok({ scenario, sitting: resumed.value });

@@ -100,6 +100,8 @@ export function replayProblemText(problem: TimelineProblem): string {
   switch (problem.code) {
     case 'wrong-scenario':
       return 'it was made on another scenario, or on another edition of it. Give its file with --scenario, or the folder that holds it with --scenarios.';
+    case 'wrong-seed':
+      return 'it was made on another truck than its scenario gives to everybody. It was changed after it was made.';
     case 'wrong-mode':
       return 'it says another mode than its scenario has. It was changed after it was made.';
     case 'actions-out-of-order':

@@ -50,7 +50,8 @@ export const SCENARIO_FIELDS: Readonly<Record<string, FieldWords>> = {
   'limits.minutes': { holds: 'book minutes for the whole job, 10 to 600' },
   'limits.dollars': { holds: 'dollars for parts, 0 to 5000' },
   seed: {
-    holds: 'any small word. Draws the tolerances of this truck: another word, another truck of the same make',
+    holds:
+      'any small word. Draws the tolerances of this truck: another word, another truck of the same make. Or a word with a policy, as `{ word: yard, policy: fixed }` (see below)',
   },
   drives: { holds: 'how far the truck was driven with the faults in (see below)' },
   'drives.cycles': {

@@ -227,7 +227,7 @@ const YAML: readonly HostileFile[] = [
   ['an indent too little', with_('  vehicle', ' vehicle'), 'yaml-syntax'],
   ['a colon in a text', title('A job: a short one'), 'yaml-syntax'],
   ['a list where text belongs', title('[A, short, job]'), 'wrong-type'],
-  ['a map where text belongs', title('{ A: job }'), 'wrong-type'],
+  ['a map where text belongs', title('{ A: job }'), 'unknown-key'],
   ['text where a list belongs', with_('aims:\n  - Say what the readings show.', 'aims: one'), 'wrong-type'],
   [
     'a map where a list belongs',
@@ -239,6 +239,59 @@ const YAML: readonly HostileFile[] = [
   ['text of blanks alone', title('"   "'), 'text-empty'],
 ];
 
+const more = (written: string): string => `${SCENARIO_TEXT}${written}\n`;
+const renewed = (written: string): string => with_('  codes:', `  renewed: ${written}\n  codes:`);
+
+/** The keys of what a job asks for beside the usual, and texts by language. */
+const TERMS: readonly HostileFile[] = [
+  ['a tool that is a prototype', more('tools: [__proto__, constructor]'), 'not-one-of'],
+  ['tools that are a map', more('tools: { meter: true }'), 'wrong-type'],
+  ['tools by the thousand', more(`tools: [${'meter,'.repeat(20_000)}]`), 'list-too-long'],
+  ['a tool by an alias', more('tools: [&m meter, *m]'), 'alias-not-allowed'],
+  [
+    'weights that are no numbers',
+    more('weights: { verdict: .nan, evidence: .inf, method: x, economy: [], repair: {} }'),
+    'not-finite',
+  ],
+  [
+    'weights that overflow',
+    more('weights: { verdict: 1e999, evidence: 40, method: 20, economy: 10, repair: 10 }'),
+    'not-finite',
+  ],
+  [
+    'weights below nothing',
+    more('weights: { verdict: -40, evidence: 60, method: 60, economy: 10, repair: 10 }'),
+    'number-too-small',
+  ],
+  [
+    'weights that pass a hundred by their sum',
+    more('weights: { verdict: 60, evidence: 60, method: 60, economy: 60, repair: 60 }'),
+    'weights-sum',
+  ],
+  ['weights with a prototype', more('weights: { __proto__: { verdict: 100 } }'), 'missing-key'],
+  ['a limit beyond all work', more('limits: { minutes: 999999999999999999999 }'), 'number-too-large'],
+  ['a limit in another writing', more('limits: { minutes: 0x40 }'), 'number-not-plain'],
+  ['a limit that is a text', more('limits: { dollars: "400; rm -rf /" }'), 'wrong-type'],
+  ['a limit of another kind', more('limits: { hours: 2 }'), 'unknown-key'],
+  ['a part that is a prototype', renewed('[__proto__]'), 'not-one-of'],
+  ['a part that is a map of parts', renewed('[{ unit: unit }]'), 'not-one-of'],
+  ['a rule that is a prototype', with_('off: []', 'off: []\n  on: [constructor]'), 'not-one-of'],
+  [
+    'a seed with a policy of its own',
+    with_('seed: short-job', 'seed: { word: short-job, policy: always-mine }'),
+    'not-one-of',
+  ],
+  ['a seed without a word', with_('seed: short-job', 'seed: { policy: fixed }'), 'missing-key'],
+  ['a language that is a prototype', title('{ __proto__: A job, en: A job }'), 'unknown-key'],
+  ['a language that nobody speaks here', title('{ xx: A job }'), 'unknown-key'],
+  ['a text in a language by an alias', title('{ en: &a A job, es: *a }'), 'alias-not-allowed'],
+  ['a text in a language that turns around', title('{ en: A job, es: "a \\u202e b" }'), 'hidden-character'],
+  ['a text in a language that is a list', title('{ en: [A, job] }'), 'wrong-type'],
+  ['a text in a language that is a text in languages', title('{ en: { en: { en: A job } } }'), 'wrong-type'],
+  ['a text in a language without end', title(`{ es: ${'x'.repeat(100_000)} }`), 'text-too-long'],
+  ['the same language twice', title('{ en: A job, en: Another }'), 'duplicate-key'],
+];
+
 /** Files that mean harm or came to it. Each is data, made by a rule where it is long. */
 export const HOSTILE: readonly HostileFile[] = [
   ...GROWTH,
@@ -248,4 +301,5 @@ export const HOSTILE: readonly HostileFile[] = [
   ...SIZES,
   ...LETTERS,
   ...YAML,
+  ...TERMS,
 ];

@@ -16,6 +16,7 @@ interface SchemaNode {
   readonly maxLength?: number;
   readonly pattern?: string;
   readonly allOf?: readonly { readonly pattern: string }[];
+  readonly anyOf?: readonly SchemaNode[];
   readonly items?: SchemaNode;
   readonly minItems?: number;
   readonly maxItems?: number;
@@ -121,6 +122,7 @@ function textOf({ minLength = 0, maxLength = 200, pattern, allOf }: SchemaNode):
 function allowedBy(node: SchemaNode): fc.Arbitrary<unknown> {
   if (node.const !== undefined) return fc.constant(node.const);
   if (node.enum !== undefined) return fc.constantFrom(...node.enum);
+  if (node.anyOf !== undefined) return fc.oneof(...node.anyOf.map(allowedBy));
   const { minimum: min = -1e9, maximum: max = 1e9 } = node;
   switch (node.type) {
     case 'string':
@@ -188,7 +190,7 @@ export const scenarioFiles: fc.Arbitrary<ScenarioFile> = fc
     steps(),
     faults,
   )
-  .map(([file, walkthrough, chosen]) => inAgreement(file, walkthrough, chosen));
+  .map(([file, walkthrough, chosen]) => saidAlike(inAgreement(file, walkthrough, chosen)));
 
 function steps(): fc.Arbitrary<NonNullable<ScenarioFile['walkthrough']>> {
   const schema = scenarioJsonSchema(() => undefined) as SchemaNode;
@@ -207,9 +209,13 @@ function inAgreement(
   const led = introduction || file.mode === 'walkthrough';
   const order = file['work-order'];
   const { renewed, ...orderAlone } = order;
-  const { weights, limits, tools, rules, ...rest } = file;
+  const { weights, limits, tools, rules, variants, ...rest } = file;
   return {
     ...rest,
+    ...(variants === undefined || led
+      ? {}
+      : { variants: variants.map((one) => ({ ...one, faults: ranged(chosen) })) }),
+    seed: led && typeof file.seed === 'object' ? { ...file.seed, policy: 'fixed' } : file.seed,
     ...(tools === undefined ? {} : { tools: led ? [...BENCH_TOOLS] : [...new Set(tools)] }),
     ...(rules === undefined ? {} : { rules: rulesThatAgree(rules, tools) }),
     ...(limits === undefined || introduction || Object.keys(limits).length === 0 ? {} : { limits }),
@@ -241,6 +247,25 @@ function rulesThatAgree(
   if (on === undefined) return { off };
   const can = on.filter((rule) => !off.includes(rule) && areAtHand(tools, RULE_NEEDS[rule] ?? []));
   return { off, on: can };
+}
+
+/** Faults with the upper end of a range where they have degrees. */
+function ranged(faults: ScenarioFile['faults']): ScenarioFile['faults'] {
+  return faults.map((fault) =>
+    fault.severity === undefined || fault.severity >= 1 ? fault : { ...fault, 'severity-to': 1 },
+  );
+}
+
+/** A sentence is the same in another language wherever it stands. */
+function saidAlike<T>(value: T, said: Map<string, string> = new Map()): T {
+  if (Array.isArray(value)) return value.map((each) => saidAlike(each, said)) as T;
+  if (typeof value !== 'object' || value === null) return value;
+  const { en, es } = value as { readonly en?: unknown; readonly es?: unknown };
+  if (typeof en === 'string' && typeof es === 'string') {
+    if (!said.has(en)) said.set(en, es);
+    return { en, es: said.get(en) } as T;
+  }
+  return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, saidAlike(each, said)])) as T;
 }
 
 /** Weights that make a hundred, from any. */

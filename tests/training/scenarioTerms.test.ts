@@ -2,6 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { scenarioProblemLine } from '../../src/text/cli.ts';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import type { Scenario } from '../../src/training/scenario/Scenario.ts';
+import { seedOfSitting, seedPolicyOf } from '../../src/training/scenario/seedPolicy.ts';
+import { replay } from '../../src/training/sitting/replay.ts';
+import { Sitting } from '../../src/training/sitting/Sitting.ts';
 import { SCENARIO_TEXT } from '../support/scenarioText.ts';
 
 /** What is wrong with a text, as "line code path". */
@@ -166,5 +169,38 @@ describe('parts already renewed', () => {
     expect(problems(renewed('[unit]').replace('mode: practice', 'mode: introduction'))).toContain(
       '16 not-in-introduction work-order.renewed',
     );
+  });
+});
+
+describe('the policy of the seed', () => {
+  const seed = (written: string): string => SCENARIO_TEXT.replace('seed: short-job', `seed: ${written}`);
+
+  it('is left to the mode by a plain word, whose content stays as it was', () => {
+    expect(Object.keys(loads(SCENARIO_TEXT))).not.toContain('seedPolicy');
+    expect(seedPolicyOf(loads(SCENARIO_TEXT))).toBe('by-seat');
+    expect(loads(seed('{ word: short-job, policy: fixed }'))).toMatchObject({
+      seed: 'short-job',
+      seedPolicy: 'fixed',
+    });
+  });
+
+  it('says which truck a sitting has', () => {
+    const own = () => 'my-own';
+    expect(seedOfSitting(loads(seed('{ word: yard, policy: fixed }')), own)).toBe('yard');
+    expect(seedOfSitting(loads(seed('{ word: yard, policy: by-seat }')), own)).toBe('my-own');
+  });
+
+  it('is kept to by a record, or it is not believed', () => {
+    const fixed = loads(seed('{ word: yard, policy: fixed }'));
+    const made = (word: string) => replay(fixed, Sitting.begin(fixed, word).record());
+    expect(made('yard').ok).toBe(true);
+    expect(made('an-easier-one')).toEqual({ ok: false, error: { code: 'wrong-seed' } });
+  });
+
+  it('is one of two, and fixed where steps speak of numbers', () => {
+    expect(problems(seed('{ word: yard, policy: mine }'))).toEqual(['25 not-one-of seed.policy']);
+    expect(
+      problems(seed('{ word: yard, policy: by-seat }').replace('mode: practice', 'mode: walkthrough')),
+    ).toContain('25 seed-not-by-seat seed.policy');
   });
 });

@@ -77,6 +77,11 @@ export const scenarioProblems = {
       '"{{key}}" can never come true with the tools of this job. Add to "tools:": {{tools}}; or ask the step for something else.',
     'renewed-twice':
       'the part "{{item}}" is listed twice. List it once, and say in the history how often it was renewed.',
+    'no-language': 'this text is in no language. Add "en:" or "es:", or write it plain.',
+    'translated-twice':
+      'the same sentence is translated in another way further up. Give both the same words.',
+    'seed-not-by-seat':
+      'the steps of a job of mode "{{mode}}" speak of one truck. Write "policy: fixed", or a plain word for the seed.',
     'more-problems_one': 'there is {{count}} more problem. Mend these first.',
     'more-problems_other': 'there are {{count}} more problems. Mend these first.',
   },

@@ -81,6 +81,11 @@ export const scenarioProblems = {
       '"{{key}}" nunca se puede cumplir con las herramientas de este trabajo. Agregue a "tools:": {{tools}}; o pida otra cosa en el paso.',
     'renewed-twice':
       'la refacción "{{item}}" está dos veces. Anótela una vez, y diga en el historial cuántas veces se renovó.',
+    'no-language': 'este texto no está en ningún idioma. Agregue "en:" o "es:", o escríbalo sin idioma.',
+    'translated-twice':
+      'la misma oración está traducida de otra manera más arriba. Dé a las dos las mismas palabras.',
+    'seed-not-by-seat':
+      'los pasos de un trabajo del modo "{{mode}}" hablan de un solo camión. Escriba "policy: fixed", o una palabra sola como semilla.',
     'more-problems_one': 'hay {{count}} problema más. Corrija antes estos.',
     'more-problems_other': 'hay {{count}} problemas más. Corrija antes estos.',
   },

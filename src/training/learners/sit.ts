@@ -4,6 +4,7 @@ import type { EvidenceFacts } from '../evidence/EvidenceFacts.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import type { JobPar } from '../evidence/JobPar.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
+import { seedOfSitting } from '../scenario/seedPolicy.ts';
 import type { DebriefFacts } from '../score/DebriefFacts.ts';
 import { debrief } from '../score/debrief.ts';
 import { Sitting } from '../sitting/Sitting.ts';
@@ -35,7 +36,10 @@ export function sit(
   seed: string,
   { tables, factor, par }: Judges,
 ): SatJob {
-  const sitting = Sitting.begin(scenario, seed);
+  const sitting = Sitting.begin(
+    scenario,
+    seedOfSitting(scenario, () => seed),
+  );
   const bench = new LearnersBench(
     sitting,
     tables,

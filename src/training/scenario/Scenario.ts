@@ -3,9 +3,11 @@ import type { BenchTool } from '../../sim/devices/items.ts';
 import type { DrivesBefore, FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { DoneCondition } from './DoneCondition.ts';
 import type { JobLimits } from './JobLimits.ts';
+import type { OtherWords } from './jobTexts.ts';
 import type { RuleId } from './ruleIds.ts';
 import type { DutyRule } from './ruleNeeds.ts';
 import type { ScenarioCard, SittingMode, WalkthroughStep } from './ScenarioCard.ts';
+import type { SeedPolicy } from './seedPolicy.ts';
 import type { DrawnVariant, Variant } from './Variant.ts';
 import type { ScoreWeights } from './weights.ts';
 
@@ -34,6 +36,8 @@ export interface ScenarioContent {
   /** What the job may take, where it says so. */
   readonly limits?: JobLimits;
   readonly seed: string;
+  /** Which truck a learner gets, where the job says so. */
+  readonly seedPolicy?: SeedPolicy;
   readonly drives: DrivesBefore;
   readonly faults: readonly FaultChoice[];
   /** Where there is more than one truth: all of them, the scenario's own the first. */
@@ -46,6 +50,8 @@ export interface ScenarioContent {
   readonly steps: readonly ScenarioStep[];
   /** The author's remark, shown after closing. */
   readonly remark: string;
+  /** What its sentences are in other languages, where the file itself says so. */
+  readonly words?: OtherWords;
 }
 
 export interface Scenario extends ScenarioContent {

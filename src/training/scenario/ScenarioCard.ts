@@ -1,5 +1,6 @@
 import type { BenchTool, ItemId } from '../../sim/devices/items.ts';
 import type { JobLimits } from './JobLimits.ts';
+import type { OtherWords } from './jobTexts.ts';
 import type { SittingMode } from './modes.ts';
 import type { DrawnVariant } from './Variant.ts';
 import type { ScoreWeights } from './weights.ts';
@@ -36,6 +37,8 @@ export interface ScenarioCard {
   readonly drawn?: true;
   /** Which of them was drawn. */
   readonly variant?: DrawnVariant;
+  /** What these sentences are in other languages, where the file itself says so. */
+  readonly words?: OtherWords;
   /** Walkthrough and introduction: the steps in order, without the tests of their being done. */
   readonly steps: readonly WalkthroughStep[];
 }

@@ -54,6 +54,9 @@ export const SCENARIO_PROBLEMS = [
   'rule-needs-tool',
   'step-needs-tool',
   'renewed-twice',
+  'no-language',
+  'translated-twice',
+  'seed-not-by-seat',
   'more-problems',
 ] as const;
 export type ScenarioProblemCode = (typeof SCENARIO_PROBLEMS)[number];

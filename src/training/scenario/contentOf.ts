@@ -1,20 +1,23 @@
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
+import { areEmpty, otherWordsOf, sentenceOf } from './jobTexts.ts';
 import type { ScenarioContent } from './Scenario.ts';
 import type { ScenarioFile } from './scenarioSchema.ts';
+import { textsOf } from './textsOf.ts';
 import type { FaultRange, Variant } from './Variant.ts';
 
 /** The content of a checked file, with the names that the program uses. */
 export function contentOf(file: ScenarioFile): ScenarioContent {
+  const words = otherWordsOf(textsOf(file));
   return {
     format: file.format,
     id: file.id,
-    title: file.title,
-    summary: file.summary,
+    title: sentenceOf(file.title),
+    summary: sentenceOf(file.summary),
     mode: file.mode,
     level: file.level,
     minutes: file.minutes,
-    aims: file.aims,
-    workOrder: withoutUndefined(file['work-order']),
+    aims: file.aims.map(sentenceOf),
+    workOrder: orderOf(file['work-order']),
     bench: {
       ambientC: file.bench['ambient-celsius'],
       altitudeM: file.bench['altitude-metres'],
@@ -22,15 +25,36 @@ export function contentOf(file: ScenarioFile): ScenarioContent {
     },
     ...(file.tools === undefined ? {} : { tools: file.tools }),
     ...(file.limits === undefined ? {} : { limits: withoutUndefined(file.limits) }),
-    seed: file.seed,
+    ...seedOf(file.seed),
     drives: file.drives,
     faults: file.faults.map(faultOf),
     ...variantsOf(file),
     rulesOff: file.rules?.off ?? [],
     ...(file.rules?.on === undefined ? {} : { rulesOn: file.rules.on }),
     ...(file.weights === undefined ? {} : { weights: file.weights }),
-    steps: file.walkthrough ?? [],
-    remark: file.remark,
+    steps: (file.walkthrough ?? []).map((step) => ({
+      ...step,
+      say: sentenceOf(step.say),
+      how: sentenceOf(step.how),
+    })),
+    remark: sentenceOf(file.remark),
+    ...(areEmpty(words) ? {} : { words }),
+  };
+}
+
+/** A plain word leaves the policy to the mode. */
+function seedOf(seed: ScenarioFile['seed']): Pick<ScenarioContent, 'seed' | 'seedPolicy'> {
+  return typeof seed === 'string' ? { seed } : { seed: seed.word, seedPolicy: seed.policy };
+}
+
+function orderOf(order: ScenarioFile['work-order']): ScenarioContent['workOrder'] {
+  const { vehicle, complaint, history, cautions, ...rest } = withoutUndefined(order);
+  return {
+    ...rest,
+    vehicle: sentenceOf(vehicle),
+    complaint: sentenceOf(complaint),
+    history: history.map(sentenceOf),
+    cautions: cautions.map(sentenceOf),
   };
 }
 
@@ -54,9 +78,12 @@ function rangeOf(entry: FaultEntry): FaultRange {
 function variantsOf({ faults, variants }: ScenarioFile): { readonly variants?: readonly Variant[] } {
   const ranged = faults.some((entry) => entry['severity-to'] !== undefined);
   if (variants === undefined && !ranged) return {};
-  const others = (variants ?? []).map(({ faults: own, ...others }) => ({
+  const others = (variants ?? []).map(({ faults: own, complaint, history, remark, ...others }) => ({
     faults: own.map(rangeOf),
     ...withoutUndefined(others),
+    ...(complaint === undefined ? {} : { complaint: sentenceOf(complaint) }),
+    ...(history === undefined ? {} : { history: history.map(sentenceOf) }),
+    ...(remark === undefined ? {} : { remark: sentenceOf(remark) }),
   }));
   return { variants: [{ faults: faults.map(rangeOf) }, ...others] };
 }

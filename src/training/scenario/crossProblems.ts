@@ -1,6 +1,7 @@
 import { FAULTS, faultById, isRootCause } from '../../sim/faults/catalogue.ts';
 import { fieldOf } from './rawField.ts';
 import type { ScenarioProblem } from './ScenarioProblem.ts';
+import { textProblems } from './textProblems.ts';
 import { toolProblems } from './toolProblems.ts';
 import { variantProblems } from './variantProblems.ts';
 import { ALL_POINTS, SCORE_PARTS } from './weights.ts';
@@ -24,6 +25,8 @@ export function crossProblems(content: object, places: YamlPlaces): ScenarioProb
     ...limitProblems(raw.mode, raw.limits, places),
     ...ruleProblems(raw.rules, places),
     ...toolProblems(raw, places),
+    ...textProblems(raw, places),
+    ...seedProblems(raw, places),
   ];
 }
 
@@ -172,6 +175,16 @@ function renewedProblems(
       ? [places.problem('renewed-twice', ['work-order', 'renewed', index], { item: item.slice(0, 60) })]
       : [],
   );
+}
+
+/** The steps speak of the numbers of one truck. */
+function seedProblems(
+  { mode, seed }: Readonly<Record<string, unknown>>,
+  places: YamlPlaces,
+): ScenarioProblem[] {
+  const led = mode === 'walkthrough' || mode === 'introduction';
+  if (!led || fieldOf(seed, 'policy') !== 'by-seat') return [];
+  return [places.problem('seed-not-by-seat', ['seed', 'policy'], { mode })];
 }
 
 /** Only what is scored has limits, and a limit says what it limits. */

@@ -6,12 +6,19 @@ import { PLAIN_TEXT } from './hiddenCharacters.ts';
 import { SITTING_MODES } from './modes.ts';
 import { RULE_IDS } from './ruleIds.ts';
 import { DUTY_RULES } from './ruleNeeds.ts';
+import { SEED_POLICIES } from './seedPolicy.ts';
 import { MOST_VARIANTS } from './Variant.ts';
 import { LEAST_EVIDENCE, MOST_WEIGHT } from './weights.ts';
 
 /** Text in which every character shows. That one does not is told where the text is read, by its own place. */
 const text = (limit: number) =>
   z.string().min(1).max(limit).regex(/\S/u, { error: 'blank' }).regex(PLAIN_TEXT, { error: 'plain' });
+/** A text that may be written in several languages. */
+const words = (limit: number) =>
+  z.union([
+    text(limit),
+    z.strictObject({ en: text(limit).optional(), es: text(limit).optional() }).meta({ minProperties: 1 }),
+  ]);
 const slug = z
   .string()
   .max(60)
@@ -33,8 +40,8 @@ const codes = z
     }),
   )
   .max(12);
-const complaint = text(1200);
-const history = z.array(text(400)).max(16);
+const complaint = words(1200);
+const history = z.array(words(400)).max(16);
 /** Drives with the faults in before the order was written: they fill the controller's memory. */
 const drives = z.strictObject({ cycles: z.number().int().min(0).max(40), refuelled: z.boolean() });
 const faults = z
@@ -50,26 +57,26 @@ const faults = z
     }),
   )
   .max(4);
-const remark = text(3000);
+const remark = words(3000);
 
 /** Format version 1 of a scenario file, keys as written in the file; unknown keys are refused everywhere. */
 export const scenarioSchema = z.strictObject({
   format: z.literal(1),
   id: slug,
-  title: text(80),
-  summary: text(400),
+  title: words(80),
+  summary: words(400),
   mode: z.enum(SITTING_MODES),
   level: z.literal([1, 2, 3, 4]),
   minutes: z.number().int().min(5).max(240),
-  aims: z.array(text(200)).min(1).max(8),
+  aims: z.array(words(200)).min(1).max(8),
   'work-order': z.strictObject({
     number: text(20),
-    vehicle: text(160),
+    vehicle: words(160),
     complaint,
     history,
     renewed: z.array(z.enum(TRUCK_PARTS)).max(8).optional(),
     codes,
-    cautions: z.array(text(400)).min(1).max(12),
+    cautions: z.array(words(400)).min(1).max(12),
   }),
   bench: z.strictObject({
     'ambient-celsius': z.number().min(-30).max(50),
@@ -83,7 +90,7 @@ export const scenarioSchema = z.strictObject({
       dollars: z.number().int().min(0).max(5000).optional(),
     })
     .optional(),
-  seed: slug,
+  seed: z.union([slug, z.strictObject({ word: slug, policy: z.enum(SEED_POLICIES) })]),
   drives,
   faults,
   /** Other truths of the same job; what a variant leaves out is as above. */
@@ -117,7 +124,7 @@ export const scenarioSchema = z.strictObject({
     })
     .optional(),
   walkthrough: z
-    .array(z.strictObject({ id: slug, say: text(600), how: text(800), done: doneConditionSchema }))
+    .array(z.strictObject({ id: slug, say: words(600), how: words(800), done: doneConditionSchema }))
     .min(1)
     .max(80)
     .optional(),

@@ -53,6 +53,13 @@ export function schemaProblems(
         if (issue.message === 'plain') return [];
         if (issue.message === 'blank') return found === '' ? [] : [places.problem('text-empty', path)];
         return [places.problem('bad-form', path, { form: issue.message, found: describe(found) })];
+      case 'invalid_union': {
+        // A mapping is meant for the last of the choices, anything else for the first.
+        const isMapping = typeof found === 'object' && found !== null && !Array.isArray(found);
+        const meant = (isMapping ? issue.errors.at(-1) : issue.errors[0]) ?? [];
+        const inside = meant.map((each) => ({ ...each, path: [...issue.path, ...each.path] }));
+        return schemaProblems(inside as readonly z.core.$ZodIssue[], content, places);
+      }
       case 'custom':
         // Keys that are unknown were taken out before this check; they have a problem of their own.
         if (typeof found === 'object' && found !== null && Object.keys(found).length > 0) return [];

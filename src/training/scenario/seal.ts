@@ -1,9 +1,10 @@
 import { canonicalJson } from '../../base/hash.ts';
 import { err, ok, type Result } from '../../base/Result.ts';
 import { fromBase64, toBase64 } from './base64.ts';
-import { cardOf } from './cardOf.ts';
+import { cardOf, sentencesShown } from './cardOf.ts';
 import { applyKeystream, asciiBytes, asciiText } from './curtain.ts';
 import { hashOfContent } from './hashOfContent.ts';
+import { areEmpty, wordsAmong } from './jobTexts.ts';
 import type { Scenario, ScenarioContent, ScenarioStep } from './Scenario.ts';
 import type { ScenarioCard } from './ScenarioCard.ts';
 
@@ -32,34 +33,51 @@ export function sealScenario(scenario: Scenario): SealedScenario {
 interface BehindCurtain
   extends Pick<
     ScenarioContent,
-    'format' | 'bench' | 'seed' | 'drives' | 'faults' | 'variants' | 'rulesOff' | 'rulesOn' | 'remark'
+    | 'format'
+    | 'bench'
+    | 'seed'
+    | 'drives'
+    | 'faults'
+    | 'variants'
+    | 'rulesOff'
+    | 'rulesOn'
+    | 'remark'
+    | 'words'
   > {
   /** The test of each step's being done, in the order of the card's steps. */
   readonly done: readonly ScenarioStep['done'][];
 }
 
 function behindCurtain(scenario: Scenario): BehindCurtain {
-  const { format, bench, seed, drives, faults, variants, rulesOff, rulesOn, remark, steps } = scenario;
+  const { format, bench, seed, seedPolicy, drives, faults, variants, rulesOff, rulesOn, remark, steps } =
+    scenario;
   const done = steps.map((step) => step.done);
+  const shown = new Set(sentencesShown(scenario));
+  const hidden = wordsAmong([scenario.words], (sentence) => !shown.has(sentence));
   return {
     format,
     bench,
     seed,
+    ...(seedPolicy === undefined ? {} : { seedPolicy }),
     drives,
     faults,
     ...(variants === undefined ? {} : { variants }),
     rulesOff,
     ...(rulesOn === undefined ? {} : { rulesOn }),
     remark,
+    ...(areEmpty(hidden) ? {} : { words: hidden }),
     done,
   };
 }
 
 function withCard(card: ScenarioCard, { done, ...behind }: BehindCurtain): ScenarioContent {
-  const { contentHash: _hash, drawn: _drawn, variant: _variant, steps, ...shown } = card;
+  const { contentHash: _hash, drawn: _drawn, variant: _variant, words: _words, steps, ...shown } = card;
+  const { words: _hidden, ...rest } = behind;
+  const words = wordsAmong([card.words, behind.words]);
   return {
     ...shown,
-    ...behind,
+    ...rest,
+    ...(areEmpty(words) ? {} : { words }),
     // A step without its test does not match the hash.
     steps: steps.map((step, index) => ({ ...step, done: done[index] as ScenarioStep['done'] })),
   };

@@ -79,7 +79,9 @@ function fold(scalar: Scalar, text: string): void {
 
 /** The value with its keys in the order of the schema; keys that the schema does not know come last, as they stood. */
 function ordered(value: unknown, schema: unknown): unknown {
-  const inner = schema instanceof z.ZodOptional ? schema.unwrap() : schema;
+  const choice = schema instanceof z.ZodOptional ? schema.unwrap() : schema;
+  // Of several shapes a mapping has the last.
+  const inner = choice instanceof z.ZodUnion ? choice.options.at(-1) : choice;
   if (Array.isArray(value)) {
     const element = inner instanceof z.ZodArray ? inner.element : undefined;
     return value.map((entry) => ordered(entry, element));

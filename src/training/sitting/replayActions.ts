@@ -10,7 +10,7 @@ import { MAX_TICK, type SittingRecord } from './SittingRecord.ts';
 export type ReplayProblem =
   /** The record was made on other content than this scenario's. */
   | { readonly code: 'wrong-scenario'; readonly wanted: string; readonly given: string }
-  | { readonly code: 'wrong-mode' }
+  | { readonly code: 'wrong-mode' | 'wrong-seed' }
   | { readonly code: 'actions-out-of-order'; readonly index: number }
   | { readonly code: 'tick-beyond-day'; readonly index: number }
   | { readonly code: 'end-before-last-action' }
@@ -101,6 +101,8 @@ function formProblem(scenario: Scenario, record: SittingRecord): ReplayProblem |
     return { code: 'wrong-scenario', wanted: scenario.variant?.contentHash ?? scenario.contentHash, given };
   }
   if (record.mode !== scenario.mode) return { code: 'wrong-mode' };
+  // Whoever wants an easier truck of the make would try seeds.
+  if (scenario.seedPolicy === 'fixed' && record.seed !== scenario.seed) return { code: 'wrong-seed' };
   let last: Tick = 0;
   for (const [index, { tick }] of record.actions.entries()) {
     if (tick > MAX_TICK) return { code: 'tick-beyond-day', index };
