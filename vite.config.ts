@@ -15,17 +15,22 @@ import { keyed } from './src/text/sentenceKey.ts';
 import { say } from './src/text/translate.ts';
 import { veil } from './src/text/veil.ts';
 import './src/text/wholeEnglish.ts';
-import { boardCardOf } from './src/training/scenario/BoardCard.ts';
+import { itemsInQuestion } from './src/training/evidence/itemsInQuestion.ts';
+import { openTables } from './src/training/evidence/openTables.ts';
+import { type BoardCard, boardCardOf } from './src/training/scenario/BoardCard.ts';
 import {
   buildScenarioBundle,
   type SameIdProblem,
   type ScenarioText,
 } from './src/training/scenario/buildScenarioBundle.ts';
+import { cardOf } from './src/training/scenario/cardOf.ts';
 import { loadScenario } from './src/training/scenario/loadScenario.ts';
+import { isJob } from './src/training/scenario/modes.ts';
 import type { ScenarioProblem } from './src/training/scenario/ScenarioProblem.ts';
 import { tokensOf } from './src/ui/theme/tokens.ts';
 
 const SCENARIO_FOLDER = join(import.meta.dirname, 'scenarios');
+const EVIDENCE_TABLES = join(import.meta.dirname, 'assets/evidence/shop.json');
 const SCENARIOS = 'virtual:scenarios';
 const SCENARIO = 'virtual:scenario/';
 
@@ -50,11 +55,24 @@ function sealedScenarios(): Plugin {
         ({ card }) => `${JSON.stringify(card.id)}: () => import(${JSON.stringify(SCENARIO + card.id)})`,
       );
       return [
-        `export const cards = ${JSON.stringify(bundle.value.map(({ card }) => boardCardOf(card)))};`,
+        `export const cards = ${JSON.stringify(boardCards(texts))};`,
         `export const scenarioFetchers = { ${fetchers.join(', ')} };`,
       ].join('\n');
     },
   };
+}
+
+/** What the board shows of each file. Tables of an older rig leave out what is in question: they are being made again. */
+function boardCards(texts: readonly ScenarioText[]): readonly BoardCard[] {
+  const tables = openTables(readFileSync(EVIDENCE_TABLES, 'utf8'));
+  return texts.flatMap(({ name, text }) => {
+    const loaded = loadScenario(text, name);
+    if (!loaded.ok) return [];
+    const card = boardCardOf(cardOf(loaded.value));
+    return tables.ok && isJob(card.mode)
+      ? [{ ...card, inQuestion: itemsInQuestion(loaded.value, tables.value) }]
+      : [card];
+  });
 }
 
 function scenarioTexts(): readonly ScenarioText[] {

@@ -2,6 +2,7 @@ import { bench } from './bench.ts';
 import { board } from './board.ts';
 import { edition } from './edition.ts';
 import { introduction } from './introduction.ts';
+import { items } from './items.ts';
 import { shell } from './shell.ts';
 import { troubles } from './troubles.ts';
 
@@ -14,6 +15,7 @@ export const firstScreen = {
   ...board,
   ...edition,
   ...introduction,
+  ...items,
   ...shell,
   ...troubles,
 } as const;

@@ -2,7 +2,10 @@ import type { ComponentChildren } from 'preact';
 import { say } from '../../text/translate.ts';
 import type { BoardCard } from '../../training/scenario/BoardCard.ts';
 import { isJob } from '../../training/scenario/modes.ts';
+import { BoardFilters } from './BoardFilters.tsx';
 import { BoardRecords } from './BoardRecords.tsx';
+import { boardFilter, fits } from './boardFilter.ts';
+import { nextJob, placeInLevel, standingOf } from './boardOrder.ts';
 import { FirstMinutes, isOffered } from './FirstMinutes.tsx';
 import { JobCard } from './JobCard.tsx';
 import { LevelSign } from './LevelSign.tsx';
@@ -16,7 +19,9 @@ const LEVELS = [1, 2, 3, 4] as const;
 export function Board({ shop }: { readonly shop: Shop }) {
   const kept = shop.kept.value;
   const jobs = shop.cards.filter(({ mode }) => isJob(mode));
-  const open = jobs.filter((card) => stateOf(card, kept) === 'open');
+  const filter = boardFilter.value;
+  const open = jobs.filter((card) => standingOf(card, kept).state === 'open');
+  const listed = jobs.filter((card) => fits(card, filter));
   const next = isOffered(shop) ? undefined : nextJob(jobs, kept);
   const shown = (cards: readonly BoardCard[]) =>
     cards.map((card) => (
@@ -24,6 +29,7 @@ export function Board({ shop }: { readonly shop: Shop }) {
         key={card.id}
         card={card}
         kept={kept.filter(({ scenario }) => scenario === card.id)}
+        place={placeInLevel(card, jobs)}
         next={card === next}
         shop={shop}
       />
@@ -46,8 +52,10 @@ export function Board({ shop }: { readonly shop: Shop }) {
           {shown(open)}
         </Row>
       )}
+      {jobs.length > 1 && <BoardFilters cards={jobs} shown={listed.length} />}
+      {listed.length === 0 && jobs.length > 0 && <p>{say('boardFilter.noneFix')}</p>}
       {LEVELS.map((level) => {
-        const cards = jobs.filter((card) => card.level === level && !open.includes(card));
+        const cards = listed.filter((card) => card.level === level && !open.includes(card));
         if (cards.length === 0) return null;
         return (
           <Row
@@ -97,7 +105,7 @@ function Progress({
   readonly jobs: readonly BoardCard[];
   readonly kept: readonly KeptSitting[];
 }) {
-  const done = jobs.filter((card) => isDone(card, kept)).length;
+  const done = jobs.filter((card) => standingOf(card, kept).attempts > 0).length;
   return (
     <div class="board-progress">
       <span class="tally" aria-hidden="true">
@@ -107,22 +115,5 @@ function Progress({
       </span>
       <span>{say('board.progress', { done, all: jobs.length })}</span>
     </div>
-  );
-}
-
-function isDone(card: BoardCard, kept: readonly KeptSitting[]): boolean {
-  return kept.some(({ scenario, state }) => scenario === card.id && state === 'finished');
-}
-
-function stateOf(card: BoardCard, kept: readonly KeptSitting[]): 'open' | 'done' | 'new' {
-  if (kept.some(({ scenario, state }) => scenario === card.id && state === 'open')) return 'open';
-  return isDone(card, kept) ? 'done' : 'new';
-}
-
-/** The one job whose button asks to be pressed: the one that lies open, else the first that was never done. */
-function nextJob(cards: readonly BoardCard[], kept: readonly KeptSitting[]): BoardCard | undefined {
-  return (
-    cards.find((card) => stateOf(card, kept) === 'open') ??
-    cards.find((card) => stateOf(card, kept) === 'new')
   );
 }

@@ -1,8 +1,9 @@
 import type { ComponentChildren } from 'preact';
-import { clock } from '../../text/format.ts';
+import { capital, clock } from '../../text/format.ts';
 import { jobSentence } from '../../text/jobWords.ts';
 import { say } from '../../text/translate.ts';
 import type { BoardCard } from '../../training/scenario/BoardCard.ts';
+import { standingOf } from './boardOrder.ts';
 import { afterFirstSentence, firstSentence } from './firstSentence.ts';
 import { JobWords } from './JobWords.tsx';
 import type { KeptSitting, Shop } from './Shop.ts';
@@ -10,6 +11,8 @@ import type { KeptSitting, Shop } from './Shop.ts';
 interface JobCardProps {
   readonly card: BoardCard;
   readonly kept: readonly KeptSitting[];
+  /** Its place in its level in the suggested order, counting from 1; left out of a job that has none. */
+  readonly place?: number;
   /** Its button is the one that asks to be pressed. */
   readonly next: boolean;
   readonly shop: Shop;
@@ -18,10 +21,10 @@ interface JobCardProps {
 }
 
 /** A job as a ticket on the board: what it is, how long it takes, how it stands; what it teaches behind a fold. */
-export function JobCard({ card, kept, next, shop, foot }: JobCardProps) {
+export function JobCard({ card, kept, place, next, shop, foot }: JobCardProps) {
   const open = kept.find((sitting) => sitting.state === 'open');
-  const best = Math.max(-1, ...kept.map((sitting) => sitting.score ?? -1));
-  const done = kept.some((sitting) => sitting.state === 'finished');
+  const { attempts, best } = standingOf(card, kept);
+  const done = attempts > 0;
   const { words: title } = jobSentence(card.title);
   return (
     <li class={open ? 'card card-open' : done ? 'card card-done' : 'card'}>
@@ -31,7 +34,16 @@ export function JobCard({ card, kept, next, shop, foot }: JobCardProps) {
         <span class="card-minutes">{say('board.minutes', { minutes: card.minutes })}</span>
       </div>
       <h3>
+        {place !== undefined && (
+          <>
+            <span class="visually-hidden">{say('board.place', { level: card.level, place })} </span>
+            <span class="card-place" aria-hidden="true">
+              {place}
+            </span>
+          </>
+        )}
         <JobWords of={card.title} />
+        {!open && next && <span class="tag">{say('board.isNext')}</span>}
         {open && <span class="tag">{say('board.isOpen')}</span>}
         {!open && done && <span class="tag">✓ {say('board.isDone')}</span>}
       </h3>
@@ -55,7 +67,12 @@ export function JobCard({ card, kept, next, shop, foot }: JobCardProps) {
             </button>
           </>
         )}
-        {!open && best >= 0 && <span class="quiet">{say('board.done', { score: best })}</span>}
+        {attempts > 0 && (
+          <span class="quiet">
+            {best !== null && `${capital(say('board.best', { score: best }))} · `}
+            {say('board.attempts', { count: attempts })}
+          </span>
+        )}
       </div>
       {foot}
     </li>

@@ -92,7 +92,7 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
   cli: { folders: ['base', 'sim/*', 'training/*', 'text', 'platform/node'], packages: ['node:*'] },
 
   'vite.config': {
-    folders: ['text', 'training/scenario', 'platform/node', 'ui/theme'],
+    folders: ['text', 'training/scenario', 'training/evidence', 'platform/node', 'ui/theme'],
     packages: ['*', 'node:*'],
   },
 };
