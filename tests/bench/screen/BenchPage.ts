@@ -1,5 +1,6 @@
 import { type Browser, type CDPSession, chromium, type Locator, type Page } from '@playwright/test';
 import { launchOptions } from '../../e2e/support/launch.ts';
+import { codeBytes, type HeapSnapshot } from './heapShares.ts';
 import type { TraceEvent } from './scriptTime.ts';
 
 /** What the page notes of itself from its first moment. */
@@ -8,6 +9,13 @@ interface Noted {
   readonly shifts: { readonly at: number; readonly by: number }[];
   readonly interactions: { readonly what: string; readonly ms: number }[];
 }
+
+/** What is called otherwise in another language. */
+interface Named {
+  readonly take: string;
+  readonly bench: string;
+}
+const ENGLISH: Named = { take: 'Take the job', bench: 'Bench' };
 
 /** The built program in a browser, with the browser's own instruments on it. */
 export class BenchPage {
@@ -39,12 +47,12 @@ export class BenchPage {
   }
 
   /** Opens a job by its address and takes it; settles when its bench is drawn. */
-  async job(id: string): Promise<void> {
+  async job(id: string, named: Named = ENGLISH): Promise<void> {
     await this.page.evaluate((hash) => {
       location.hash = hash;
     }, `#/job/${id}`);
-    await this.page.getByRole('button', { name: 'Take the job' }).first().click();
-    await this.drawn();
+    await this.page.getByRole('button', { name: named.take }).first().click();
+    await this.drawn(named);
     await this.quiet();
   }
 
@@ -53,11 +61,11 @@ export class BenchPage {
     await this.page.evaluate((hash) => {
       location.hash = hash;
     }, `#/job/${id}`);
-    await this.drawn();
+    await this.drawn(ENGLISH);
   }
 
-  private async drawn(): Promise<void> {
-    await this.page.getByRole('region', { name: 'Bench' }).locator('canvas').waitFor();
+  private async drawn({ bench }: Named): Promise<void> {
+    await this.page.getByRole('region', { name: bench, exact: true }).locator('canvas').waitFor();
     // It comes up layer by layer.
     await this.page.waitForTimeout(500);
   }
@@ -97,11 +105,18 @@ export class BenchPage {
     return events;
   }
 
-  /** Bytes in use on the page's heap once everything that can be let go is let go. */
-  async heapBytes(): Promise<number> {
+  /** Bytes in use on the page's heap once everything that can be let go is let go, and how much of it is compiled code. */
+  async heap(): Promise<{ readonly bytes: number; readonly code: number }> {
     for (let i = 0; i < 3; i++) await this.session.send('HeapProfiler.collectGarbage');
     const { usedSize } = await this.session.send('Runtime.getHeapUsage');
-    return usedSize;
+    let text = '';
+    const collect = ({ chunk }: { chunk: string }): void => {
+      text += chunk;
+    };
+    this.session.on('HeapProfiler.addHeapSnapshotChunk', collect);
+    await this.session.send('HeapProfiler.takeHeapSnapshot', { reportProgress: false });
+    this.session.off('HeapProfiler.addHeapSnapshotChunk', collect);
+    return { bytes: usedSize, code: codeBytes(JSON.parse(text) as HeapSnapshot) };
   }
 
   /**
