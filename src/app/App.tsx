@@ -46,14 +46,16 @@ export function App(props: AppProps) {
     settings.value = true;
   };
   const route = shop.route.value;
-  const named = route.screen === 'board' ? undefined : cardOf(route.scenario, props);
+  const named = 'scenario' in route ? cardOf(route.scenario, props) : undefined;
   // An introduction has no debrief to be read again.
   const card = named !== undefined && route.screen === 'debrief' && !isJob(named.mode) ? undefined : named;
   return (
     <>
       <TroubleBar shop={shop} />
       <NewerVersionBar edition={props.edition} onBoard={route.screen === 'board'} />
-      {card === undefined || route.screen === 'board' ? (
+      {route.screen === 'back-room' ? (
+        <LazyBackRoom {...props} draft={route.draft} onSettings={openSettings} />
+      ) : card === undefined || route.screen === 'board' ? (
         <>
           <TopBar shop={shop} onSettings={openSettings} />
           {route.screen !== 'board' && shop.fileJobs.value !== null && (
@@ -97,6 +99,26 @@ function LazyJob(props: JobProps) {
 /** So is the code that sits a finished job again. */
 function LazyDebrief(props: JobProps & { readonly kept: string }) {
   return <Fetched {...props} fetch={fetchDebrief} whole />;
+}
+
+interface BackRoomProps extends AppProps {
+  readonly draft: string | null;
+  readonly onSettings: () => void;
+}
+
+/** So is where instructors write. */
+function LazyBackRoom(props: BackRoomProps) {
+  const [Screen, setScreen] = useState<ComponentType<BackRoomProps> | null>(null);
+  const { shop, sentences } = props;
+  useEffect(() => {
+    Promise.all([import('./backroom/BackRoomScreen.tsx'), sentences.backRoom()]).then(
+      ([{ BackRoomScreen }]) => setScreen(() => BackRoomScreen),
+      (error: unknown) => {
+        shop.trouble.value = missingPart(error) ?? unexpected(error);
+      },
+    );
+  }, [shop, sentences]);
+  return Screen === null ? <TopBar shop={shop} onSettings={props.onSettings} /> : <Screen {...props} />;
 }
 
 function unexpected(error: unknown): Trouble {

@@ -87,7 +87,7 @@ export class SittingDesk implements Desk {
   private driving = false;
 
   constructor(
-    private readonly sitting: Sitting,
+    private sitting: Sitting,
     readonly evidence: EvidenceClient,
     private readonly events: DeskEvents,
     functionsKnown: boolean,
@@ -184,6 +184,14 @@ export class SittingDesk implements Desk {
     this.strokes.goOn();
     this.evidence.passed(this.sitting.tick);
     this.renew(false);
+  }
+
+  /** Goes on with another sitting of the same job: the truck was changed behind the hands' back. */
+  reseat(sitting: Sitting): void {
+    this.strokes.drop();
+    this.sitting = sitting;
+    this.panelsAt = sitting.tick;
+    this.renew(true);
   }
 
   /** The present moment, for the drawing. */

@@ -81,6 +81,8 @@ const HELP_KEY = 'bench.shortcuts';
 /** What is the same word in both languages: signs, units, names. */
 const ALIKE: readonly string[] = [
   'app.name',
+  'backRoom.kibibytes',
+  'backRoom.mebibytes',
   'drawing.auto',
   'drawing.com',
   'drawing.inHg',
@@ -88,7 +90,11 @@ const ALIKE: readonly string[] = [
   'drawing.milliamps',
   'inside.vacuumBoth',
   'knew.answers.no',
+  'proofPanel.minutes',
+  'proofPanel.parLine.par',
   'reader.no',
+  'readings.terminal',
+  'readings.when.cycle-outcome',
   'service.pages.monitor',
   'service.pins.1.wire',
   'service.pins.2.wire',

@@ -1,3 +1,5 @@
+import { backRoom } from './backRoom.ts';
+import { formFields } from './formFields.ts';
 import { proofPanel } from './proofPanel.ts';
 import { readings } from './readings.ts';
 import { scenarioProblems } from './scenarioProblems.ts';
@@ -6,5 +8,7 @@ import { scenarioProblems } from './scenarioProblems.ts';
 export const backRoomScreen = {
   ...proofPanel,
   ...readings,
+  ...backRoom,
+  ...formFields,
   ...scenarioProblems,
 } as const;

@@ -1,4 +1,6 @@
 import type { BackRoomCatalogue } from '../translate.ts';
+import { backRoom } from './backRoom.ts';
+import { formFields } from './formFields.ts';
 import { proofPanel } from './proofPanel.ts';
 import { readings } from './readings.ts';
 import { scenarioProblems } from './scenarioProblems.ts';
@@ -7,5 +9,7 @@ import { scenarioProblems } from './scenarioProblems.ts';
 export const backRoomScreen = {
   ...proofPanel,
   ...readings,
+  ...backRoom,
+  ...formFields,
   ...scenarioProblems,
 } as const satisfies BackRoomCatalogue;

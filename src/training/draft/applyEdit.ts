@@ -163,7 +163,9 @@ function replaced(document: Document, old: Node | null, value: Plain): Node {
   made.comment = old.comment ?? null;
   made.commentBefore = old.commentBefore ?? null;
   if (old.spaceBefore === true) made.spaceBefore = true;
-  if (isScalar(old) && isScalar(made) && made.type === undefined && typeof value === 'string') {
+  // Nothing can be written in quotes only; what takes its place need not be.
+  if (isScalar(old) && old.value !== '' && isScalar(made) && typeof value === 'string') {
+    if (made.type !== undefined) return made;
     if (old.type === Scalar.QUOTE_DOUBLE || old.type === Scalar.QUOTE_SINGLE) made.type = old.type;
   }
   return made;

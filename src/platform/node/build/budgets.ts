@@ -38,6 +38,11 @@ const LATER = {
     // Sentences of these and of the closed job.
     'src/text/en/catalogue.ts',
     'src/text/es/catalogue.ts',
+    // Job files, when one is opened or there are any, and a truth that is drawn when its job is taken.
+    'src/app/handout/HandoutDialogs.tsx',
+    'src/app/handout/removeFileJob.ts',
+    'src/app/handout/seated.ts',
+    'src/ui/panels/FileJobs.tsx',
     // The closed job.
     'src/app/ClosedJob.tsx',
     'src/app/DebriefScreen.tsx',

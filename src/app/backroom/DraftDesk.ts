@@ -1,0 +1,141 @@
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { LatestSaver } from '../../platform/browser/LatestSaver.ts';
+import type { DraftStore, StoredDraft } from '../../platform/browser/StoredDraft.ts';
+import type { StoreTrouble } from '../../platform/browser/StoredSitting.ts';
+import { applyEdit } from '../../training/draft/applyEdit.ts';
+import { type Draft, draftOf } from '../../training/draft/Draft.ts';
+import { DraftHistory, type DraftStep } from '../../training/draft/DraftHistory.ts';
+import { DraftText } from '../../training/draft/DraftText.ts';
+import type { EditProblem, FormEdit } from '../../training/draft/FormEdit.ts';
+import { rawText } from '../../training/draft/rawText.ts';
+import type { Destination, DraftBook, Keeping } from '../../ui/backroom/DraftBook.ts';
+
+/** So long after the last letter the form follows the text. */
+const FOLLOW_MS = 150;
+/** After so long without a letter the next one begins a step of its own. */
+const PAUSE_MS = 1200;
+
+interface DraftDeskParts {
+  readonly stored: StoredDraft;
+  readonly store: DraftStore;
+  /** What keeps the store from keeping. */
+  readonly trouble: ReadonlySignal<StoreTrouble | null>;
+  readonly nowMs: () => number;
+  goTo(place: Destination): void;
+  /** The form cannot make a change. */
+  refused(problem: EditProblem): void;
+}
+
+/** One draft being written: its text, its form, its steps, and the keeping of all that. */
+export class DraftDesk implements DraftBook {
+  readonly text: Signal<string>;
+  readonly draft: Signal<Draft>;
+  readonly undoNext = signal<DraftStep | null>(null);
+  readonly redoNext = signal<DraftStep | null>(null);
+  readonly keeping: ReadonlySignal<Keeping>;
+  private readonly written = signal(true);
+  private readonly history: DraftHistory;
+  private readonly saver: LatestSaver<StoredDraft>;
+  private following: ReturnType<typeof setTimeout> | null = null;
+  private pausing: ReturnType<typeof setTimeout> | undefined;
+
+  constructor(private readonly parts: DraftDeskParts) {
+    const { text } = parts.stored;
+    this.text = signal(text);
+    this.draft = signal(draftOf(text));
+    this.history = new DraftHistory(text);
+    this.saver = new LatestSaver((state) => this.write(state));
+    this.keeping = computed(() =>
+      parts.trouble.value !== null ? 'not-kept' : this.written.value ? 'kept' : 'being-kept',
+    );
+  }
+
+  type(text: string): void {
+    this.history.change(text, { kind: 'typed', path: '' });
+    this.renew('later');
+  }
+
+  edit(edits: readonly FormEdit[], step: DraftStep): EditProblem | null {
+    let text = this.history.text;
+    for (const edit of edits) {
+      const done = applyEdit(new DraftText(text), edit);
+      if (!done.ok) {
+        this.parts.refused(done.error);
+        return done.error;
+      }
+      text = done.value;
+    }
+    this.history.change(text, step);
+    this.renew('now');
+    return null;
+  }
+
+  pause(): void {
+    this.history.pause();
+  }
+
+  undo(): void {
+    this.history.undo();
+    this.renew('now');
+  }
+
+  redo(): void {
+    this.history.redo();
+    this.renew('now');
+  }
+
+  goTo(place: Destination): void {
+    this.follow();
+    this.parts.goTo(place);
+  }
+
+  /** Settles when all that was written is kept, or cannot be. */
+  idle(): Promise<void> {
+    return this.saver.idle();
+  }
+
+  end(): void {
+    if (this.following !== null) clearTimeout(this.following);
+    clearTimeout(this.pausing);
+  }
+
+  private renew(when: 'now' | 'later'): void {
+    const { text } = this.history;
+    this.text.value = text;
+    this.undoNext.value = this.history.undoNext;
+    this.redoNext.value = this.history.redoNext;
+    if (this.following !== null) clearTimeout(this.following);
+    if (when === 'now') this.follow();
+    else this.following = setTimeout(() => this.follow(), FOLLOW_MS);
+    clearTimeout(this.pausing);
+    this.pausing = setTimeout(() => this.pause(), PAUSE_MS);
+    this.save();
+  }
+
+  private follow(): void {
+    if (this.following !== null) clearTimeout(this.following);
+    this.following = null;
+    this.draft.value = draftOf(this.history.text, this.draft.peek());
+  }
+
+  private save(): void {
+    this.written.value = false;
+    const { text } = this.history;
+    this.saver.save({
+      key: this.parts.stored.key,
+      text,
+      title: titleOf(this.draft.peek()),
+      savedAtMs: this.parts.nowMs(),
+    });
+  }
+
+  private async write(state: StoredDraft): Promise<void> {
+    await this.parts.store.put(state);
+    if (state.text === this.history.text) this.written.value = true;
+  }
+}
+
+/** What a draft is called on the shelf. */
+export function titleOf({ form }: Draft): string {
+  return rawText(form.at(['title'])).slice(0, 80);
+}

@@ -1,0 +1,167 @@
+import { type ReadonlySignal, type Signal, useSignal } from '@preact/signals';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { download } from '../../platform/browser/download.ts';
+import type { StoredDraft } from '../../platform/browser/StoredDraft.ts';
+import { say } from '../../text/translate.ts';
+import { rawText } from '../../training/draft/rawText.ts';
+import { Columns, useColumns } from '../../ui/backroom/Columns.tsx';
+import { DraftBar } from '../../ui/backroom/DraftBar.tsx';
+import type { Destination, Pane } from '../../ui/backroom/DraftBook.ts';
+import { FormPane } from '../../ui/backroom/FormPane.tsx';
+import { landAt, paneOf } from '../../ui/backroom/landAt.ts';
+import { ProblemFold } from '../../ui/backroom/ProblemFold.tsx';
+import { ProofPanel } from '../../ui/backroom/proof/ProofPanel.tsx';
+import { FaultReadings } from '../../ui/backroom/readings/FaultReadings.tsx';
+import { TextPane } from '../../ui/backroom/TextPane.tsx';
+import { useUndoKeys } from '../../ui/backroom/useUndoKeys.ts';
+import { TopBar } from '../../ui/panels/TopBar.tsx';
+import type { Voices } from '../../ui/sound/Voices.ts';
+import type { ThemeName } from '../../ui/theme/tokens.ts';
+import type { AppShop } from '../createShop.ts';
+import { holdJob } from '../holdJob.ts';
+import { BenchPane } from './BenchPane.tsx';
+import { DraftDesk } from './DraftDesk.ts';
+import type { DraftShelf } from './DraftShelf.ts';
+import type { Incoming } from './useIncoming.ts';
+import { useProof } from './useProof.ts';
+
+interface DraftScreenProps {
+  readonly shop: AppShop;
+  readonly shelf: DraftShelf;
+  readonly draft: string;
+  readonly notice: Signal<string | null>;
+  readonly incoming: Incoming;
+  readonly theme: ReadonlySignal<ThemeName>;
+  readonly reducedMotion: ReadonlySignal<boolean>;
+  readonly voices: Voices;
+  readonly renderer: Parameters<typeof BenchPane>[0]['renderer'];
+  readonly onSettings: () => void;
+}
+
+type Opening = 'coming' | 'gone' | 'elsewhere' | StoredDraft;
+
+/** One draft: claimed for this page, read from where it is kept, and open to be written. */
+export function DraftScreen(props: DraftScreenProps) {
+  const { shop, shelf, draft, onSettings } = props;
+  const [opening, setOpening] = useState<Opening>('coming');
+  useEffect(() => {
+    let gone = false;
+    let letGo: (() => void) | null = null;
+    void (async () => {
+      letGo = await holdJob(`draft-${draft}`);
+      const stored = letGo === null ? 'elsewhere' : ((await shelf.store.get(draft)) ?? 'gone');
+      if (gone) letGo?.();
+      else setOpening(stored);
+    })();
+    return () => {
+      gone = true;
+      letGo?.();
+    };
+  }, [draft, shelf]);
+  if (typeof opening !== 'string') return <OpenDraft {...props} stored={opening} />;
+  return (
+    <>
+      <TopBar shop={shop} title={say('backRoom.title')} onSettings={onSettings} />
+      <main class="shelf">
+        {opening !== 'coming' && (
+          <>
+            <p role="alert">{say(`backRoom.${opening}`)}</p>
+            <p>
+              <a href="#/back-room">{say('backRoom.toShelf')}</a>
+            </p>
+          </>
+        )}
+      </main>
+    </>
+  );
+}
+
+function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
+  const { shop, shelf, stored, notice, onSettings } = props;
+  const columns = useColumns();
+  const shown = useSignal<readonly Pane[]>(['form']);
+  const show = (pane: Pane): void => {
+    shown.value = [pane, ...shown.peek().filter((each) => each !== pane)];
+  };
+  const desk = useMemo(
+    () =>
+      new DraftDesk({
+        stored,
+        store: shelf.store,
+        trouble: shelf.trouble,
+        nowMs: () => Date.now(),
+        goTo: (place: Destination) => {
+          show(paneOf(place));
+          landAt(place);
+        },
+        refused: (problem) => {
+          notice.value = say(`backRoom.cannotChange.${problem}`);
+        },
+      }),
+    [stored, shelf, notice],
+  );
+  useEffect(() => () => desk.end(), [desk]);
+  useUndoKeys(desk, notice);
+  const proof = useProof(desk);
+  const { title } = { title: rawText(desk.draft.value.form.at(['title'])) };
+  return (
+    <div class="back-room">
+      <TopBar
+        shop={shop}
+        title={title.trim() === '' ? say('backRoom.untitled') : title}
+        heading
+        under={say('backRoom.title')}
+        onSettings={onSettings}
+      />
+      <DraftBar
+        book={desk}
+        notice={notice}
+        onSave={() => download(fileNameOf(desk), desk.text.peek(), 'application/yaml')}
+        onShelf={() => {
+          location.hash = '#/back-room';
+        }}
+      />
+      <main class="back-main">
+        <ProblemFold book={desk} />
+        <Columns
+          columns={columns}
+          shown={shown.value}
+          onShow={show}
+          render={(pane) => {
+            switch (pane) {
+              case 'form':
+                return (
+                  <FormPane
+                    book={desk}
+                    readings={
+                      <FaultReadings state={proof.readings.state} again={() => proof.readings.again()} />
+                    }
+                  />
+                );
+              case 'text':
+                return <TextPane book={desk} />;
+              case 'bench':
+                return <BenchPane {...props} desk={desk} />;
+              case 'proof':
+                return (
+                  <ProofPanel
+                    state={proof.proof.state}
+                    again={() => proof.proof.again()}
+                    goTo={({ path, line }) =>
+                      desk.goTo(line === null ? { kind: 'field', path } : { kind: 'line', line, column: 1 })
+                    }
+                  />
+                );
+            }
+          }}
+        />
+      </main>
+    </div>
+  );
+}
+
+/** As the scenario calls itself; what has no name yet is a scenario. */
+function fileNameOf(desk: DraftDesk): string {
+  const id = rawText(desk.draft.peek().form.at(['id']));
+  return `${/^[a-z0-9-]{1,60}$/.test(id) ? id : 'scenario'}.yaml`;
+}

@@ -1,0 +1,34 @@
+import type { ReadonlySignal } from '@preact/signals';
+import type { Draft } from '../../training/draft/Draft.ts';
+import type { DraftStep } from '../../training/draft/DraftHistory.ts';
+import type { EditProblem, FormEdit } from '../../training/draft/FormEdit.ts';
+
+/** Where one can be in the back room. */
+export type Pane = 'form' | 'text' | 'bench' | 'proof';
+
+/** Whether what is written is kept in this browser. */
+export type Keeping = 'kept' | 'being-kept' | 'not-kept';
+
+/** A place to go to: a field of the form, or a place in the text. */
+export type Destination =
+  | { readonly kind: 'field'; readonly path: string }
+  | { readonly kind: 'line'; readonly line: number; readonly column: number };
+
+/** One open draft as its screens see it, and the ways to change it. */
+export interface DraftBook {
+  readonly text: ReadonlySignal<string>;
+  /** Of the text, a moment after it was typed. */
+  readonly draft: ReadonlySignal<Draft>;
+  readonly undoNext: ReadonlySignal<DraftStep | null>;
+  readonly redoNext: ReadonlySignal<DraftStep | null>;
+  readonly keeping: ReadonlySignal<Keeping>;
+  /** The text as a hand leaves it. */
+  type(text: string): void;
+  /** Changes of the form that make one step. All are done, or none. */
+  edit(edits: readonly FormEdit[], step: DraftStep): EditProblem | null;
+  /** A hand has left what it wrote in: what comes next is a step of its own. */
+  pause(): void;
+  undo(): void;
+  redo(): void;
+  goTo(place: Destination): void;
+}

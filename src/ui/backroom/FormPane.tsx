@@ -1,0 +1,113 @@
+import type { ComponentChildren } from 'preact';
+import { say } from '../../text/translate.ts';
+import type { Plain } from '../../training/draft/FormEdit.ts';
+import { FORM, type FormField, type FormSection, isInside } from '../../training/draft/formFields.ts';
+import { rawText } from '../../training/draft/rawText.ts';
+import { USUAL_WEIGHTS } from '../../training/scenario/weights.ts';
+import type { DraftBook } from './DraftBook.ts';
+import { FaultsField } from './faults/FaultsField.tsx';
+import { ChoiceField } from './fields/ChoiceField.tsx';
+import { GroupField } from './fields/GroupField.tsx';
+import { ListField } from './fields/ListField.tsx';
+import { NumberField } from './fields/NumberField.tsx';
+import { PicksField } from './fields/PicksField.tsx';
+import { StepsField } from './fields/StepsField.tsx';
+import { SwitchField } from './fields/SwitchField.tsx';
+import { TextField } from './fields/TextField.tsx';
+
+interface FormPaneProps {
+  readonly book: DraftBook;
+  readonly readings: ComponentChildren;
+}
+
+/** The form: every field of the format under its heading. */
+export function FormPane({ book, readings }: FormPaneProps) {
+  const { form } = book.draft.value;
+  return (
+    <form class="back-form" onSubmit={(event) => event.preventDefault()}>
+      {form.shut && <p class="field-problem">{say('backRoom.shut')}</p>}
+      {!form.shut &&
+        FORM.filter((section) => isWanted(section, book)).map((section) => (
+          <section key={section.id} class="form-section" aria-labelledby={`form-${section.id}`}>
+            <h3 id={`form-${section.id}`}>{say(`backRoom.sections.${section.id}.title`)}</h3>
+            <p class="quiet">{say(`backRoom.sections.${section.id}.line`)}</p>
+            {section.fields
+              .filter(({ path }) => !isInside(path))
+              .map((field) => (
+                <ControlOf key={field.path} book={book} field={field} readings={readings} />
+              ))}
+          </section>
+        ))}
+    </form>
+  );
+}
+
+/** Steps are asked for where the job leads by the hand, and shown wherever there are some. */
+function isWanted({ id }: FormSection, book: DraftBook): boolean {
+  if (id !== 'steps') return true;
+  const { form } = book.draft.value;
+  const mode = rawText(form.at(['mode']));
+  return mode === 'walkthrough' || mode === 'introduction' || form.at(['walkthrough']).kind !== 'absent';
+}
+
+/** What an optional group is when it is first wanted. */
+const FRESH: Readonly<Record<string, Plain>> = {
+  weights: { ...USUAL_WEIGHTS },
+  limits: { minutes: 60 },
+};
+
+interface ControlProps {
+  readonly book: DraftBook;
+  readonly field: FormField;
+  readonly readings: ComponentChildren;
+}
+
+function ControlOf({ book, field: { path, control }, readings }: ControlProps) {
+  switch (control) {
+    case 'line':
+      return <TextField book={book} path={path} long={false} />;
+    case 'paragraph':
+      return <TextField book={book} path={path} long />;
+    case 'number':
+      return <NumberField book={book} path={path} />;
+    case 'choice':
+      return <ChoiceField book={book} path={path} />;
+    case 'switch':
+      return <SwitchField book={book} path={path} />;
+    case 'lines':
+      return (
+        <ListField
+          book={book}
+          path={path}
+          fresh=""
+          entry={(place, number) => (
+            <TextField book={book} path={place} long bare={say('backRoom.entry', { number })} />
+          )}
+        />
+      );
+    case 'rows':
+      return (
+        <ListField
+          book={book}
+          path={path}
+          fresh={{ code: '', status: 'stored' }}
+          entry={(place) => (
+            <div class="field-row">
+              <TextField book={book} path={`${place}.code`} long={false} />
+              <ChoiceField book={book} path={`${place}.status`} />
+            </div>
+          )}
+        />
+      );
+    case 'picks':
+      return <PicksField book={book} path={path} all={false} />;
+    case 'all-picks':
+      return <PicksField book={book} path={path} all />;
+    case 'group':
+      return <GroupField book={book} path={path} fresh={FRESH[path] ?? {}} />;
+    case 'faults':
+      return <FaultsField book={book} path={path} readings={readings} />;
+    case 'steps':
+      return <StepsField book={book} path={path} />;
+  }
+}
