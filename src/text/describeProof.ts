@@ -28,6 +28,15 @@ export function describeFinding(finding: ProofFinding): string {
   switch (finding.kind) {
     case 'not-solvable':
       return say('proof.findings.not-solvable');
+    case 'tools-lacking':
+      return say(
+        finding.any && finding.tools.length > 1
+          ? 'proof.findings.tools-lacking-any'
+          : 'proof.findings.tools-lacking',
+        {
+          tools: finding.tools.map((tool) => say(`benchTools.${tool}`)).join(', '),
+        },
+      );
     case 'codes-differ':
       return say('proof.findings.codes-differ', {
         stated: codesInWords(finding.stated),

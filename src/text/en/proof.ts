@@ -55,6 +55,9 @@ export const proof = {
         'The variants do not cost alike: the parts come to {{from}} for {{least}} and {{to}} for {{most}}, more than 20 % apart. Take faults of the same part, or of parts that cost the same.',
       'not-solvable':
         'No plan of tests ends in a true proof. Make the fault worse, take away one of two faults, or choose a fault that a test shows.',
+      'tools-lacking': 'The tools at hand do not prove what is wrong. Add to the tools: {{tools}}.',
+      'tools-lacking-any':
+        'The tools at hand do not prove what is wrong. Add one of these to the tools: {{tools}}.',
       'codes-differ':
         'The work order states {{stated}}, but after these drives the controller holds {{held}}. Write these codes, or change drives and severity.',
       'answer-in-text':

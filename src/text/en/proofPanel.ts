@@ -41,6 +41,7 @@ export const proofPanel = {
       codes: 'the codes',
       bench: 'the bench',
       faults: 'the faults',
+      tools: 'the tools',
       limits: 'the limits',
       variants: 'the variants',
     },

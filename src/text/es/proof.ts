@@ -58,6 +58,10 @@ export const proof: Pick<Catalogue, 'proof'> = {
         'Las variantes no cuestan lo mismo: las piezas salen en {{from}} para {{least}} y en {{to}} para {{most}}, con más de un 20 % de diferencia. Elija fallas de la misma pieza o de piezas que cuesten lo mismo.',
       'not-solvable':
         'Ningún plan de pruebas termina en una demostración verdadera. Agrave la falla, quite una de las dos, o elija una que alguna prueba muestre.',
+      'tools-lacking':
+        'Las herramientas a la mano no comprueban lo que está mal. Agregue a las herramientas: {{tools}}.',
+      'tools-lacking-any':
+        'Las herramientas a la mano no comprueban lo que está mal. Agregue una de estas a las herramientas: {{tools}}.',
       'codes-differ':
         'La orden de trabajo dice {{stated}}, pero después de estos recorridos el controlador guarda {{held}}. Escriba estos códigos, o cambie los recorridos y la gravedad.',
       'answer-in-text':

@@ -43,6 +43,7 @@ export const proofPanel: Pick<BackRoomCatalogue, 'proofPanel'> = {
       codes: 'los códigos',
       bench: 'el banco',
       faults: 'las fallas',
+      tools: 'las herramientas',
       limits: 'los límites',
       variants: 'las variantes',
     },

@@ -4,6 +4,7 @@ import type { Environment } from '../evidence/environment.ts';
 import type { ParLine } from '../evidence/JobPar.ts';
 import type { LearnerScores, ValidityFault } from '../learners/validity.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
+import type { LackingTools } from './lackingTools.ts';
 import type { VariantEnd, VariantFinding } from './VariantEnd.ts';
 
 /** What can be said of a scenario before anybody sits it: whether it is solvable, fair, and what it says it is. */
@@ -44,6 +45,8 @@ export interface ProofPlan {
   readonly lines: readonly ParLine[];
   /** Whether the plan ends in a proof, and the proof is true. */
   readonly proven: boolean;
+  /** Where the tools of the job are too few: what to add. */
+  readonly lacking?: LackingTools;
   /** What the plan takes into the hand. */
   readonly tools: readonly TestTool[];
   /** What is true, and what else the complaint could be taken for, the likeliest first. */
@@ -92,6 +95,7 @@ export type DifficultyReason = (typeof DIFFICULTY_REASONS)[number];
 /** What stands against giving a scenario out (`forbids`), or is worth a second look. Each has a sentence with its remedy. */
 export type ProofFinding =
   | { readonly kind: 'not-solvable'; readonly forbids: true; readonly tests: number }
+  | ({ readonly kind: 'tools-lacking'; readonly forbids: true } & LackingTools)
   | {
       readonly kind: 'codes-differ';
       readonly forbids: true;

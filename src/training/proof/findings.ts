@@ -19,9 +19,7 @@ export function findingsOf(
   tables: EvidenceTables,
 ): readonly ProofFinding[] {
   const all: ProofFinding[] = [
-    ...(plan === null || plan.proven
-      ? []
-      : [{ kind: 'not-solvable', forbids: true, tests: plan.tests.length } as const]),
+    ...(plan === null || plan.proven ? [] : [unsolved(plan)]),
     ...(codes === null || sameCodes(codes.stated, codes.held)
       ? []
       : [{ kind: 'codes-differ', forbids: true, ...codes } as const]),
@@ -37,6 +35,12 @@ export function findingsOf(
     ...shopFindings(scenario, tables),
   ];
   return all;
+}
+
+/** Nothing that can be done proves what is wrong: for want of tools, or at all. */
+function unsolved({ tests, lacking }: ProofPlan): ProofFinding {
+  if (lacking !== undefined) return { kind: 'tools-lacking', forbids: true, ...lacking };
+  return { kind: 'not-solvable', forbids: true, tests: tests.length };
 }
 
 function planFindings(scenario: Scenario, { group, difficulty }: ProofPlan): readonly ProofFinding[] {

@@ -18,6 +18,7 @@ import type { VerdictItem } from '../sitting/SittingAction.ts';
 import { difficultyOf } from './difficulty.ts';
 import { findingsOf } from './findings.ts';
 import { heldCodes, statedCodes } from './heldCodes.ts';
+import { lackingTools } from './lackingTools.ts';
 import type { ItemChance, ProofPlan, ProofSoFar, ScenarioProof } from './ScenarioProof.ts';
 import type { VariantEnd } from './VariantEnd.ts';
 import { variantEnds } from './variantEnds.ts';
@@ -82,8 +83,10 @@ function planFor(scenario: Scenario, tables: EvidenceTables): ProofPlan {
   const right = rightVerdicts(scenario);
   const tools = toolsOfTests(par.tests);
   const telling = tellingOf(scenario, tables);
+  const lacking = par.proven ? null : lackingTools(scenario, tables);
   return {
     ...par,
+    ...(lacking === null ? {} : { lacking }),
     tools,
     ...chancesAfter(scenario, tables, right),
     group: tables.groupOf(right[0] ?? 'nothing-wrong') as readonly VerdictItem[],

@@ -7,7 +7,7 @@ export interface PlaceOfFinding {
   readonly path: string;
 }
 
-type PlaceName = TextPlace | 'level' | 'codes' | 'bench' | 'faults' | 'limits' | 'variants';
+type PlaceName = TextPlace | 'level' | 'codes' | 'bench' | 'faults' | 'tools' | 'limits' | 'variants';
 
 const PATHS: Readonly<Record<PlaceName, string>> = {
   id: 'id',
@@ -21,6 +21,7 @@ const PATHS: Readonly<Record<PlaceName, string>> = {
   codes: 'work-order.codes',
   bench: 'bench',
   faults: 'faults',
+  tools: 'tools',
   limits: 'limits',
   variants: 'variants',
 };
@@ -38,6 +39,8 @@ function nameOf(finding: ProofFinding): PlaceName {
     case 'learners':
     case 'not-told-apart':
       return 'faults';
+    case 'tools-lacking':
+      return 'tools';
     case 'codes-differ':
       return 'codes';
     case 'answer-in-text':
