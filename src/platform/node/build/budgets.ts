@@ -52,6 +52,9 @@ const LATER = {
     'src/ui/scene/renderer/canvas.ts',
     // Keeps the program for use without the network, once the page is idle.
     'src/app/offline/followProgram.ts',
+    // Job files: asked for with a file in hand, and the row of those that were opened before.
+    'src/app/handout/HandoutDialogs.tsx',
+    'src/ui/panels/FileJobs.tsx',
     // Where instructors write, with its own sentences.
     'src/app/backroom/BackRoomScreen.tsx',
     'src/text/en/backRoomScreen.ts',
