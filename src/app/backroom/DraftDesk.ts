@@ -7,7 +7,8 @@ import { type Draft, draftOf } from '../../training/draft/Draft.ts';
 import { DraftHistory, type DraftStep } from '../../training/draft/DraftHistory.ts';
 import { DraftText } from '../../training/draft/DraftText.ts';
 import type { EditProblem, FormEdit } from '../../training/draft/FormEdit.ts';
-import { rawText } from '../../training/draft/rawText.ts';
+import { hasLanguages, textIn } from '../../training/draft/textIn.ts';
+import { JOB_LANGUAGES } from '../../training/scenario/jobTexts.ts';
 import type { Destination, DraftBook, Keeping } from '../../ui/backroom/DraftBook.ts';
 
 /** So long after the last letter the form follows the text. */
@@ -33,6 +34,7 @@ export class DraftDesk implements DraftBook {
   readonly undoNext = signal<DraftStep | null>(null);
   readonly redoNext = signal<DraftStep | null>(null);
   readonly keeping: ReadonlySignal<Keeping>;
+  readonly bothLanguages: Signal<boolean>;
   private readonly written = signal(true);
   private readonly history: DraftHistory;
   private readonly saver: LatestSaver<StoredDraft>;
@@ -43,6 +45,7 @@ export class DraftDesk implements DraftBook {
     const { text } = parts.stored;
     this.text = signal(text);
     this.draft = signal(draftOf(text));
+    this.bothLanguages = signal(hasLanguages(this.draft.peek().form));
     this.history = new DraftHistory(text);
     this.saver = new LatestSaver((state) => this.write(state));
     this.keeping = computed(() =>
@@ -137,5 +140,9 @@ export class DraftDesk implements DraftBook {
 
 /** What a draft is called on the shelf. */
 export function titleOf({ form }: Draft): string {
-  return rawText(form.at(['title'])).slice(0, 80);
+  return (
+    JOB_LANGUAGES.map((language) => textIn(form, ['title'], language))
+      .filter((title) => title !== '')[0]
+      ?.slice(0, 80) ?? ''
+  );
 }

@@ -20,7 +20,7 @@ import type { ThemeName } from '../../ui/theme/tokens.ts';
 import type { AppShop } from '../createShop.ts';
 import { holdJob } from '../holdJob.ts';
 import { BenchPane } from './BenchPane.tsx';
-import { DraftDesk } from './DraftDesk.ts';
+import { DraftDesk, titleOf } from './DraftDesk.ts';
 import type { DraftShelf } from './DraftShelf.ts';
 import type { Incoming } from './useIncoming.ts';
 import { useProof } from './useProof.ts';
@@ -103,7 +103,7 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
   useEffect(() => () => desk.end(), [desk]);
   useUndoKeys(desk, notice);
   const proof = useProof(desk);
-  const { title } = { title: rawText(desk.draft.value.form.at(['title'])) };
+  const title = titleOf(desk.draft.value);
   return (
     <div class="back-room">
       <TopBar

@@ -20,6 +20,7 @@ export const formFields = {
       vehicle: { label: 'Vehicle' },
       complaint: { label: 'Complaint', hint: 'What the customer says.' },
       history: { label: 'History', hint: 'What was done before, in order.' },
+      renewed: { label: 'Parts already renewed', hint: 'They are new on this truck, and less suspected.' },
       codes: {
         label: 'Codes on file',
         hint: 'The proof tells which codes the drives would really leave.',
@@ -44,7 +45,15 @@ export const formFields = {
       minutes: { label: 'Minutes of work' },
       dollars: { label: 'Dollars' },
     },
-    seed: { label: 'Seed', hint: 'Any small word. Another word draws another truck of the same make.' },
+    seed: {
+      label: 'Seed',
+      hint: 'Any small word. Another word draws another truck of the same make.',
+      policy: { label: 'Who gets this truck' },
+    },
+    variants: {
+      label: 'Other truths',
+      hint: 'Each seat of a class gets one of them. They should be equally hard; the proof says whether they are.',
+    },
     drives: {
       label: 'Drives',
       cycles: {
@@ -87,6 +96,13 @@ export const formFields = {
     remark: { label: 'Remark', hint: 'What was wrong, and what is to be learnt from it.' },
   },
   formOptions: {
+    seed: {
+      policy: {
+        usual: 'as usual for the way it is sat',
+        fixed: 'everybody the same one',
+        'by-seat': 'each sitting, or seat, one of its own',
+      },
+    },
     level: {
       1: '1, the usual tests',
       2: '2, others were here before',

@@ -20,6 +20,10 @@ export const formFields = {
       vehicle: { label: 'Vehículo' },
       complaint: { label: 'Queja', hint: 'Lo que dice el cliente.' },
       history: { label: 'Historial', hint: 'Lo que se hizo antes, en orden.' },
+      renewed: {
+        label: 'Piezas ya renovadas',
+        hint: 'En este camión son nuevas, y se sospecha menos de ellas.',
+      },
       codes: {
         label: 'Códigos registrados',
         hint: 'La comprobación dice qué códigos dejarían de verdad los recorridos.',
@@ -50,6 +54,11 @@ export const formFields = {
     seed: {
       label: 'Semilla',
       hint: 'Cualquier palabra corta. Otra palabra sortea otro camión de la misma marca.',
+      policy: { label: 'A quién le toca este camión' },
+    },
+    variants: {
+      label: 'Otras verdades',
+      hint: 'A cada puesto de una clase le toca una. Deben ser igual de difíciles; la comprobación dice si lo son.',
     },
     drives: {
       label: 'Recorridos',
@@ -96,6 +105,13 @@ export const formFields = {
     remark: { label: 'Comentario', hint: 'Qué estaba mal, y qué se aprende de ello.' },
   },
   formOptions: {
+    seed: {
+      policy: {
+        usual: 'lo usual según cómo se hace',
+        fixed: 'a todos el mismo',
+        'by-seat': 'a cada vez, o puesto, uno propio',
+      },
+    },
     level: {
       1: '1, las pruebas de siempre',
       2: '2, otros pasaron antes',

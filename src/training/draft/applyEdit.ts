@@ -163,12 +163,17 @@ function replaced(document: Document, old: Node | null, value: Plain): Node {
   made.comment = old.comment ?? null;
   made.commentBefore = old.commentBefore ?? null;
   if (old.spaceBefore === true) made.spaceBefore = true;
-  // Nothing can be written in quotes only; what takes its place need not be.
-  if (isScalar(old) && old.value !== '' && isScalar(made) && typeof value === 'string') {
-    if (made.type !== undefined) return made;
-    if (old.type === Scalar.QUOTE_DOUBLE || old.type === Scalar.QUOTE_SINGLE) made.type = old.type;
-  }
+  if (isScalar(old) && isScalar(made) && made.type === undefined && isQuotedByHand(old)) made.type = old.type;
   return made;
+}
+
+/** Quotes that an author chose. Nothing, and a text with a blank at its end, can be written in no other way. */
+function isQuotedByHand(
+  scalar: Scalar,
+): scalar is Scalar & { type: Scalar.QUOTE_DOUBLE | Scalar.QUOTE_SINGLE } {
+  const { value, type } = scalar;
+  if (typeof value !== 'string' || value === '' || value.trim() !== value) return false;
+  return type === Scalar.QUOTE_DOUBLE || type === Scalar.QUOTE_SINGLE;
 }
 
 function entryOf(document: Document, value: Plain): Node {

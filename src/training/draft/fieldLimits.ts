@@ -11,6 +11,8 @@ export interface FieldLimits {
   readonly lowest: number | null;
   readonly highest: number | null;
   readonly whole: boolean;
+  /** May be written in several languages, each under its own key. */
+  readonly languages: boolean;
   /** The words, or figures, of which it must be one. */
   readonly options: readonly (string | number)[] | null;
 }
@@ -25,6 +27,7 @@ interface Node {
   readonly minItems?: number;
   readonly maxItems?: number;
   readonly items?: Node;
+  readonly anyOf?: readonly Node[];
   readonly properties?: Readonly<Record<string, Node>>;
   readonly required?: readonly string[];
 }
@@ -48,14 +51,17 @@ function lookUp(path: string): FieldLimits | null {
   for (const part of path.split(/\.|(?=\[\])/)) {
     if (part === '[]') node = node?.items;
     else {
-      optional = !(node?.required ?? []).includes(part);
-      node = node?.properties?.[part];
+      const group: Node | undefined = node?.anyOf?.find(({ properties }) => properties !== undefined) ?? node;
+      optional = !(group?.required ?? []).includes(part);
+      node = group?.properties?.[part];
     }
   }
   return node === undefined ? null : limitsOf(node, optional);
 }
 
-function limitsOf(node: Node, optional: boolean): FieldLimits {
+/** Of what may be written in a short way and in a long one, the limits are those of the short one. */
+function limitsOf(written: Node, optional: boolean): FieldLimits {
+  const node = written.anyOf?.[0] ?? written;
   const options =
     node.enum ?? (typeof node.const === 'number' || typeof node.const === 'string' ? [node.const] : null);
   return {
@@ -66,6 +72,7 @@ function limitsOf(node: Node, optional: boolean): FieldLimits {
     lowest: node.minimum ?? null,
     highest: node.maximum ?? null,
     whole: node.type === 'integer',
+    languages: written.anyOf?.some(({ properties }) => properties?.['es'] !== undefined) === true,
     options,
   };
 }

@@ -16,7 +16,11 @@ export type FormControl =
   | 'rows'
   /** A group that may be left out, with the fields that begin with this path. */
   | 'group'
+  /** A word that draws the truck, and for whom it draws the same one. */
+  | 'seed'
   | 'faults'
+  /** Other truths of the same job. */
+  | 'variants'
   | 'steps';
 
 export interface FormField {
@@ -48,7 +52,7 @@ export const FORM: readonly FormSection[] = [
   },
   {
     id: 'wrong',
-    fields: [field('faults', 'faults')],
+    fields: [field('faults', 'faults'), field('variants', 'variants')],
   },
   {
     id: 'order',
@@ -57,6 +61,7 @@ export const FORM: readonly FormSection[] = [
       field('work-order.vehicle', 'line'),
       field('work-order.complaint', 'paragraph'),
       field('work-order.history', 'lines'),
+      field('work-order.renewed', 'picks'),
       field('work-order.codes', 'rows'),
       field('work-order.codes[].code', 'line'),
       field('work-order.codes[].status', 'choice'),
@@ -71,7 +76,7 @@ export const FORM: readonly FormSection[] = [
       field('bench.ambient-celsius', 'number'),
       field('bench.altitude-metres', 'number'),
       field('bench.fuel-percent', 'number'),
-      field('seed', 'line'),
+      field('seed', 'seed'),
       field('tools', 'all-picks'),
     ],
   },
@@ -98,7 +103,6 @@ export const FORM: readonly FormSection[] = [
 /** What the form has no row for, and why. It is written in the text beside it. */
 export const NOT_IN_THE_FORM: Readonly<Record<string, string>> = {
   format: 'the program writes it',
-  variants: 'other truths of one job are written with the text at hand',
 };
 
 /** The fields right below a group or an entry of a list. */

@@ -1,4 +1,4 @@
-import type { ReadonlySignal } from '@preact/signals';
+import type { ReadonlySignal, Signal } from '@preact/signals';
 import type { Draft } from '../../training/draft/Draft.ts';
 import type { DraftStep } from '../../training/draft/DraftHistory.ts';
 import type { EditProblem, FormEdit } from '../../training/draft/FormEdit.ts';
@@ -22,6 +22,8 @@ export interface DraftBook {
   readonly undoNext: ReadonlySignal<DraftStep | null>;
   readonly redoNext: ReadonlySignal<DraftStep | null>;
   readonly keeping: ReadonlySignal<Keeping>;
+  /** Whether the form asks for each text in every language. */
+  readonly bothLanguages: Signal<boolean>;
   /** The text as a hand leaves it. */
   type(text: string): void;
   /** Changes of the form that make one step. All are done, or none. */

@@ -6,11 +6,13 @@ import { rawText } from '../../training/draft/rawText.ts';
 import { USUAL_WEIGHTS } from '../../training/scenario/weights.ts';
 import type { DraftBook } from './DraftBook.ts';
 import { FaultsField } from './faults/FaultsField.tsx';
+import { VariantsField } from './faults/VariantsField.tsx';
 import { ChoiceField } from './fields/ChoiceField.tsx';
 import { GroupField } from './fields/GroupField.tsx';
 import { ListField } from './fields/ListField.tsx';
 import { NumberField } from './fields/NumberField.tsx';
 import { PicksField } from './fields/PicksField.tsx';
+import { SeedField } from './fields/SeedField.tsx';
 import { StepsField } from './fields/StepsField.tsx';
 import { SwitchField } from './fields/SwitchField.tsx';
 import { TextField } from './fields/TextField.tsx';
@@ -25,6 +27,16 @@ export function FormPane({ book, readings }: FormPaneProps) {
   const { form } = book.draft.value;
   return (
     <form class="back-form" onSubmit={(event) => event.preventDefault()}>
+      <label class="field-turn form-languages">
+        <input
+          type="checkbox"
+          checked={book.bothLanguages.value}
+          onChange={(event) => {
+            book.bothLanguages.value = event.currentTarget.checked;
+          }}
+        />
+        <span>{say('backRoom.bothLanguages')}</span>
+      </label>
       {form.shut && <p class="field-problem">{say('backRoom.shut')}</p>}
       {!form.shut &&
         FORM.filter((section) => isWanted(section, book)).map((section) => (
@@ -105,6 +117,10 @@ function ControlOf({ book, field: { path, control }, readings }: ControlProps) {
       return <PicksField book={book} path={path} all />;
     case 'group':
       return <GroupField book={book} path={path} fresh={FRESH[path] ?? {}} />;
+    case 'seed':
+      return <SeedField book={book} path={path} />;
+    case 'variants':
+      return <VariantsField book={book} path={path} />;
     case 'faults':
       return <FaultsField book={book} path={path} readings={readings} />;
     case 'steps':

@@ -14,7 +14,7 @@ export function TextPane({ book }: { readonly book: DraftBook }) {
   const wrong = new Set(book.draft.value.problems.map(({ line }) => line));
   return (
     <div class="text-edit">
-      <div class="text-lines code" aria-hidden="true">
+      <div class="text-lines draft-code" aria-hidden="true">
         {[...linesOf(text), ...(text === '' || text.endsWith('\n') ? [''] : [])].map((line, i) => (
           <div key={i} class={wrong.has(i + 1) ? 'text-line text-wrong' : 'text-line'}>
             {line.replace(/\r?\n$/, '') || '\u200b'}
@@ -24,7 +24,7 @@ export function TextPane({ book }: { readonly book: DraftBook }) {
       <textarea
         id={TEXT_ID}
         ref={area}
-        class="code"
+        class="draft-code"
         aria-label={say('backRoom.text')}
         aria-describedby="draft-problems"
         spellcheck={false}

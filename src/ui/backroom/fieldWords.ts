@@ -27,6 +27,8 @@ function optionKey(path: string, option: string): string {
   switch (path) {
     case 'mode':
       return `modes.${option}`;
+    case 'work-order.renewed':
+      return `items.${option}`;
     case 'tools':
       return `benchTools.${option}`;
     case 'rules.off':
@@ -43,5 +45,9 @@ function wordsOf(path: string, part: 'label' | 'hint'): string | null {
 }
 
 function plainPath(path: string): string {
-  return schemaPathOf(path).replaceAll('[]', '');
+  const plain = schemaPathOf(path).replaceAll('[]', '');
+  // A variant goes by the words of the job.
+  const [, of] = /^variants\.(.*)$/.exec(plain) ?? [];
+  if (of === undefined) return plain;
+  return /^(complaint|history|codes)/.test(of) ? `work-order.${of}` : of;
 }

@@ -9,7 +9,7 @@ const paths = scenarioFieldPaths();
 const within = (path: string, whole: readonly string[]): boolean =>
   whole.some((each) => path === each || path.startsWith(`${each}.`) || path.startsWith(`${each}[`));
 const asOne = inForm
-  .filter(({ control }) => control === 'faults' || control === 'steps')
+  .filter(({ control }) => control === 'faults' || control === 'variants' || control === 'steps')
   .map(({ path }) => path);
 
 describe('the form', () => {
@@ -32,7 +32,13 @@ describe('the form', () => {
 
   it('takes its limits from the schema', () => {
     expect(fieldLimits('minutes')).toMatchObject({ kind: 'number', lowest: 5, highest: 240, whole: true });
-    expect(fieldLimits('title')).toMatchObject({ kind: 'text', most: 80, optional: false });
+    expect(fieldLimits('title')).toMatchObject({ kind: 'text', most: 80, optional: false, languages: true });
+    expect(fieldLimits('title.es')).toMatchObject({
+      kind: 'text',
+      most: 80,
+      optional: true,
+      languages: false,
+    });
     expect(fieldLimits('aims')).toMatchObject({ kind: 'list', least: 1, most: 8 });
     expect(fieldLimits('work-order.codes[].status')).toMatchObject({ options: ['stored', 'pending'] });
     expect(fieldLimits('faults[].severity')).toMatchObject({ optional: true, lowest: 0, highest: 1 });
@@ -63,7 +69,9 @@ describe('the form', () => {
       'all-picks': ['list'],
       rows: ['list'],
       group: ['group'],
+      seed: ['text'],
       faults: ['list'],
+      variants: ['list'],
       steps: ['list'],
     };
     const odd = inForm.filter(

@@ -1,8 +1,5 @@
-import { severityValue } from '../../../sim/faults/applyFault.ts';
 import { FAULTS, faultById, isRootCause } from '../../../sim/faults/catalogue.ts';
-import type { FaultEntry } from '../../../sim/faults/Fault.ts';
 import { capital } from '../../../text/format.ts';
-import { severityWords } from '../../../text/severityWords.ts';
 import { say } from '../../../text/translate.ts';
 import type { FormEdit } from '../../../training/draft/FormEdit.ts';
 import { pathOf, rawText } from '../../../training/draft/rawText.ts';
@@ -11,6 +8,7 @@ import { SwitchField } from '../fields/SwitchField.tsx';
 import { TextField } from '../fields/TextField.tsx';
 import { fieldId } from '../fieldWords.ts';
 import { faultSentence } from './FaultPicker.tsx';
+import { Severities } from './Severities.tsx';
 
 interface FaultCardProps extends FieldProps {
   /** Root causes that stand in the list. */
@@ -47,7 +45,7 @@ export function FaultCard({ book, path, roots, onTake }: FaultCardProps) {
       <Problems book={book} path={path} />
       {fault === undefined && <TextField book={book} path={`${path}.fault`} long={false} />}
       <Problems book={book} path={`${path}.fault`} />
-      {fault?.severity != null && <Severity book={book} path={`${path}.severity`} fault={fault} />}
+      {fault?.severity != null && <Severities book={book} path={path} fault={fault} />}
       {fault?.severity === null && form.at(pathOf(`${path}.severity`)).kind !== 'absent' && (
         <Surplus book={book} path={`${path}.severity`} />
       )}
@@ -57,44 +55,6 @@ export function FaultCard({ book, path, roots, onTake }: FaultCardProps) {
       )}
       {fault !== undefined && !isRootCause(id) && <Root book={book} path={`${path}.root`} roots={roots} />}
     </li>
-  );
-}
-
-/** From the mildest degree to the worst, with the figure that it stands for. */
-function Severity({ book, path, fault }: FieldProps & { readonly fault: FaultEntry }) {
-  const raw = book.draft.value.form.at(pathOf(path));
-  const share = raw.kind === 'number' ? Math.min(Math.max(raw.number, 0), 1) : 0;
-  const figure =
-    fault.severity === null ? '' : severityWords(fault.severity.unit, severityValue(fault, share));
-  return (
-    <div class="field severity">
-      <label for={fieldId(path)}>
-        {say(fault.intermittent === 'each-trial' ? 'backRoom.chance' : 'backRoom.severity')}
-        <output class="field-aside">{figure}</output>
-      </label>
-      <div class="severity-scale">
-        <span aria-hidden="true">{say('backRoom.mild')}</span>
-        <input
-          type="range"
-          id={fieldId(path)}
-          min={0}
-          max={1}
-          step={0.05}
-          value={share}
-          aria-valuetext={say('backRoom.severityIs', { share: Math.round(share * 100), figure })}
-          onInput={(event) =>
-            book.edit([{ kind: 'set', path: pathOf(path), value: Number(event.currentTarget.value) }], {
-              kind: 'changed',
-              path,
-            })
-          }
-          onChange={() => book.pause()}
-          {...describedBy(book, path)}
-        />
-        <span aria-hidden="true">{say('backRoom.worst')}</span>
-      </div>
-      <Problems book={book} path={path} />
-    </div>
   );
 }
 
@@ -126,7 +86,14 @@ function Root({ book, path, roots }: FieldProps & { readonly roots: readonly str
             // What is behind a fault is on the truck too.
             ...(roots.includes(root)
               ? []
-              : [{ kind: 'insert', path: ['faults'], index: 99, value: { fault: root } } as const]),
+              : [
+                  {
+                    kind: 'insert',
+                    path: pathOf(path).slice(0, -2),
+                    index: 99,
+                    value: { fault: root },
+                  } as const,
+                ]),
           ];
     book.edit(edits, { kind: 'changed', path });
   };

@@ -29,7 +29,9 @@ export function FaultsField({ book, path, readings }: FaultsFieldProps) {
   }
   const length = raw.kind === 'list' ? raw.length : 0;
   const most = fieldLimits(path)?.most ?? 4;
-  const chosen = Array.from({ length }, (_, i) => book.draft.value.form.plainAt([path, i, 'fault']));
+  const chosen = Array.from({ length }, (_, i) =>
+    book.draft.value.form.plainAt([...pathOf(path), i, 'fault']),
+  );
   const add = (fault: string): void => {
     picking.value = false;
     const degrees = faultById(fault)?.severity != null;
@@ -37,7 +39,7 @@ export function FaultsField({ book, path, readings }: FaultsFieldProps) {
       [
         {
           kind: 'insert',
-          path: [path],
+          path: pathOf(path),
           index: length,
           value: { fault, ...(degrees ? { severity: 0.5 } : {}) },
         },
@@ -47,7 +49,7 @@ export function FaultsField({ book, path, readings }: FaultsFieldProps) {
     focusSoon(`#${fieldId(`${path}[${length}]`)}`);
   };
   const take = (index: number): void => {
-    book.edit([{ kind: 'take', path: [path], index }], { kind: 'removed', path: `${path}[${index}]` });
+    book.edit([{ kind: 'take', path: pathOf(path), index }], { kind: 'removed', path: `${path}[${index}]` });
     focusSoon(`#${fieldId(path)}`);
   };
   return (

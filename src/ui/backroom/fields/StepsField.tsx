@@ -43,7 +43,7 @@ function Condition({ book, path }: FieldProps) {
     <Field book={book} path={path}>
       <textarea
         id={fieldId(path)}
-        class="code"
+        class="draft-code"
         rows={Math.max(2, text.split('\n').length)}
         value={text}
         spellcheck={false}

@@ -4,13 +4,15 @@ import type { FieldLimits } from '../../../training/draft/fieldLimits.ts';
 import { fieldLimits } from '../../../training/draft/fieldLimits.ts';
 import { pathOf, rawText, schemaPathOf } from '../../../training/draft/rawText.ts';
 import { slugOf } from '../../../training/draft/slugOf.ts';
+import { textIn, writtenIn } from '../../../training/draft/textIn.ts';
+import { JOB_LANGUAGES, type JobLanguage } from '../../../training/scenario/jobTexts.ts';
 import type { DraftBook } from '../DraftBook.ts';
 import { fieldId } from '../fieldWords.ts';
-import { describedBy, Field, type FieldProps } from './Field.tsx';
-import { isShown, NotShown } from './NotShown.tsx';
+import { describedBy, Field, type FieldProps, Problems } from './Field.tsx';
+import { NotShown } from './NotShown.tsx';
 
 /** The letters that are left are told from here on. */
-const FEW_LEFT = 60;
+const FEW_LEFT = 30;
 
 interface TextFieldProps extends FieldProps {
   readonly long: boolean;
@@ -18,42 +20,119 @@ interface TextFieldProps extends FieldProps {
   readonly bare?: string;
 }
 
-/** A text of one line, or of several. */
-export function TextField({ book, path, long, bare }: TextFieldProps) {
+/** A text of one line, or of several; in two languages where the form asks for both. */
+export function TextField(props: TextFieldProps) {
+  const { book, path, bare } = props;
+  const limits = fieldLimits(schemaPathOf(path));
+  const { form } = book.draft.value;
+  const raw = form.at(pathOf(path));
+  const several = limits?.languages === true && (book.bothLanguages.value || raw.kind === 'group');
+  const body = several ? (
+    <div class="field-languages">
+      {JOB_LANGUAGES.map((language) => (
+        <InLanguage key={language} {...props} language={language} />
+      ))}
+    </div>
+  ) : (
+    <OneText {...props} />
+  );
+  if (bare !== undefined) return body;
+  return (
+    <Field book={book} path={path} group={several} aside={several ? undefined : left(rawText(raw), limits)}>
+      {body}
+    </Field>
+  );
+}
+
+function OneText({ book, path, long, bare }: TextFieldProps) {
   const raw = book.draft.value.form.at(pathOf(path));
   const limits = fieldLimits(schemaPathOf(path));
-  const text = rawText(raw);
+  if (raw.kind === 'unreadable' || raw.kind === 'group' || raw.kind === 'list') {
+    return <NotShown book={book} path={path} />;
+  }
   const write = (value: string): void => {
     const gone = value === '' && limits?.optional === true;
     const edit: FormEdit = gone
       ? { kind: 'remove', path: pathOf(path) }
       : { kind: 'set', path: pathOf(path), value };
-    book.edit([edit, ...(path === 'title' ? nameAfter(text, value, book) : [])], { kind: 'changed', path });
+    const name = path === 'title' ? nameAfter(rawText(raw), value, book) : [];
+    book.edit([edit, ...name], { kind: 'changed', path });
   };
+  return (
+    <Control
+      id={fieldId(path)}
+      long={long}
+      text={rawText(raw)}
+      onWrite={write}
+      onLeave={() => book.pause()}
+      {...(bare === undefined ? {} : { label: bare })}
+      {...describedBy(book, path)}
+    />
+  );
+}
+
+/** What the text is in one language. A plain text stands for all of them, and is the first one's until another is written. */
+function InLanguage({
+  book,
+  path,
+  long,
+  bare,
+  language,
+}: TextFieldProps & { readonly language: JobLanguage }) {
+  const { form } = book.draft.value;
+  const place = pathOf(path);
+  const raw = form.at(place);
+  if (raw.kind === 'unreadable' || raw.kind === 'list') return <NotShown book={book} path={path} />;
+  const text = textIn(form, place, language);
+  const inPath = `${path}.${language}`;
+  const name = say(`backRoom.languages.${language}`);
+  const first = language === JOB_LANGUAGES[0];
+  const write = (value: string): void => {
+    const named = path === 'title' && first ? nameAfter(text, value, book) : [];
+    book.edit([...writtenIn(form, place, language, value), ...named], { kind: 'changed', path });
+  };
+  const id = first ? fieldId(path) : fieldId(inPath);
+  return (
+    <div class="field-language" lang={language}>
+      <label for={`${id}-in`} class="language-name">
+        {name}
+      </label>
+      <Control
+        id={`${id}-in`}
+        long={long}
+        text={text}
+        onWrite={write}
+        onLeave={() => book.pause()}
+        {...(bare === undefined ? {} : { label: `${bare}, ${name}` })}
+        {...describedBy(book, raw.kind === 'group' ? inPath : path)}
+      />
+      {raw.kind === 'group' && <Problems book={book} path={inPath} />}
+    </div>
+  );
+}
+
+interface ControlProps {
+  readonly id: string;
+  readonly long: boolean;
+  readonly text: string;
+  readonly label?: string;
+  readonly onWrite: (text: string) => void;
+  readonly onLeave: () => void;
+}
+
+function Control({ id, long, text, label, onWrite, onLeave, ...described }: ControlProps) {
   const shared = {
-    id: fieldId(path),
+    id,
     value: text,
     onInput: (event: { readonly currentTarget: { readonly value: string } }) =>
-      write(event.currentTarget.value),
-    onBlur: () => book.pause(),
+      onWrite(event.currentTarget.value),
+    onBlur: onLeave,
     spellcheck: long,
     autocomplete: 'off',
-    ...(bare === undefined ? {} : { 'aria-label': bare }),
-    ...describedBy(book, path),
+    ...(label === undefined ? {} : { 'aria-label': label }),
+    ...described,
   } as const;
-  const control = !isShown(raw) ? (
-    <NotShown book={book} path={path} />
-  ) : long ? (
-    <textarea {...shared} rows={rowsFor(text)} />
-  ) : (
-    <input type="text" {...shared} />
-  );
-  if (bare !== undefined) return control;
-  return (
-    <Field book={book} path={path} aside={left(text, limits)}>
-      {control}
-    </Field>
-  );
+  return long ? <textarea {...shared} rows={rowsFor(text)} /> : <input type="text" {...shared} />;
 }
 
 /** The file goes by the title until its author gives it a name of its own. */
@@ -64,12 +143,12 @@ function nameAfter(before: string, title: string, book: DraftBook): FormEdit[] {
 }
 
 function left(text: string, limits: FieldLimits | null): string | undefined {
-  if (limits?.most == null || text.length < limits.most - FEW_LEFT) return undefined;
+  if (limits?.most == null || limits.most < 70 || text.length < limits.most - FEW_LEFT) return undefined;
   return say('backRoom.lettersOf', { letters: text.length, most: limits.most });
 }
 
 /** As many lines as the text will take in a narrow column, two at least. */
 function rowsFor(text: string): number {
-  const lines = text.split('\n').reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / 44)), 0);
+  const lines = text.split('\n').reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / 40)), 0);
   return Math.min(Math.max(lines, 2), 12);
 }
