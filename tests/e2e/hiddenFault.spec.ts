@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import type { Page } from '@playwright/test';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
+import { keptInBrowser } from './support/keptInBrowser.ts';
 import { PointerHands } from './support/PointerHands.ts';
 import { takeTheJob } from './support/takeTheJob.ts';
 import { expect, test } from './support/test.ts';
@@ -25,31 +25,6 @@ function answersOf(id: string): { readonly faults: readonly string[]; readonly r
   };
 }
 
-/** Everything that the browser keeps for the page, as text. */
-function kept(page: Page): Promise<string> {
-  return page.evaluate(async () => {
-    const out: string[] = [JSON.stringify({ ...localStorage }), JSON.stringify({ ...sessionStorage })];
-    for (const { name } of await indexedDB.databases()) {
-      if (name === undefined) continue;
-      const db = await new Promise<IDBDatabase>((resolve, reject) => {
-        const open = indexedDB.open(name);
-        open.onsuccess = () => resolve(open.result);
-        open.onerror = () => reject(open.error);
-      });
-      for (const store of db.objectStoreNames) {
-        const all = await new Promise<unknown>((resolve, reject) => {
-          const get = db.transaction(store).objectStore(store).getAll();
-          get.onsuccess = () => resolve(get.result);
-          get.onerror = () => reject(get.error);
-        });
-        out.push(JSON.stringify(all));
-      }
-      db.close();
-    }
-    return out.join('\n');
-  });
-}
-
 for (const { id, title } of JOBS) {
   test(`${id}: the fault is nowhere a learner could look`, async ({ page }) => {
     const fetched: string[] = [];
@@ -70,13 +45,13 @@ for (const { id, title } of JOBS) {
     await expect(page.getByRole('tabpanel').getByRole('heading').first()).toBeVisible();
     await hands.log();
     // The record is written a little after what was done.
-    await expect.poll(() => kept(page)).toContain('"set-key"');
+    await expect.poll(() => keptInBrowser(page)).toContain('"set-key"');
     const { faults, remark } = answersOf(id);
     expect(faults.length).toBeGreaterThan(0);
     const places = {
       page: await page.content(),
       address: page.url(),
-      storage: await kept(page),
+      storage: await keptInBrowser(page),
       console: printed.join('\n'),
     };
     for (const [where, text] of Object.entries(places)) {

@@ -1,6 +1,6 @@
 import { type Draw, drawnVariant, drawText, parseDraw } from '../scenario/drawVariant.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
-import { seedOfSitting } from '../scenario/seedPolicy.ts';
+import { seedOfSitting, seedOfSitting } from '../scenario/seedPolicy.ts';
 import { classMark } from './classCode.ts';
 import { MOST_SEATS } from './JobFile.ts';
 
@@ -29,9 +29,8 @@ export function seatList(
   }));
 }
 
-/** The seed of a sitting at a seat, so that its truck is its own as well; of any other truth the scenario's. */
-export function seedOf(scenario: Scenario): string {
-  const { seed, variant } = scenario;
-  const draw = variant === undefined ? null : parseDraw(variant.draw);
-  return draw?.kind === 'seat' ? seedOfSitting(scenario, () => drawText(draw)) : seed;
+/** The seed of a sitting at a seat, so that its truck is its own as well, where the scenario lets it; of any other truth the scenario's. */
+export function seedOf(truth: Scenario): string {
+  const draw = truth.variant === undefined ? null : parseDraw(truth.variant.draw);
+  return draw?.kind === 'seat' ? seedOfSitting(truth, () => drawText(draw)) : truth.seed;
 }

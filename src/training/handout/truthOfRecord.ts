@@ -1,7 +1,8 @@
 import { err, ok, type Result } from '../../base/Result.ts';
-import { drawnVariant, drawText, parseDraw } from '../scenario/drawVariant.ts';
+import { drawnVariant, parseDraw } from '../scenario/drawVariant.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import type { DrawnVariant } from '../scenario/Variant.ts';
+import { seedOf } from './seats.ts';
 
 /** What a record says of the truth it had. */
 interface RecordOfTruth {
@@ -45,6 +46,6 @@ export function truthOfRecord(
   const drawn = drawnVariant(scenario, draw);
   if (drawn.variant?.contentHash !== record.variant.contentHash) return err('variant-differs');
   if (draw.kind !== 'seat') return ok({ scenario: drawn, seat: null });
-  if (record.seed !== drawText(draw)) return err('seat-seed-differs');
+  if (record.seed !== seedOf(drawn)) return err('seat-seed-differs');
   return ok({ scenario: drawn, seat: draw.seat });
 }

@@ -5,7 +5,7 @@ import type { ScenarioCard } from './ScenarioCard.ts';
 /** What the job board shows of a scenario: little of the card, so that the board comes fast however many jobs there are. */
 export type BoardCard = Pick<
   ScenarioCard,
-  'id' | 'mode' | 'level' | 'title' | 'summary' | 'minutes' | 'aims'
+  'id' | 'mode' | 'level' | 'title' | 'summary' | 'minutes' | 'aims' | 'drawn'
 > & {
   /** Of the work order. */
   readonly number: string;
@@ -24,6 +24,7 @@ export function boardCardOf({
   minutes,
   aims,
   workOrder,
+  drawn,
   words: all,
 }: ScenarioCard): BoardCard {
   const shown = new Set([title, summary, ...aims]);
@@ -37,6 +38,7 @@ export function boardCardOf({
     minutes,
     aims,
     number: workOrder.number,
+    ...(drawn === undefined ? {} : { drawn }),
     ...(areEmpty(words) ? {} : { words }),
   };
 }

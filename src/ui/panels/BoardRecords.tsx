@@ -6,13 +6,14 @@ import type { Shop } from './Shop.ts';
 
 /** Finished and put-away jobs, the newest first: to be read again and to be handed in. */
 export function BoardRecords({ shop }: { readonly shop: Shop }) {
+  const cards = [...shop.cards, ...(shop.fileJobs.value ?? []).map(({ card }) => card)];
   // Of an introduction there is nothing to read again and nothing to hand in.
-  const introductions = shop.cards.filter(({ mode }) => !isJob(mode)).map(({ id }) => id);
+  const introductions = cards.filter(({ mode }) => !isJob(mode)).map(({ id }) => id);
   const finished = shop.kept.value.filter(
     ({ state, scenario }) => state !== 'open' && !introductions.includes(scenario),
   );
   if (finished.length === 0) return null;
-  const titles = new Map(shop.cards.map((card) => [card.id, jobSentence(card.title).words]));
+  const titles = new Map(cards.map((card) => [card.id, jobSentence(card.title).words]));
   return (
     <section class="records" aria-labelledby="records-title">
       <h2 id="records-title">{say('board.records')}</h2>

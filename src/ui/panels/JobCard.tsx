@@ -47,6 +47,7 @@ export function JobCard({ card, kept, place, next, shop, foot }: JobCardProps) {
         {open && <span class="tag">{say('board.isOpen')}</span>}
         {!open && done && <span class="tag">✓ {say('board.isDone')}</span>}
       </h3>
+      {card.drawn && <p class="quiet card-drawn">{say('board.drawn')}</p>}
       <Summary card={card} title={title} />
       <div class="card-foot">
         <button type="button" class={next ? 'act' : ''} onClick={() => shop.toJob(card.id)}>
