@@ -1,6 +1,6 @@
 import { type Draw, drawnVariant, drawText, parseDraw } from '../scenario/drawVariant.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
-import { seedOfSitting, seedOfSitting } from '../scenario/seedPolicy.ts';
+import { seedOfSitting } from '../scenario/seedPolicy.ts';
 import { classMark } from './classCode.ts';
 import { MOST_SEATS } from './JobFile.ts';
 
