@@ -104,6 +104,7 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
   const bench = new Workbench({ ...parts, desk, settings: shop.settings });
   const ahead = new AheadOfUse(() =>
     whenIdle(() => {
+      evidence.ahead();
       parts.voices.fetchRest();
       void fetchLater();
     }),

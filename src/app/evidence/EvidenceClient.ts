@@ -55,6 +55,7 @@ export class EvidenceClient {
   /** Entries of the log when the coach was last asked. */
   private entries = 0;
   private passedAt: Tick = 0;
+  private stands = false;
 
   constructor(private readonly parts: EvidenceClientParts) {
     const { mode } = parts.sealed.card;
@@ -88,6 +89,12 @@ export class EvidenceClient {
     const record = this.record();
     this.passedAt = record.endTick;
     this.line.post({ kind: 'open', sealed: this.parts.sealed, record });
+  }
+
+  /** The bench stands and has time: what weighing needs is fetched, so that it is there with the first thing that is shown. */
+  ahead(): void {
+    this.stands = true;
+    this.line?.post({ kind: 'ahead' });
   }
 
   acted(timed: TimedAction): void {
@@ -145,6 +152,7 @@ export class EvidenceClient {
       if (this.line === line) this.hear(message);
     });
     this.line = line;
+    if (this.stands) line.post({ kind: 'ahead' });
   }
 
   private hear(message: Said): void {

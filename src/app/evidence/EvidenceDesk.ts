@@ -42,7 +42,7 @@ export interface EvidenceDeskParts {
   later(work: () => void): void;
 }
 
-type Told = Exclude<ToWorker, DriveRequest>;
+type Told = Exclude<ToWorker, DriveRequest | { readonly kind: 'ahead' }>;
 
 /** Between two slices the desk hears what it is told. */
 const SLICE_MS = 12;
@@ -74,6 +74,8 @@ export class EvidenceDesk {
   }
 
   hear(message: ToWorker): void {
+    // For whoever fetches what is loaded.
+    if (message.kind === 'ahead') return;
     if (message.kind === 'drive') {
       // The page stands still for it, whatever else is to do, and needs no tables.
       const outcomes = this.parts.drive(message);

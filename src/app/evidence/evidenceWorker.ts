@@ -3,9 +3,9 @@ import type { Debriefing } from './debriefing.ts';
 import { drivesOf } from './drivesOf.ts';
 import { EvidenceDesk } from './EvidenceDesk.ts';
 import { fetchDebriefing } from './fetchDebriefing.ts';
+import { fetchWeighing } from './fetchWeighing.ts';
 import { type LifeQuestion, type LifeSign, showLife } from './life.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
-import { loadWeighing } from './weighing.ts';
 
 /** The little of a worker's own world that is used here; the program is otherwise typed for the page. */
 interface WorkerScope {
@@ -23,14 +23,23 @@ const fetchedDebriefing = async (): Promise<Debriefing> => {
   return debriefing;
 };
 
+let stand = (): void => {};
+/** The bench stands, or something is to be weighed. Before that it is still being stood up, and nothing shall be fetched beside it. */
+const stands = new Promise<void>((resolve) => {
+  stand = resolve;
+});
 let work = (): void => {};
-/** Someone works at the bench. Before that it is still being stood up, and nothing shall be fetched beside it. */
+/** Someone works at the bench. */
 const atWork = new Promise<void>((resolve) => {
   work = resolve;
 });
 
 const desk = new EvidenceDesk({
-  load: () => loadWeighing({ here: () => debriefing, fetch: () => atWork.then(fetchedDebriefing) }),
+  load: async () => {
+    await stands;
+    const { loadWeighing } = await fetchWeighing();
+    return loadWeighing({ here: () => debriefing, fetch: () => atWork.then(fetchedDebriefing) });
+  },
   drive: drivesOf,
   post: (message) => scope.postMessage(message),
   nowMs: () => performance.now(),
@@ -40,7 +49,11 @@ const desk = new EvidenceDesk({
 let waiting: ToWorker[] | null = null;
 scope.onmessage = ({ data }) => {
   if (data.kind === 'alive?') return alive();
-  if (data.kind === 'acted' && data.timed.action.kind !== 'accept-job') work();
+  if (data.kind === 'ahead') return stand();
+  if (isToBeWeighed(data)) {
+    stand();
+    work();
+  }
   if (waiting !== null) {
     waiting.push(data);
     return;
@@ -55,3 +68,17 @@ scope.onmessage = ({ data }) => {
     (error: unknown) => scope.postMessage({ kind: 'failed', code: 'no-tables', detail: String(error) }),
   );
 };
+
+function isToBeWeighed(told: ToWorker): boolean {
+  switch (told.kind) {
+    case 'acted':
+      return told.timed.action.kind !== 'accept-job';
+    case 'open':
+      return told.record.actions.some(({ action }) => action.kind !== 'accept-job');
+    case 'advise':
+    case 'debrief':
+      return true;
+    default:
+      return false;
+  }
+}

@@ -20,6 +20,8 @@ export type ToWorker =
     }
   /** A sitting begins or goes on: its record so far. The first thing told, and told once. */
   | { readonly kind: 'open'; readonly sealed: SealedScenario; readonly record: SittingRecord }
+  /** The bench stands: what weighing needs may be fetched ahead of its use. Whatever is to be weighed has it fetched too. */
+  | { readonly kind: 'ahead' }
   /** An action was done at its tick. */
   | { readonly kind: 'acted'; readonly timed: TimedAction }
   /** Time has passed to a tick. */

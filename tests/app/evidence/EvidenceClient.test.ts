@@ -57,6 +57,14 @@ describe('the page and whoever weighs its evidence', () => {
     expect(told).toBeLessThanOrEqual(50);
   });
 
+  it('tells that the bench stands, and tells it anew to whoever comes in place of one that is gone', () => {
+    const { evidence, lines } = onTheBench();
+    evidence.ahead();
+    expect(lines.kinds).toEqual(['open', 'acted', 'ahead']);
+    lines.newest.say({ kind: 'gone' });
+    expect(lines.kinds).toEqual(['ahead', 'open']);
+  });
+
   it('asks the coach, and knows to which log its answer belongs', () => {
     const { desk, lines } = onTheBench();
     desk.logReading();

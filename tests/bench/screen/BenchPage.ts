@@ -124,15 +124,26 @@ export class BenchPage {
    * letters are asked for by what stands.
    */
   async fetchedBy(element: 'h1' | 'canvas'): Promise<readonly string[]> {
-    const [until, ofPage] = await this.page.evaluate((name) => {
+    const at = await this.page.evaluate((name) => {
       const { stood } = window as unknown as { stood: Partial<Record<string, number>> };
-      const at = stood[name] ?? Number.POSITIVE_INFINITY;
+      return stood[name] ?? Number.POSITIVE_INFINITY;
+    }, element);
+    return this.fetchedUntil(at);
+  }
+
+  /** The same, up to now. */
+  fetchedByNow(): Promise<readonly string[]> {
+    return this.fetchedUntil(Number.POSITIVE_INFINITY);
+  }
+
+  private async fetchedUntil(at: number): Promise<readonly string[]> {
+    const [until, ofPage] = await this.page.evaluate((latest) => {
       const files = performance
         .getEntriesByType('resource')
-        .filter((entry) => entry.startTime <= at || entry.name.endsWith('.woff2'))
+        .filter((entry) => entry.startTime <= latest || entry.name.endsWith('.woff2'))
         .map((entry) => entry.name);
-      return [performance.timeOrigin + at, files] as const;
-    }, element);
+      return [performance.timeOrigin + latest, files] as const;
+    }, at);
     const ofWorkers = await Promise.all(
       this.page.workers().map((worker) =>
         worker.evaluate((latest) => {

@@ -35,6 +35,8 @@ const LATER = {
     // What guards the program against a kept sitting that is not one: fetched where one was kept.
     'src/app/readStored.ts',
     'src/app/facts/readFacts.ts',
+    // What was shown is weighed from the first thing that somebody does at the bench.
+    'src/app/evidence/weighing.ts',
     // Sentences of these and of the closed job.
     'src/text/en/catalogue.ts',
     'src/text/es/catalogue.ts',
@@ -60,8 +62,8 @@ const LATER = {
     'src/text/en/backRoomScreen.ts',
     'src/text/es/backRoomScreen.ts',
   ],
-  // Letters that no sentence of the program has.
-  files: ['-latin-ext-'],
+  // Letters that no sentence of the program has; the tables that what was shown is weighed by.
+  files: ['-latin-ext-', '.json'],
 } as const;
 
 /** The board's program, the bench's, and what opening a job fetches of that one job. */
