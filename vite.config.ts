@@ -69,9 +69,8 @@ function boardCards(texts: readonly ScenarioText[]): readonly BoardCard[] {
     const loaded = loadScenario(text, name);
     if (!loaded.ok) return [];
     const card = boardCardOf(cardOf(loaded.value));
-    return tables.ok && isJob(card.mode)
-      ? [{ ...card, inQuestion: itemsInQuestion(loaded.value, tables.value) }]
-      : [card];
+    const inQuestion = tables.ok && isJob(card.mode) ? itemsInQuestion(loaded.value, tables.value) : null;
+    return [inQuestion === null ? card : { ...card, inQuestion }];
   });
 }
 

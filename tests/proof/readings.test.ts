@@ -8,7 +8,7 @@ import { tellingOf } from '../../src/training/proof/telling.ts';
 
 const environment = { ambientC: 20, altitudeM: 200, fuelLevel: 0.5 };
 const SEED = 'readings';
-const good = new GoodBenches(environment, SEED);
+const good = new GoodBenches({ environment, seed: SEED });
 
 function read(fault: string, severity = 0, more: Partial<FaultChoice> = {}): readonly TestReadings[] {
   const faults = [{ fault, severity, ...more }];
@@ -89,7 +89,7 @@ describe('readings of a good bench beside a faulted one', () => {
   });
 
   it('holds what differs against other good benches afterwards, once', () => {
-    const fresh = new GoodBenches(environment, 'another');
+    const fresh = new GoodBenches({ environment, seed: 'another' });
     const faults = [{ fault: 'ground-resistance', severity: 0.5 }];
     const steps = [...readingsInSteps({ environment, seed: 'another', faults }, fresh)];
     const twice = steps.filter(({ test }, i) => steps.some((one, j) => j < i && one.test === test));
@@ -101,13 +101,14 @@ describe('readings of a good bench beside a faulted one', () => {
   });
 
   it('finds the good bench read where nothing was wrong before, and gives the same', () => {
-    const warm = new GoodBenches(environment, 'warm');
+    const warm = new GoodBenches({ environment, seed: 'warm' });
     for (const _ of warmInSteps(warm));
     const faults = [{ fault: 'winding-open', severity: 0 }];
     const of = (benches: GoodBenches) => [...readingsInSteps({ environment, seed: 'warm', faults }, benches)];
-    expect(of(warm)).toEqual(of(new GoodBenches(environment, 'warm')));
-    expect(warm.isOf({ environment: { ...environment }, seed: 'warm' })).toBe(true);
-    expect(warm.isOf({ environment: { ...environment, ambientC: 10 }, seed: 'warm' })).toBe(false);
-    expect(warm.isOf({ environment, seed: 'cold' })).toBe(false);
+    expect(of(warm)).toEqual(of(new GoodBenches({ environment, seed: 'warm' })));
+    expect(warm.isBeside({ environment: { ...environment }, seed: 'warm' })).toBe(true);
+    expect(warm.isBeside({ environment: { ...environment, ambientC: 10 }, seed: 'warm' })).toBe(false);
+    expect(warm.isBeside({ environment, seed: 'cold' })).toBe(false);
+    expect(warm.isBeside({ environment, seed: 'warm', renewedBefore: ['unit'] })).toBe(false);
   });
 });

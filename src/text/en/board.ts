@@ -62,6 +62,7 @@ export const board = {
       air: 'Vacuum, holds and smoke',
       controller: 'Codes and the monitor',
       doubt: 'Doubting what others wrote',
+      patience: 'Catching what comes and goes',
       unit: 'Judging the unit by itself',
       lasting: 'A repair that lasts',
     },

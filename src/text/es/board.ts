@@ -62,6 +62,7 @@ export const board = {
       air: 'Vacío, retención y humo',
       controller: 'Los códigos y el monitor',
       doubt: 'Dudar de lo que otros anotaron',
+      patience: 'Atrapar lo que va y viene',
       unit: 'Juzgar la unidad por sí sola',
       lasting: 'Una reparación que dura',
     },

@@ -1,12 +1,15 @@
+import type { ItemId } from '../../sim/devices/items.ts';
 import type { Outcome } from '../../sim/rigs/standardTests/Outcome.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { Environment } from '../evidence/environment.ts';
 
-/** A bench to be read: where it stands, the seed of its tolerances, and what is wrong on it. */
+/** A bench to be read: its rig and where it stands, the seed of its tolerances, and what is wrong on it. */
 export interface ReadBench {
   readonly environment: Environment;
   readonly seed: string;
+  /** Parts that were renewed before the job, as its work order says. */
+  readonly renewedBefore?: readonly ItemId[];
   readonly faults: readonly FaultChoice[];
 }
 

@@ -1,11 +1,19 @@
 import type { Outcome } from '../../sim/rigs/standardTests/Outcome.ts';
 import type { StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
-import { DRAW_SEEDS, type Environment } from '../evidence/environment.ts';
+import { DRAW_SEEDS } from '../evidence/environment.ts';
 import { TrueBench } from '../evidence/TrueBench.ts';
 import type { ReadBench } from './FaultReadings.ts';
 
 /** Other good benches beside one's own: enough to show how far tolerances spread. */
 const OTHERS = 3;
+
+/** A bench but for its faults. */
+export type GoodBench = Omit<ReadBench, 'faults'>;
+
+function keyOf({ environment, seed, renewedBefore = [] }: GoodBench): string {
+  const { rig = '', ambientC, altitudeM, fuelLevel } = environment;
+  return [rig, ambientC, altitudeM, fuelLevel, seed, ...renewedBefore].join();
+}
 
 /** What each test shows where nothing is wrong. It is worked once: the slider of a fault changes nothing there. */
 export class GoodBenches {
@@ -13,24 +21,19 @@ export class GoodBenches {
   private readonly others: readonly TrueBench[];
   private readonly byOwn = new Map<string, readonly Outcome[]>();
   private readonly byOthers = new Map<string, readonly Outcome[]>();
+  private readonly key: string;
 
-  constructor(
-    private readonly environment: Environment,
-    private readonly seed: string,
-  ) {
-    this.bench = new TrueBench([], seed, environment);
-    this.others = DRAW_SEEDS.slice(0, OTHERS).map((draw) => new TrueBench([], draw, environment));
+  constructor(readonly of: GoodBench) {
+    const { seed, environment, renewedBefore } = of;
+    const sound = (draw: string): TrueBench => new TrueBench([], draw, environment, renewedBefore);
+    this.bench = sound(seed);
+    this.others = DRAW_SEEDS.slice(0, OTHERS).map(sound);
+    this.key = keyOf(of);
   }
 
   /** Whether these are the good ones beside that bench. */
-  isOf({ environment, seed }: Pick<ReadBench, 'environment' | 'seed'>): boolean {
-    const own = this.environment;
-    return (
-      seed === this.seed &&
-      environment.ambientC === own.ambientC &&
-      environment.altitudeM === own.altitudeM &&
-      environment.fuelLevel === own.fuelLevel
-    );
+  isBeside(bench: GoodBench): boolean {
+    return keyOf(bench) === this.key;
   }
 
   /** On one's own bench. */

@@ -1,6 +1,6 @@
+import { rigNamed } from '../../sim/rigs/rigs.ts';
 import type { Outcome } from '../../sim/rigs/standardTests/Outcome.ts';
 import type { StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
-import { STANDARD_TESTS } from '../../sim/rigs/standardTests/standardTests.ts';
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
 import { itemOf, TrueBench } from '../evidence/TrueBench.ts';
 import type { MarkReadings, ReadBench, Telling, TestReadings } from './FaultReadings.ts';
@@ -14,12 +14,12 @@ import { tellingOf } from './telling.ts';
  * second time.
  */
 export function* readingsInSteps(
-  { faults, seed, environment }: ReadBench,
+  { faults, seed, environment, renewedBefore }: ReadBench,
   good: GoodBenches,
 ): Generator<TestReadings, void, void> {
-  const bench = new TrueBench(faults, seed, environment);
+  const bench = new TrueBench(faults, seed, environment, renewedBefore);
   const unsure: { readonly test: StandardTest; readonly shown: readonly Outcome[] }[] = [];
-  for (const test of inOrderFor(faults)) {
+  for (const test of inOrderFor(faults, rigNamed(environment.rig).tests)) {
     const shown = bench.show(test);
     const others = good.knowsOthers(test) ? good.ofOthers(test) : [];
     const readings = heldAgainst(test, good.ofOwn(test), shown, others);
@@ -33,7 +33,7 @@ export function* readingsInSteps(
 
 /** Works the tests on the good bench ahead of the first fault, one a step. */
 export function* warmInSteps(good: GoodBenches): Generator<void, void, void> {
-  for (const test of inOrderFor([])) {
+  for (const test of inOrderFor([], rigNamed(good.of.environment.rig).tests)) {
     good.ofOwn(test);
     yield;
   }
@@ -50,13 +50,13 @@ function heldAgainst(
 }
 
 /** Tests of the faulted items first, the drives last: they take longest. */
-function inOrderFor(faults: readonly FaultChoice[]): readonly StandardTest[] {
+function inOrderFor(faults: readonly FaultChoice[], tests: readonly StandardTest[]): readonly StandardTest[] {
   const items = new Set(faults.map(itemOf));
   const rank = ({ about, leaves }: StandardTest): number => {
     if (leaves.includes('miles')) return LAST;
     return about.some((item) => items.has(item)) ? about.length : LAST - 1;
   };
-  return [...STANDARD_TESTS].sort((one, other) => rank(one) - rank(other));
+  return [...tests].sort((one, other) => rank(one) - rank(other));
 }
 const LAST = 1000;
 

@@ -3,7 +3,17 @@
  * words stands in it; so whatever file a job comes from, its own sentences say where it belongs, and nothing else has to be kept.
  * Aims are written in English, in whatever other languages they are given too.
  */
-export const SKILLS = ['tools', 'loaded', 'narrow', 'air', 'controller', 'doubt', 'unit', 'lasting'] as const;
+export const SKILLS = [
+  'tools',
+  'loaded',
+  'narrow',
+  'air',
+  'controller',
+  'doubt',
+  'patience',
+  'unit',
+  'lasting',
+] as const;
 export type Skill = (typeof SKILLS)[number];
 
 const WORDS: Readonly<Record<Skill, RegExp>> = {
@@ -13,6 +23,7 @@ const WORDS: Readonly<Record<Skill, RegExp>> = {
   air: /\b(leaks?|smoke|gauge|vacuum|breathes|hold)\b/i,
   controller: /\b(codes?|monitor|controller|command)\b/i,
   doubt: /\b(history|sheet|note|believe|blame|what else|mislead)\b/i,
+  patience: /\b(comes and goes|more than once|slowly|remembers)\b/i,
   unit: /\bunit\b/i,
   lasting: /\b(repair|cause|caused|mended|as fitted|lasts)\b/i,
 };

@@ -6,7 +6,7 @@ import { readingsInSteps, warmInSteps } from '../../../training/proof/readingsIn
 export function createReader(): (bench: ReadBench) => AsyncGenerator<TestReadings | null, void, void> {
   let good: GoodBenches | null = null;
   return async function* readingSteps(bench) {
-    if (good === null || !good.isOf(bench)) good = new GoodBenches(bench.environment, bench.seed);
+    if (good === null || !good.isBeside(bench)) good = new GoodBenches(bench);
     // While no fault is set, the good bench is read ahead of the first one.
     if (bench.faults.length === 0) {
       for (const _ of warmInSteps(good)) yield null;
