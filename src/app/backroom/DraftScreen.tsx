@@ -8,6 +8,7 @@ import { Columns, useColumns } from '../../ui/backroom/Columns.tsx';
 import { DraftBar } from '../../ui/backroom/DraftBar.tsx';
 import type { Destination, Pane } from '../../ui/backroom/DraftBook.ts';
 import { FormPane } from '../../ui/backroom/FormPane.tsx';
+import { type HandedOut, HandOutDialog, type HandOutWish } from '../../ui/backroom/HandOutDialog.tsx';
 import { landAt, paneOf } from '../../ui/backroom/landAt.ts';
 import { ProblemFold } from '../../ui/backroom/ProblemFold.tsx';
 import { ProofPanel } from '../../ui/backroom/proof/ProofPanel.tsx';
@@ -22,6 +23,7 @@ import { holdJob } from '../holdJob.ts';
 import { BenchPane } from './BenchPane.tsx';
 import { DraftDesk, titleOf } from './DraftDesk.ts';
 import type { DraftShelf } from './DraftShelf.ts';
+import { drawnCode, handOut, tryAsLearner } from './handOut.ts';
 import type { Incoming } from './useIncoming.ts';
 import { useProof } from './useProof.ts';
 
@@ -78,7 +80,6 @@ export function DraftScreen(props: DraftScreenProps) {
 
 function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
   const { shop, shelf, stored, notice, onSettings } = props;
-  const columns = useColumns();
   const shown = useSignal<readonly Pane[]>(['form']);
   const show = (pane: Pane): void => {
     shown.value = [pane, ...shown.peek().filter((each) => each !== pane)];
@@ -102,6 +103,9 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
   );
   useEffect(() => () => desk.end(), [desk]);
   useUndoKeys(desk, notice);
+  const handing = useSignal(false);
+  const wider = useSignal(false);
+  const columns = useColumns(wider.value);
   const proof = useProof(desk);
   const title = titleOf(desk.draft.value);
   return (
@@ -120,13 +124,18 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
         onShelf={() => {
           location.hash = '#/back-room';
         }}
-      />
+      >
+        <button type="button" class="act" onClick={() => (handing.value = true)}>
+          {say('handOut.open')}
+        </button>
+      </DraftBar>
       <main class="back-main">
         <ProblemFold book={desk} />
         <Columns
           columns={columns}
           shown={shown.value}
           onShow={show}
+          wider={wider}
           render={(pane) => {
             switch (pane) {
               case 'form':
@@ -156,8 +165,27 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
           }}
         />
       </main>
+      {handing.value && (
+        <HandOutDialog
+          scenario={desk.draft.value.scenario}
+          proof={proof.proof.state}
+          drawCode={drawnCode}
+          onHandOut={(wish) => handOutNow(desk, wish)}
+          onTry={() => {
+            const { scenario } = desk.draft.peek();
+            if (scenario !== null) void tryAsLearner(scenario, shop);
+          }}
+          onClose={() => (handing.value = false)}
+        />
+      )}
     </div>
   );
+}
+
+/** What is handed out is the draft as it stands when the button is pressed. */
+async function handOutNow(desk: DraftDesk, wish: HandOutWish): Promise<HandedOut | null> {
+  const { form, scenario } = desk.draft.peek();
+  return scenario === null ? null : handOut(form.text, scenario, wish);
 }
 
 /** As the scenario calls itself; what has no name yet is a scenario. */

@@ -152,6 +152,5 @@ export const backRoom = {
         4: "On a real truck, the vehicle's service information, local codes and licensed practice come first.",
       },
     },
-    way: 'Back room: write a job',
   },
 } as const;

@@ -1,5 +1,6 @@
 import { backRoom } from './backRoom.ts';
 import { formFields } from './formFields.ts';
+import { handOut } from './handOut.ts';
 import { proofPanel } from './proofPanel.ts';
 import { readings } from './readings.ts';
 import { scenarioProblems } from './scenarioProblems.ts';
@@ -10,5 +11,6 @@ export const backRoomScreen = {
   ...readings,
   ...backRoom,
   ...formFields,
+  ...handOut,
   ...scenarioProblems,
 } as const;

@@ -29,6 +29,7 @@ export const board = {
     startAnew: 'Start anew',
     startAnewAsk: 'The open job and its log will be put away as unfinished. Start anew?',
     records: 'Finished jobs',
+    backRoom: 'Back room: write a job',
     recordOn: '{{title}} · {{score}} of 100 · {{date}}',
     unfinished: 'put away unfinished',
     readDebrief: 'Read the debrief',

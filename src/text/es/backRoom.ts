@@ -154,6 +154,5 @@ export const backRoom = {
         4: 'En un camión real mandan la información de servicio del vehículo, las normas locales y el trabajo con licencia.',
       },
     },
-    way: 'Trastienda: escribir un trabajo',
   },
 } as const;

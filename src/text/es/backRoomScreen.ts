@@ -1,6 +1,7 @@
 import type { BackRoomCatalogue } from '../translate.ts';
 import { backRoom } from './backRoom.ts';
 import { formFields } from './formFields.ts';
+import { handOut } from './handOut.ts';
 import { proofPanel } from './proofPanel.ts';
 import { readings } from './readings.ts';
 import { scenarioProblems } from './scenarioProblems.ts';
@@ -11,5 +12,6 @@ export const backRoomScreen = {
   ...readings,
   ...backRoom,
   ...formFields,
+  ...handOut,
   ...scenarioProblems,
 } as const satisfies BackRoomCatalogue;

@@ -29,6 +29,7 @@ export const board = {
     startAnew: 'Empezar de nuevo',
     startAnewAsk: 'El trabajo abierto y su registro se guardarán como no terminados. ¿Empezar de nuevo?',
     records: 'Trabajos terminados',
+    backRoom: 'Trastienda: escribir un trabajo',
     recordOn: '{{title}} · {{score}} de 100 · {{date}}',
     unfinished: 'guardado sin terminar',
     readDebrief: 'Leer la revisión',

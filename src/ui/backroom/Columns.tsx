@@ -1,7 +1,13 @@
+import type { Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import type { Pane } from './DraftBook.ts';
+
+const TWO_COLUMNS: readonly (readonly Pane[])[] = [
+  ['form', 'text'],
+  ['bench', 'proof'],
+];
 
 /** Panes side by side, by the room there is: each column shows one of its panes. */
 const BY_ROOM: readonly { readonly query: string; readonly columns: readonly (readonly Pane[])[] }[] = [
@@ -17,7 +23,7 @@ const BY_ROOM: readonly { readonly query: string; readonly columns: readonly (re
 const ONE_COLUMN: readonly (readonly Pane[])[] = [['form', 'text', 'bench', 'proof']];
 
 /** The columns that this page has room for. */
-export function useColumns(): readonly (readonly Pane[])[] {
+export function useColumns(wider: boolean): readonly (readonly Pane[])[] {
   const [columns, setColumns] = useState(columnsNow);
   useEffect(() => {
     const queries = BY_ROOM.map(({ query }) => matchMedia(query));
@@ -27,7 +33,8 @@ export function useColumns(): readonly (readonly Pane[])[] {
       for (const query of queries) query.removeEventListener('change', follow);
     };
   }, []);
-  return columns;
+  // A wider bench takes the place of the text, which goes beside the form.
+  return wider && columns.length === 3 ? TWO_COLUMNS : columns;
 }
 
 function columnsNow(): readonly (readonly Pane[])[] {
@@ -39,11 +46,13 @@ interface ColumnsProps {
   /** The panes in use, the last one that was asked for first. */
   readonly shown: readonly Pane[];
   readonly onShow: (pane: Pane) => void;
+  /** Whether the bench was asked to be wider than the text beside it leaves. */
+  readonly wider: Signal<boolean>;
   readonly render: (pane: Pane) => ComponentChildren;
 }
 
 /** The panes of the back room, as tabs where a column has several. */
-export function Columns({ columns, shown, onShow, render }: ColumnsProps) {
+export function Columns({ columns, shown, onShow, wider, render }: ColumnsProps) {
   return (
     <div class={`back-columns back-columns-${columns.length}`}>
       {columns.map((panes) => {
@@ -59,7 +68,10 @@ export function Columns({ columns, shown, onShow, render }: ColumnsProps) {
                 {say(`backRoom.panes.${now}`)}
               </h2>
             ) : (
-              <Tabs panes={panes} now={now} onShow={onShow} />
+              <div class="back-column-head">
+                <Tabs panes={panes} now={now} onShow={onShow} />
+                {panes.includes('bench') && columns.length > 1 && <Wider wider={wider} />}
+              </div>
             )}
             <div
               key={now}
@@ -76,6 +88,22 @@ export function Columns({ columns, shown, onShow, render }: ColumnsProps) {
         );
       })}
     </div>
+  );
+}
+
+/** Only where the page has room for three columns is there anything to choose. */
+function Wider({ wider }: { readonly wider: Signal<boolean> }) {
+  return (
+    <button
+      type="button"
+      class="wider"
+      aria-pressed={wider.value}
+      onClick={() => {
+        wider.value = !wider.value;
+      }}
+    >
+      {say('backRoom.wider')}
+    </button>
   );
 }
 

@@ -70,6 +70,9 @@ export function Board({ shop }: { readonly shop: Shop }) {
         );
       })}
       <BoardRecords shop={shop} />
+      <p class="back-room-way">
+        <a href="#/back-room">{say('board.backRoom')}</a>
+      </p>
     </main>
   );
 }

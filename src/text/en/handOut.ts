@@ -1,0 +1,39 @@
+/** Handing out a job: readable, or sealed. */
+export const handOut = {
+  handOut: {
+    open: 'Hand out',
+    title: 'Hand out this job',
+    notYet:
+      'The file is not in order yet, so it cannot be handed out. Write and mend what is still listed first.',
+    unfit: 'The proof has found things to mend. You can hand the job out all the same.',
+    proving: 'The proof is still being worked out.',
+    fit: 'The proof says that this job is fit to give out.',
+    how: 'As what',
+    readable: 'A file that anybody can read',
+    sealed: 'A sealed file',
+    readableLine: 'For practice. It is the scenario file as it stands, faults and all.',
+    sealedLine:
+      'For an assessment. The fault is in it, but not to be read in the file, on the page, in the address or in what the browser keeps.',
+    honest:
+      'Without a class code this is a curtain, not a lock: whoever takes the program itself apart can look behind it. With a code of {{strong}} letters and digits or more, drawn by chance, nobody opens the file before the code is read out. What guards a mark is that you sit the record again, with your scenario file.',
+    code: 'Class code',
+    codeHint: 'May be left empty. Capitals, blanks and hyphens make no difference.',
+    draw: 'Draw a code',
+    codeUnfit: 'A class code has {{least}} to {{most}} letters and digits.',
+    codeWeak:
+      'This code is short enough to be tried out. One of {{strong}} letters and digits drawn by chance is not.',
+    seats: 'Seats of the class',
+    seatsHint: 'Each seat gets a truth of its own; the learner gives the number of the seat. 1 to {{most}}.',
+    seatsUnfit: 'Give a whole number from 1 to {{most}}.',
+    variantsNeedCode: 'This job has several truths. Without a class code, each sitting draws one by chance.',
+    save: 'Save for handing out',
+    working: 'Sealing…',
+    saved:
+      'Saved as {{file}}. Keep your own scenario file: with it, "known-good grade" sits the records of your learners again.',
+    savedCode: 'Note the class code: {{code}}. It is kept nowhere.',
+    hash: 'Content {{hash}}. The record of each learner repeats it.',
+    failed: 'The file could not be sealed. Check the file, and try again.',
+    tryIt: 'Try it as a learner',
+    tryLine: 'Puts the job on the job board of this browser and opens it there.',
+  },
+} as const;

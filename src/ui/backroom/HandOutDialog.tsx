@@ -1,0 +1,212 @@
+import { type ReadonlySignal, useSignal } from '@preact/signals';
+import { say } from '../../text/translate.ts';
+import {
+  LEAST_CODE_CHARACTERS,
+  MOST_CODE_CHARACTERS,
+  plainClassCode,
+  STRONG_CODE_CHARACTERS,
+} from '../../training/handout/classCode.ts';
+import { MOST_SEATS } from '../../training/handout/JobFile.ts';
+import { USUAL_SEATS } from '../../training/handout/sealedFileOf.ts';
+import type { Scenario } from '../../training/scenario/Scenario.ts';
+import { Choice } from '../panels/Choice.tsx';
+import { Dialog } from '../panels/Dialog.tsx';
+import type { ProofState } from './proof/ProofState.ts';
+
+/** How a job is to be handed out. */
+export type HandOutWish =
+  | { readonly kind: 'readable' }
+  | { readonly kind: 'sealed'; readonly code: string | null; readonly seats: number | null };
+
+/** What was saved. */
+export interface HandedOut {
+  readonly file: string;
+  readonly contentHash: string;
+  readonly code: string | null;
+}
+
+interface HandOutDialogProps {
+  /** Null while the file is not in order. */
+  readonly scenario: Scenario | null;
+  readonly proof: ReadonlySignal<ProofState>;
+  readonly drawCode: () => string;
+  readonly onHandOut: (wish: HandOutWish) => Promise<HandedOut | null>;
+  readonly onTry: () => void;
+  readonly onClose: () => void;
+}
+
+/** Gives a job out: readable for practice, sealed for an assessment. */
+export function HandOutDialog(props: HandOutDialogProps) {
+  const { scenario, onClose } = props;
+  return (
+    <Dialog title={say('handOut.title')} onClose={onClose}>
+      {scenario === null ? <p>{say('handOut.notYet')}</p> : <Ways {...props} scenario={scenario} />}
+    </Dialog>
+  );
+}
+
+type Kind = HandOutWish['kind'];
+
+function Ways(props: HandOutDialogProps & { readonly scenario: Scenario }) {
+  const { scenario, proof, drawCode, onHandOut, onTry } = props;
+  const kind = useSignal<Kind>(scenario.mode === 'assessment' ? 'sealed' : 'readable');
+  const code = useSignal('');
+  const seats = useSignal(String(USUAL_SEATS));
+  const busy = useSignal(false);
+  const outcome = useSignal<HandedOut | 'failed' | null>(null);
+  const wish = wishOf(kind.value, code.value, seats.value, scenario);
+  const give = async (): Promise<void> => {
+    if (wish === null || busy.value) return;
+    busy.value = true;
+    outcome.value = (await onHandOut(wish)) ?? 'failed';
+    busy.value = false;
+  };
+  return (
+    <form
+      class="hand-out"
+      onSubmit={(event) => {
+        event.preventDefault();
+        void give();
+      }}
+    >
+      <p>{proofLine(proof.value)}</p>
+      <Choice
+        label={say('handOut.how')}
+        value={kind.value}
+        options={(['readable', 'sealed'] as const).map((value) => ({
+          value,
+          label: say(`handOut.${value}`),
+        }))}
+        onChoose={(value) => {
+          kind.value = value;
+          outcome.value = null;
+        }}
+      />
+      <p>{say(`handOut.${kind.value}Line`)}</p>
+      {kind.value === 'sealed' && (
+        <>
+          <Code code={code} drawCode={drawCode} />
+          {scenario.variants !== undefined && <Seats code={code.value} seats={seats} />}
+          <p class="quiet">{say('handOut.honest', { strong: STRONG_CODE_CHARACTERS })}</p>
+        </>
+      )}
+      <div role="status">{outcome.value !== null && <Outcome outcome={outcome.value} />}</div>
+      <div class="dialog-foot">
+        <button type="button" onClick={onTry} title={say('handOut.tryLine')}>
+          {say('handOut.tryIt')}
+        </button>
+        <button type="submit" class="act" aria-disabled={wish === null || busy.value}>
+          {say(busy.value ? 'handOut.working' : 'handOut.save')}
+        </button>
+      </div>
+    </form>
+  );
+}
+
+function proofLine(proof: ProofState): string {
+  if (proof.kind !== 'proved') return say('handOut.proving');
+  return say(proof.proof.fit ? 'handOut.fit' : 'handOut.unfit');
+}
+
+/** Null while something that was typed will not do. */
+function wishOf(kind: Kind, code: string, seats: string, scenario: Scenario): HandOutWish | null {
+  if (kind === 'readable') return { kind };
+  const none = code.trim() === '';
+  if (!none && plainClassCode(code) === null) return null;
+  if (none || scenario.variants === undefined) return { kind, code: none ? null : code.trim(), seats: null };
+  const number = seatsOf(seats);
+  return number === null ? null : { kind, code: code.trim(), seats: number };
+}
+
+function seatsOf(typed: string): number | null {
+  const number = Number(typed);
+  return /^\d{1,4}$/.test(typed.trim()) && number >= 1 && number <= MOST_SEATS ? number : null;
+}
+
+interface CodeProps {
+  readonly code: { value: string };
+  readonly drawCode: () => string;
+}
+
+function Code({ code, drawCode }: CodeProps) {
+  const problem = codeProblem(code.value);
+  return (
+    <div class="field">
+      <label for="hand-out-code">{say('handOut.code')}</label>
+      <p class="field-hint quiet" id="hand-out-code-hint">
+        {say('handOut.codeHint')}
+      </p>
+      <div class="hand-out-code">
+        <input
+          id="hand-out-code"
+          type="text"
+          autocomplete="off"
+          spellcheck={false}
+          value={code.value}
+          aria-describedby="hand-out-code-hint hand-out-code-problem"
+          onInput={(event) => {
+            code.value = event.currentTarget.value;
+          }}
+        />
+        <button
+          type="button"
+          onClick={() => {
+            code.value = drawCode();
+          }}
+        >
+          {say('handOut.draw')}
+        </button>
+      </div>
+      <p class="field-problem" id="hand-out-code-problem" hidden={problem === null}>
+        {problem}
+      </p>
+    </div>
+  );
+}
+
+function codeProblem(code: string): string | null {
+  if (code.trim() === '') return null;
+  const plain = plainClassCode(code);
+  if (plain === null)
+    return say('handOut.codeUnfit', { least: LEAST_CODE_CHARACTERS, most: MOST_CODE_CHARACTERS });
+  return [...plain].length < STRONG_CODE_CHARACTERS
+    ? say('handOut.codeWeak', { strong: STRONG_CODE_CHARACTERS })
+    : null;
+}
+
+function Seats({ code, seats }: { readonly code: string; readonly seats: { value: string } }) {
+  if (code.trim() === '') return <p>{say('handOut.variantsNeedCode')}</p>;
+  return (
+    <div class="field">
+      <label for="hand-out-seats">{say('handOut.seats')}</label>
+      <p class="field-hint quiet" id="hand-out-seats-hint">
+        {say('handOut.seatsHint', { most: MOST_SEATS })}
+      </p>
+      <input
+        id="hand-out-seats"
+        type="text"
+        inputMode="numeric"
+        class="field-number"
+        value={seats.value}
+        aria-describedby="hand-out-seats-hint"
+        onInput={(event) => {
+          seats.value = event.currentTarget.value;
+        }}
+      />
+      {seatsOf(seats.value) === null && (
+        <p class="field-problem">{say('handOut.seatsUnfit', { most: MOST_SEATS })}</p>
+      )}
+    </div>
+  );
+}
+
+function Outcome({ outcome }: { readonly outcome: HandedOut | 'failed' }) {
+  if (outcome === 'failed') return <p class="field-problem">{say('handOut.failed')}</p>;
+  return (
+    <div class="hand-out-saved">
+      <p>{say('handOut.saved', { file: outcome.file })}</p>
+      {outcome.code !== null && <p>{say('handOut.savedCode', { code: outcome.code })}</p>}
+      <p class="quiet">{say('handOut.hash', { hash: outcome.contentHash.slice(0, 12) })}</p>
+    </div>
+  );
+}
