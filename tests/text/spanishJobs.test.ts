@@ -1,44 +1,21 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { afterAll, describe, expect, it } from 'vitest';
-import { parse } from 'yaml';
 import { jobSentences } from '../../src/text/es/jobs.ts';
 import { addJobSentences, jobSentence } from '../../src/text/jobWords.ts';
 import { keyed } from '../../src/text/sentenceKey.ts';
 import { setLanguage } from '../../src/text/translate.ts';
+import { sentencesShown } from '../../src/training/scenario/cardOf.ts';
+import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 
-interface ScenarioFile {
-  readonly title: string;
-  readonly summary: string;
-  readonly aims: readonly string[];
-  readonly 'work-order': {
-    readonly vehicle: string;
-    readonly complaint: string;
-    readonly history: readonly string[];
-    readonly cautions: readonly string[];
-  };
-  readonly walkthrough?: readonly { readonly say: string; readonly how: string }[];
-  readonly remark: string;
-}
-
-/** Every sentence that a shipped job shows. */
+/** Every sentence that a shipped job shows and that its file does not say in Spanish itself. */
 const written = new Set(
   readdirSync('scenarios')
     .filter((name) => name.endsWith('.yaml'))
-    .map((name) => parse(readFileSync(`scenarios/${name}`, 'utf8')) as ScenarioFile)
-    .flatMap((job) => {
-      const { vehicle, complaint, history, cautions } = job['work-order'];
-      const steps = (job.walkthrough ?? []).flatMap(({ say, how }) => [say, how]);
-      return [
-        job.title,
-        job.summary,
-        ...job.aims,
-        vehicle,
-        complaint,
-        ...history,
-        ...cautions,
-        ...steps,
-        job.remark,
-      ];
+    .flatMap((name) => {
+      const job = loadScenario(readFileSync(`scenarios/${name}`, 'utf8'), name);
+      if (!job.ok) throw new Error(JSON.stringify(job.error));
+      const own = new Set((job.value.words?.es ?? []).map(([sentence]) => sentence));
+      return [...sentencesShown(job.value), job.value.remark].filter((sentence) => !own.has(sentence));
     }),
 );
 const translated = Object.entries(jobSentences);
@@ -62,6 +39,22 @@ describe('the shipped jobs in Spanish', () => {
   it('are nowhere left in English, and speak to the learner as usted', () => {
     expect(translated.filter(([en, es]) => en === es)).toEqual([]);
     expect(translated.filter(([, es]) => /\b(tú|tu|tus|te|ti|contigo)\b/i.test(es))).toEqual([]);
+  });
+});
+
+describe('jobs that say themselves what they are in Spanish', () => {
+  const own = readdirSync('scenarios')
+    .filter((name) => name.endsWith('.yaml'))
+    .flatMap((name) => {
+      const job = loadScenario(readFileSync(`scenarios/${name}`, 'utf8'), name);
+      return job.ok ? (job.value.words?.es ?? []) : [];
+    });
+
+  it('name the same numbers and codes, leave nothing in English, and speak to the learner as usted', () => {
+    expect(own.length).toBeGreaterThan(5);
+    expect(own.filter(([en, es]) => `${numbers(en)}` !== `${numbers(es)}`)).toEqual([]);
+    expect(own.filter(([en, es]) => en === es)).toEqual([]);
+    expect(own.filter(([, es]) => /\b(tú|tu|tus|te|ti|contigo)\b/i.test(es))).toEqual([]);
   });
 });
 
