@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { ITEMS } from '../../src/sim/devices/items.ts';
+import { rigNamed } from '../../src/sim/rigs/rigs.ts';
 import { STANDARD_TEST_IDS } from '../../src/sim/rigs/standardTests/testIds.ts';
+
 import { coachWords } from '../../src/text/coachWords.ts';
 import { coach } from '../../src/text/en/coach.ts';
 import { say } from '../../src/text/translate.ts';
@@ -9,8 +11,11 @@ import { testSheet } from '../../src/training/coach/testSheet.ts';
 import { modesOf } from '../../src/training/evidence/modesOf.ts';
 import { COACH_DEPTHS } from '../../src/training/sitting/SittingAction.ts';
 
+/** The tests of the leak detection pump. */
+const TEST_IDS = rigNamed().tests.map(({ id }) => id);
+
 const EVERY: readonly Advice[] = [
-  ...STANDARD_TEST_IDS.flatMap((test): readonly Advice[] => [
+  ...TEST_IDS.flatMap((test): readonly Advice[] => [
     { kind: 'prove-tool', test },
     { kind: 'do-test', test },
     { kind: 'repeat-test', test, done: 1, of: 9 },
@@ -40,7 +45,7 @@ describe("the coach's words", () => {
   });
 
   it('a question is one for the head: it asks, it is short, and it does not name the test', () => {
-    for (const test of STANDARD_TEST_IDS) {
+    for (const test of TEST_IDS) {
       const { title, says, parts } = coachWords({ kind: 'do-test', test }, 'question', testSheet);
       expect(title).toBeNull();
       expect(parts).toEqual([]);
@@ -63,7 +68,7 @@ describe("the coach's words", () => {
   });
 
   it('a procedure begins with its cautions and the bench as found, and ends with putting back', () => {
-    for (const test of STANDARD_TEST_IDS) {
+    for (const test of TEST_IDS) {
       const { parts } = coachWords({ kind: 'do-test', test }, 'procedure', testSheet);
       expect(parts[0]?.heading).toBe('Cautions');
       expect(parts[1]?.lines[0]).toMatch(/^Begin with the bench as it was found/);

@@ -1,5 +1,6 @@
 import { secondsToTicks } from '../../src/base/ticks.ts';
 import type { ItemId } from '../../src/sim/devices/items.ts';
+import { rigNamed } from '../../src/sim/rigs/rigs.ts';
 import { runStandardTest } from '../../src/sim/rigs/standardTests/runStandardTest.ts';
 import type { StandardTest } from '../../src/sim/rigs/standardTests/StandardTest.ts';
 import { STANDARD_TESTS } from '../../src/sim/rigs/standardTests/standardTests.ts';
@@ -115,6 +116,7 @@ export function madeTables(
   );
   const tests = ids.map(standardTest);
   return {
+    rig: rigNamed(),
     environment: SHOP,
     suspects,
     tests,

@@ -1,15 +1,20 @@
 import { describe, expect, it, vi } from 'vitest';
-import { STANDARD_TEST_IDS, type StandardTestId } from '../../src/sim/rigs/standardTests/testIds.ts';
+import { rigNamed } from '../../src/sim/rigs/rigs.ts';
+import type { StandardTestId } from '../../src/sim/rigs/standardTests/testIds.ts';
+
 import type { FaultChoice } from '../../src/sim/world/WorldPort.ts';
-import { FOOTPRINTS } from '../../src/training/coach/footprints.ts';
+import { footprintsOf } from '../../src/training/coach/footprints.ts';
 import { WorkDone } from '../../src/training/coach/WorkDone.ts';
 import { Hands } from './support.ts';
+
+/** The tests of the leak detection pump. */
+const TEST_IDS = rigNamed().tests.map(({ id }) => id);
 
 // Some sixty tests on a truck each.
 vi.setConfig({ testTimeout: 120_000 });
 
 /** A drive is no test of a table, and it takes hours. */
-const TESTS = STANDARD_TEST_IDS.filter((id) => id !== 'road-test');
+const TESTS = TEST_IDS.filter((id) => id !== 'road-test');
 
 /** Tests that are done along with another, since everything they look at stands before the eyes in it as well. */
 const ALONG: Readonly<Partial<Record<StandardTestId, readonly StandardTestId[]>>> = {
@@ -27,15 +32,17 @@ const ALONG: Readonly<Partial<Record<StandardTestId, readonly StandardTestId[]>>
 };
 
 function doneBy(hands: Hands): readonly StandardTestId[] {
-  const work = new WorkDone(hands.actions, hands.tick, []);
-  return STANDARD_TEST_IDS.filter((id) => work.has(id));
+  const work = new WorkDone(rigNamed(), hands.actions, hands.tick, []);
+  return TEST_IDS.filter((id) => work.has(id));
 }
 
 const ALWAYS = (fault: string, severity = 1): readonly FaultChoice[] => [{ fault, severity }];
 
 describe('what counts as done', () => {
   it('every test but the drive has a footprint', () => {
-    const without = FOOTPRINTS.filter(({ marks }) => marks.length === 0).map(({ test }) => test.id);
+    const without = footprintsOf(rigNamed())
+      .filter(({ marks }) => marks.length === 0)
+      .map(({ test }) => test.id);
     expect(without).toEqual([]);
   });
 
@@ -146,7 +153,7 @@ describe('what counts as done', () => {
 
   it('counts trials: clicks, draws of vacuum, movements of the harness', () => {
     const hands = new Hands().test('command-clicks', 'jumper-clicks', 'vacuum-and-sense', 'wiggle-sense');
-    const work = new WorkDone(hands.actions, hands.tick, []);
+    const work = new WorkDone(rigNamed(), hands.actions, hands.tick, []);
     expect(work.trialsOf('command-clicks')).toBe(3);
     expect(work.trialsOf('jumper-clicks')).toBe(9);
     expect(work.trialsOf('vacuum-and-sense')).toBe(7);
@@ -171,7 +178,7 @@ describe('what counts as done', () => {
       bothFaces: false,
     } as const;
     const seen = (value: boolean) =>
-      new WorkDone(hands.actions, hands.tick, [
+      new WorkDone(rigNamed(), hands.actions, hands.tick, [
         { question, shown: { kind: 'yes-no', channel: 'smoke', setUp: '', tick: question.tick, value } },
       ]);
     expect(seen(false).has('smoke-vessel-alone')).toBe(false);

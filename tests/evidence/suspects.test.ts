@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { TOOL_ITEMS } from '../../src/sim/devices/items.ts';
-import { FAULTS } from '../../src/sim/faults/catalogue.ts';
+import { PUMP_FAULTS } from '../../src/sim/faults/catalogue.ts';
 import {
   complaintLikelihood,
   complaintOf,
@@ -18,7 +18,7 @@ const all = suspects();
 
 describe('the suspects', () => {
   it('are every fault that a job may begin with, at one to four degrees, and nothing wrong', () => {
-    for (const { id, weight, item } of FAULTS) {
+    for (const { id, weight, item } of PUMP_FAULTS) {
       const degrees = all.filter(({ family }) => family === id);
       const isSuspect = weight > 0 && !TOOL_ITEMS.includes(item);
       expect(degrees.length > 0, id).toBe(isSuspect);
@@ -28,7 +28,7 @@ describe('the suspects', () => {
   });
 
   it('keep the weight of their fault, whatever the number of degrees', () => {
-    for (const { id, weight, item } of FAULTS) {
+    for (const { id, weight, item } of PUMP_FAULTS) {
       if (TOOL_ITEMS.includes(item)) continue;
       const sum = all
         .filter(({ family }) => family === id || family === `${id}/moved`)

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import { TOOL_ITEMS } from '../../src/sim/devices/items.ts';
-import { FAULTS } from '../../src/sim/faults/catalogue.ts';
+import { PUMP_FAULTS } from '../../src/sim/faults/catalogue.ts';
 import { STANDARD_TESTS } from '../../src/sim/rigs/standardTests/standardTests.ts';
 import { outcomesOn, type Sound, shownOnlyWhenBad, soundOutcomes } from '../support/standardOutcomes.ts';
 
@@ -10,7 +10,7 @@ import { outcomesOn, type Sound, shownOnlyWhenBad, soundOutcomes } from '../supp
  * `--reporter=verbose` prints the matrix of faults and tests.
  */
 
-const BEGIN_WITH = FAULTS.filter(({ weight }) => weight > 0);
+const BEGIN_WITH = PUMP_FAULTS.filter(({ weight }) => weight > 0);
 const SOUND_SEEDS = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'].map((letter) => `sound-truck-${letter}`);
 const sound = new Map<string, Sound>();
 /** Ids of the tests that showed each fault. */

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { startingBench } from '../../src/sim/devices/BenchState.ts';
 import { NOMINAL, nominalParameters, type ParameterName } from '../../src/sim/devices/parameters.ts';
 import { applyFault } from '../../src/sim/faults/applyFault.ts';
-import { FAULTS } from '../../src/sim/faults/catalogue.ts';
+import { PUMP_FAULTS } from '../../src/sim/faults/catalogue.ts';
 import { BenchCircuit } from '../../src/sim/rigs/BenchCircuit.ts';
 import { LEAK_DETECTION_PUMP } from '../../src/sim/rigs/leakDetectionPump/leakDetectionPump.ts';
 
@@ -29,7 +29,7 @@ function running(circuit: BenchCircuit): BenchCircuit {
 
 describe('retuning the circuit', () => {
   test('gives the same network as building it anew, for every fault of the catalogue', () => {
-    for (const fault of FAULTS) {
+    for (const fault of PUMP_FAULTS) {
       const faulty = nominalParameters();
       applyFault(faulty, fault, 0.7);
       for (const name of MELTS) faulty[name] = 0;

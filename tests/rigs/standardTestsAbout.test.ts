@@ -1,5 +1,5 @@
 import { beforeAll, expect, test } from 'vitest';
-import { FAULTS } from '../../src/sim/faults/catalogue.ts';
+import { PUMP_FAULTS } from '../../src/sim/faults/catalogue.ts';
 import { STANDARD_TESTS } from '../../src/sim/rigs/standardTests/standardTests.ts';
 import { outcomesOn, type Sound, shownOnlyWhenBad, soundOutcomes } from '../support/standardOutcomes.ts';
 
@@ -16,7 +16,7 @@ beforeAll(() => {
   for (const one of LISTED) sound.set(one.id, soundOutcomes(one, SOUND_SEEDS));
 }, 120_000);
 
-test.each(FAULTS.filter(({ weight }) => weight > 0).map(({ id, item }) => ({ id, item })))(
+test.each(PUMP_FAULTS.filter(({ weight }) => weight > 0).map(({ id, item }) => ({ id, item })))(
   '$id is not seen by tests of other items',
   ({ id, item }) => {
     const strays = LISTED.filter(({ about }) => !about.includes(item)).flatMap((one) =>

@@ -1,5 +1,5 @@
 import { Random } from '../../src/base/Random.ts';
-import { FAULTS } from '../../src/sim/faults/catalogue.ts';
+import { PUMP_FAULTS } from '../../src/sim/faults/catalogue.ts';
 import { createWorld, type World } from '../../src/sim/world/World.ts';
 import type { FaultChoice, WorldSpec } from '../../src/sim/world/WorldPort.ts';
 import { randomActions } from '../support/randomActions.ts';
@@ -22,7 +22,7 @@ export function soakSpec(seed: string): WorldSpec {
   const faults: FaultChoice[] = [];
   const wanted = Math.floor(random.next() * 4);
   while (faults.length < wanted) {
-    const fault = FAULTS[Math.floor(random.next() * FAULTS.length)];
+    const fault = PUMP_FAULTS[Math.floor(random.next() * PUMP_FAULTS.length)];
     if (fault === undefined || faults.some((choice) => choice.fault === fault.id)) continue;
     const whenMoved = random.next() < 0.2 && fault.item.endsWith('-wire');
     faults.push({ fault: fault.id, severity: random.next(), ...(whenMoved ? { whenMoved } : {}) });

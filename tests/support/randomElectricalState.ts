@@ -8,7 +8,7 @@ import {
   METER_JACKS,
   WIGGLE_PLACES,
 } from '../../src/sim/devices/places.ts';
-import { FAULTS } from '../../src/sim/faults/catalogue.ts';
+import { PUMP_FAULTS } from '../../src/sim/faults/catalogue.ts';
 import type { Action } from '../../src/sim/world/Action.ts';
 import type { FaultChoice } from '../../src/sim/world/WorldPort.ts';
 import { WorldBench } from './worldBench.ts';
@@ -31,7 +31,7 @@ const ELECTRICAL_ITEMS: ReadonlySet<string> = new Set([
 ]);
 
 /** Faults that can change a voltage or a current. */
-export const ELECTRICAL_FAULTS: readonly string[] = FAULTS.filter(({ item }) =>
+export const ELECTRICAL_FAULTS: readonly string[] = PUMP_FAULTS.filter(({ item }) =>
   ELECTRICAL_ITEMS.has(item),
 ).map(({ id }) => id);
 

@@ -1,3 +1,4 @@
+import type { RigId } from '../../src/sim/devices/BenchSurface.ts';
 import type { Outcome } from '../../src/sim/rigs/standardTests/Outcome.ts';
 import { runStandardTest } from '../../src/sim/rigs/standardTests/runStandardTest.ts';
 import type { StandardTest } from '../../src/sim/rigs/standardTests/StandardTest.ts';
@@ -11,8 +12,9 @@ export function outcomesOn(
   test: StandardTest,
   seed: string,
   faults: readonly FaultChoice[] = [],
+  rig?: RigId,
 ): readonly Outcome[] {
-  return runStandardTest(test, createWorld({ ...TRUCK, seed, faults }));
+  return runStandardTest(test, createWorld({ ...TRUCK, ...(rig && { rig }), seed, faults }));
 }
 
 /** All that trucks of different tolerances showed, by set-up of a test. */
@@ -23,9 +25,10 @@ export function soundOutcomes(
   test: StandardTest,
   seeds: readonly string[],
   faults: readonly FaultChoice[] = [],
+  rig?: RigId,
 ): Sound {
   const sound = new Map<string, Outcome[]>();
-  for (const outcome of seeds.flatMap((seed) => outcomesOn(test, seed, faults))) {
+  for (const outcome of seeds.flatMap((seed) => outcomesOn(test, seed, faults, rig))) {
     sound.set(outcome.setUp, [...(sound.get(outcome.setUp) ?? []), outcome]);
   }
   return sound;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { FAULTS } from '../../src/sim/faults/catalogue.ts';
+import { PUMP_FAULTS } from '../../src/sim/faults/catalogue.ts';
 import { WorldBench } from '../support/worldBench.ts';
 
 function clickBench(fault?: string, severity = 0.5): WorldBench {
@@ -107,7 +107,7 @@ describe('devices', () => {
   });
 
   test('renewing the item cures each truck fault as far as the sense line and the click can tell', () => {
-    for (const fault of FAULTS) {
+    for (const fault of PUMP_FAULTS) {
       const bench = new WorldBench([{ fault: fault.id, severity: 1 }]).do({
         kind: 'renew',
         item: fault.item,

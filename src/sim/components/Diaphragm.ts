@@ -63,6 +63,17 @@ export class Diaphragm implements AirTrade {
     return this.settings[RATE] as number;
   }
 
+  /** Full travel, m. */
+  set travelM(value: number) {
+    assert(value >= 0, 'diaphragm travel', { value });
+    this.settings[TRAVEL] = value;
+    settingsChanged();
+  }
+
+  get travelM(): number {
+    return this.settings[TRAVEL] as number;
+  }
+
   /** Lift in m at a pressure difference (lower less upper) in Pa. */
   lift(dp: number): number {
     const free = ((this.settings[AREA] as number) * dp - this.preloadN) / (this.settings[RATE] as number);

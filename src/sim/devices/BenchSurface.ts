@@ -1,5 +1,5 @@
 import type { ItemId } from './items.ts';
-import type { AirSite, ExaminedPlace, Fitting, SmokePlace, UnitPort } from './places.ts';
+import type { AirSite, ExaminedPlace, Fitting, HoseEnd, SmokePlace, UnitPort } from './places.ts';
 
 /** The rigs that a bench can be built with, by name. The first is meant where none is named. */
 export const RIG_IDS = ['leak-detection-pump', 'flap-actuator'] as const;
@@ -26,4 +26,12 @@ export interface BenchSurface {
   readonly switchPort: UnitPort;
   /** Barbs that must be capped for the switch's side to hold what is drawn there. */
   readonly cappedForHold: readonly UnitPort[];
+  /** Less vacuum there than this says nothing of the switch, inHg. */
+  readonly switchTellsFromInHg: number;
+  /** The hose in whose open end shows what spoils a unit again, and the places at which one looks into it. */
+  readonly spoiledBy: {
+    readonly hose: Fitting;
+    readonly end: HoseEnd;
+    readonly seenAt: readonly ExaminedPlace[];
+  };
 }

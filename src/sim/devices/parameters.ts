@@ -89,6 +89,8 @@ export const NOMINAL = {
   /** A switch on a lever: share of the lever's full travel at which it closes going, and opens coming back. */
   leverTripShare: 0.92,
   leverResetShare: 0.8,
+  /** Share of its travel at which a lever stops, driven or let go. */
+  leverReachShare: 1,
 
   canisterPassageM3: 12e-6,
   airPassageM3: 10e-6,

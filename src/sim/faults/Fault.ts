@@ -37,3 +37,11 @@ export interface FaultEntry {
   readonly intermittent: null | 'each-trial' | 'when-moved';
   readonly changes: readonly ParameterChange[];
 }
+
+/**
+ * On what a fault that shows by chance at each trial is tried: a contact that misses, each time the switch is drawn;
+ * anything else, each time the solenoid is energised.
+ */
+export function triedBy({ changes }: FaultEntry): 'drawn' | 'energised' {
+  return changes.some(({ parameter }) => parameter === 'switchMissChance') ? 'drawn' : 'energised';
+}

@@ -14,6 +14,7 @@ import type { RigDefinition } from '../rigs/RigDefinition.ts';
 import { AS_BUILT, type PresentState, rigParameters, timesRenewed } from '../rigs/rigParameters.ts';
 import { rigNamed } from '../rigs/rigs.ts';
 import { replanAir, stepAir } from './airSteps.ts';
+import { watchAir } from './airThresholds.ts';
 import { wakeElectrical } from './electricalPace.ts';
 import { startingFaces } from './harnessMotion.ts';
 import type { Finding, HappeningKind, HappeningPlace } from './Observation.ts';
@@ -63,6 +64,8 @@ export class Rig {
     this.renewalsBuilt = 0;
     this.retune();
     this.seeMelted();
+    // Air at rest takes long steps: what stands past its point from the beginning is looked for now.
+    watchAir(this, 0);
   }
 
   /** Air around the bench, absolute pascal. */
@@ -111,6 +114,7 @@ export class Rig {
     this.air.carryOver(oldAir, fresh);
     this.sync();
     this.seeMelted();
+    watchAir(this, this.state.tick);
   }
 
   /** Hours have passed: the room's air stands everywhere. */
@@ -121,6 +125,7 @@ export class Rig {
     this.state.smokeSeenAt = [];
     this.sync();
     replanAir(this);
+    watchAir(this, this.state.tick);
   }
 
   /** Rebuilds the networks for a restored state, without carrying anything over. */

@@ -101,6 +101,8 @@ export const coach = {
         'Close everything that is meant to be open on the unit. Does it keep what you draw, and for how long did you watch?',
       'trip-and-reset':
         'At how little does the switch turn, and where does it turn back? Which instrument can show that?',
+      'travel-vacuum':
+        'How much vacuum does it take until the switch closes? What would a stiff lever ask for, what a switch set wrong?',
       'engine-port-hold':
         'The unit has a second side that works on vacuum. Does it keep what it is given, at rest and energised?',
       'vent-shut-hold':
@@ -108,6 +110,8 @@ export const coach = {
       'stroke-jar': 'The unit is a pump. Have you let it draw on something whose size you know?',
       'slow-strokes-jar':
         'One stroke, slowly. How much does it draw, and how much comes back before the next?',
+      'run-and-return':
+        'The engine runs. How long does it take to go, and how long to come back? What slows the one, what the other?',
       'engine-vacuum-at-hose':
         'The unit works on borrowed vacuum. What arrives at the end of the hose, still and flowing?',
       'air-hose-breathes': 'The air that the unit moves has to come and go. Is its way free?',

@@ -186,6 +186,11 @@ export const standardTests = {
         name: 'Trip and reset on the water manometer',
         proves: "The switch's own two points, which no hand gauge resolves.",
       },
+      'travel-vacuum': {
+        name: 'Vacuum at full travel',
+        proves:
+          'How much vacuum the lever needs to come to its switch: spring, lever, diaphragm and adjustment in one figure.',
+      },
       'engine-port-hold': {
         name: 'Engine port drawn to [15 inHg|51 kPa], solenoid off and on',
         proves: 'Valve seat and drive side of the diaphragm; the drop on switching is the plunger moving.',
@@ -202,6 +207,10 @@ export const standardTests = {
         name: 'Three slow strokes on jar and manometer',
         proves:
           'What comes back between strokes is the inlet check; a short stroke is outlet, diaphragm or spring.',
+      },
+      'run-and-return': {
+        name: 'Drawn and let go, engine running',
+        proves: 'The whole actuator as it works on the road, with the times of its going and coming back.',
       },
       'engine-vacuum-at-hose': {
         name: 'Engine vacuum at its hose, shut and flowing',

@@ -109,12 +109,16 @@ export const coach = {
         'Cierre todo lo que en la unidad debe estar abierto. ¿Conserva el vacío que usted hace, y cuánto tiempo lo vigiló?',
       'trip-and-reset':
         '¿Con qué poco vacío cambia el interruptor, y dónde regresa? ¿Qué instrumento puede mostrarlo?',
+      'travel-vacuum':
+        '¿Cuánto vacío hace falta para que cierre el interruptor? ¿Qué pediría una palanca dura, y qué un interruptor mal ajustado?',
       'engine-port-hold':
         'La unidad tiene un segundo lado que trabaja con vacío. ¿Conserva lo que se le da, en reposo y activada?',
       'vent-shut-hold':
         'Un puerto con tapa esconde lo que hay detrás. ¿Qué retiene la unidad con el puerto de aire abierto, como está en el camión?',
       'stroke-jar': 'La unidad es una bomba. ¿La ha dejado hacer vacío en algo cuyo tamaño usted conoce?',
       'slow-strokes-jar': 'Una carrera, despacio. ¿Cuánto extrae, y cuánto regresa antes de la siguiente?',
+      'run-and-return':
+        'El motor está en marcha. ¿Cuánto tarda en ir, y cuánto en regresar? ¿Qué frena lo uno, y qué lo otro?',
       'engine-vacuum-at-hose':
         'La unidad trabaja con vacío prestado. ¿Qué llega al extremo de la manguera, cerrada y con flujo?',
       'air-hose-breathes': 'El aire que mueve la unidad tiene que entrar y salir. ¿Está libre su camino?',

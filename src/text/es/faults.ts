@@ -31,6 +31,15 @@ export const faults = {
     'delay-check-leaking': 'La válvula de retención del retardo de ventilación fuga.',
     'inlet-check-leaking': 'La válvula de retención de entrada de la bomba fuga.',
     'outlet-check-leaking': 'La válvula de retención de salida de la bomba fuga.',
+    'lever-spring-broken': 'El resorte de retorno de la aleta está roto.',
+    'lever-binding': 'La palanca de la aleta se detiene antes del fin de su recorrido.',
+    'position-switch-stuck-open': 'El interruptor de posición nunca cierra.',
+    'position-switch-stuck-closed': 'El interruptor de posición nunca abre.',
+    'position-switch-resistance': 'El contacto del interruptor de posición tiene demasiada resistencia.',
+    'position-switch-intermittent':
+      'El contacto del interruptor de posición no hace contacto en algunas pruebas.',
+    'position-switch-early':
+      'El interruptor de posición está mal ajustado y cierra mucho antes del recorrido completo.',
     'body-cracked': 'El cuerpo de la unidad está agrietado en un puerto.',
     'feed-resistance': 'El cable de alimentación tiene demasiada resistencia.',
     'feed-to-ground': 'El cable de alimentación está rozado hasta hacer tierra.',

@@ -197,6 +197,11 @@ export const standardTests = {
         name: 'Disparo y regreso en el manómetro de agua',
         proves: 'Los dos puntos propios del interruptor, que ningún vacuómetro manual distingue.',
       },
+      'travel-vacuum': {
+        name: 'Vacío a recorrido completo',
+        proves:
+          'Cuánto vacío necesita la palanca para llegar a su interruptor: resorte, palanca, diafragma y ajuste en una sola cifra.',
+      },
       'engine-port-hold': {
         name: 'Puerto de vacío del motor a [15 inHg|51 kPa], solenoide apagado y encendido',
         proves:
@@ -215,6 +220,10 @@ export const standardTests = {
         name: 'Tres carreras lentas con frasco y manómetro',
         proves:
           'Lo que regresa entre carreras es de la válvula de retención de entrada; una carrera corta es de la de salida, del diafragma o del resorte.',
+      },
+      'run-and-return': {
+        name: 'Accionado y soltado, motor en marcha',
+        proves: 'El actuador entero como trabaja en el camino, con los tiempos de ida y de regreso.',
       },
       'engine-vacuum-at-hose': {
         name: 'Vacío del motor en su manguera, cerrada y con flujo',

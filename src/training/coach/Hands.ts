@@ -1,3 +1,4 @@
+import type { BenchSurface } from '../../sim/devices/BenchSurface.ts';
 import {
   type AirSite,
   type ExtremesMode,
@@ -43,8 +44,8 @@ export interface Hands {
   readonly unit: WhichUnit;
 }
 
-/** The bench as a job begins: all hoses and the plug on, key off, meter off, tools in the tray. */
-export const HANDS_OFF: Hands = {
+/** The bench as a job begins: the rig's hoses and the plug on, key off, meter off, tools in the tray. */
+export const handsOff = (hoses: BenchSurface['hoses']): Hands => ({
   key: 'off',
   mated: true,
   command: 'off',
@@ -53,14 +54,14 @@ export const HANDS_OFF: Hands = {
   jumperOn: false,
   leads: {},
   meter: { function: 'off', jack: 'volts', extremes: 'off' },
-  sites: { 'canister-port': 'canister-hose', 'air-port': 'air-hose', 'engine-port': 'engine-hose' },
+  sites: hoses,
   loose: [],
   releaseOpen: false,
   bleedOpen: false,
   strokes: 0,
   smoke: 'off',
   unit: 'truck',
-};
+});
 
 /** The bench after one more action. What the paperwork does changes nothing. */
 export function handsAfter(hands: Hands, action: SittingAction): Hands {

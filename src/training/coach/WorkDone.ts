@@ -1,11 +1,12 @@
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import { type ItemId, TOOL_ITEMS } from '../../sim/devices/items.ts';
+import type { RigDefinition } from '../../sim/rigs/RigDefinition.ts';
 import type { StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { Asked } from '../evidence/watchShown.ts';
 import type { SittingAction, TimedAction } from '../sitting/SittingAction.ts';
-import { deedOf, FOOTPRINTS, type Footprint, type Mark } from './footprints.ts';
-import { HANDS_OFF, type Hands, handsAfter } from './Hands.ts';
+import { deedOf, type Footprint, footprintsOf, type Mark } from './footprints.ts';
+import { type Hands, handsAfter, handsOff } from './Hands.ts';
 import { drawnEnough, standFor } from './stand.ts';
 import { isTrialOf, TRIED_TESTS, type TriedTest } from './trials.ts';
 
@@ -33,14 +34,20 @@ export class WorkDone {
   private readonly trials = new Map<TriedTest, number>();
   private readonly newTools = new Set<string>();
   private readonly smokeSeen: readonly Tick[];
-  private hands: Hands = HANDS_OFF;
+  private hands: Hands;
   /** Marks that stand now; null where the hands have moved since they were looked up. */
   private standing: ReadonlySet<Progress> | null = null;
   private stoodBefore: ReadonlySet<Progress> = new Set();
   private since: Tick = 0;
 
-  constructor(actions: readonly TimedAction[], now: Tick, asked: readonly Asked[]) {
-    this.tests = FOOTPRINTS.map((footprint) => ({
+  constructor(
+    private readonly rig: RigDefinition,
+    actions: readonly TimedAction[],
+    now: Tick,
+    asked: readonly Asked[],
+  ) {
+    this.hands = handsOff(rig.surface.hoses);
+    this.tests = footprintsOf(rig).map((footprint) => ({
       footprint,
       marks: footprint.marks.map((mark) => ({ mark, stood: 0, counted: false, times: 0 })),
     }));
@@ -131,7 +138,8 @@ export class WorkDone {
     const deed = deedOf(action, this.hands);
     if (deed !== null) this.note(deed);
     for (const test of TRIED_TESTS) {
-      if (isTrialOf(test, action, before, this.hands)) this.trials.set(test, this.trialsOf(test) + 1);
+      if (isTrialOf(test, action, before, this.hands, this.rig.surface))
+        this.trials.set(test, this.trialsOf(test) + 1);
     }
     if (action.kind === 'renew' && TOOL_ITEMS.includes(action.item)) this.forget(action.item);
     if (action.kind === 'renew-jumper-fuse') this.forget('jumper');

@@ -1,4 +1,5 @@
 import type { Tick } from '../../base/ticks.ts';
+import type { RigId } from '../../sim/devices/BenchSurface.ts';
 import type { ItemId } from '../../sim/devices/items.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import { bestNextTest, isProven } from '../evidence/bestNextTest.ts';
@@ -48,7 +49,7 @@ export function adviceOf(view: CoachsView): Advice {
   const { phase, chances, tables } = view;
   const missing = testsNotAtHand(view.tools);
   if (phase === 'repair' || phase === 'closed') return { kind: 'prove-repair' };
-  const work = new WorkDone(view.actions, view.tick, view.asked);
+  const work = new WorkDone(tables.rig, view.actions, view.tick, view.asked);
   const proven = isProven(tables.suspects, chances);
   if (proven) return { kind: 'decide' };
   const surprised = surprisingTool(view, work, missing);
@@ -65,7 +66,7 @@ export function adviceOf(view: CoachsView): Advice {
     return { kind: 'repeat-test', test: repeat.test, done: repeat.done, of: repeat.of };
   }
   const test = next === null ? undefined : tables.tests[next.test]?.id;
-  return test === undefined ? { kind: 'nothing-left' } : afterItsProofs(test, work, missing);
+  return test === undefined ? { kind: 'nothing-left' } : afterItsProofs(test, work, missing, tables.rig.id);
 }
 
 /** Numbers in the table of tests that would tell nothing new. */
@@ -90,8 +91,13 @@ function surprisingTool(
 }
 
 /** A test, or the first proof of a tool that it rests on and that nobody has tried. */
-function afterItsProofs(test: StandardTestId, work: WorkDone, missing: ReadonlySet<StandardTestId>): Advice {
-  const proofs = proofsFor(testSheet(test).test).filter((proof) => !missing.has(proof));
+function afterItsProofs(
+  test: StandardTestId,
+  work: WorkDone,
+  missing: ReadonlySet<StandardTestId>,
+  rig: RigId,
+): Advice {
+  const proofs = proofsFor(testSheet(test, rig).test).filter((proof) => !missing.has(proof));
   const untried = proofs.find((proof) => !work.has(proof));
   if (untried !== undefined) return { kind: 'prove-tool', test: untried };
   return { kind: triesTool(test) ? 'prove-tool' : 'do-test', test };

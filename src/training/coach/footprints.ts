@@ -1,9 +1,9 @@
+import type { RigDefinition } from '../../sim/rigs/RigDefinition.ts';
 import { eachStep, type SingleStep } from '../../sim/rigs/standardTests/eachStep.ts';
 import type { Reading, StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
 import { SET_UPS } from '../../sim/rigs/standardTests/setUps.ts';
-import { STANDARD_TESTS } from '../../sim/rigs/standardTests/standardTests.ts';
 import type { SittingAction } from '../sitting/SittingAction.ts';
-import { HANDS_OFF, type Hands, handsAfter } from './Hands.ts';
+import { type Hands, handsAfter, handsOff } from './Hands.ts';
 import { type Drawn, drawnOnSheet, minds, standFor } from './stand.ts';
 import { triesTool } from './toolProofs.ts';
 
@@ -29,16 +29,22 @@ export interface Footprint {
 const PATIENCE = 0.9;
 const STEADY_SECONDS = 1;
 
-/** Footprints of all standard tests, in their order. */
-export const FOOTPRINTS: readonly Footprint[] = STANDARD_TESTS.map((test) => ({
-  test,
-  marks: marksOf(test),
-}));
+const known = new WeakMap<RigDefinition, readonly Footprint[]>();
 
-function marksOf(test: StandardTest): readonly Mark[] {
+/** Footprints of a rig's standard tests, in their order. */
+export function footprintsOf(rig: RigDefinition): readonly Footprint[] {
+  const before = known.get(rig);
+  if (before !== undefined) return before;
+  const start = handsOff(rig.surface.hoses);
+  const footprints = rig.tests.map((test) => ({ test, marks: marksOf(test, start) }));
+  known.set(rig, footprints);
+  return footprints;
+}
+
+function marksOf(test: StandardTest, start: Hands): readonly Mark[] {
   const marks = new Map<string, Mark>();
   const toolAlone = triesTool(test.id);
-  let hands = HANDS_OFF;
+  let hands = start;
   let seconds = 0;
   const add = (mark: Mark): void => {
     marks.set(JSON.stringify(mark), mark);

@@ -1,4 +1,5 @@
 import { pow } from '../../base/maths.ts';
+import type { RigDefinition } from '../../sim/rigs/RigDefinition.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { entropy, grouped, normalised } from '../evidence/information.ts';
 import type { Suspect } from '../evidence/Suspect.ts';
@@ -27,14 +28,14 @@ const LEAST_BITS = 0.01;
  */
 export function bestRepeat(
   chances: readonly number[],
-  { suspects }: EvidenceTables,
+  { rig, suspects }: EvidenceTables,
   work: WorkDone,
 ): Repeat | null {
   let best: Repeat | null = null;
   for (const test of TRIED_TESTS) {
     const done = work.trialsOf(test);
     if (done === 0) continue;
-    const repeat = repeatOf(test, done, chances, suspects);
+    const repeat = repeatOf(rig, test, done, chances, suspects);
     if (repeat === null) continue;
     if (best === null || repeat.bits * best.minutes > best.bits * repeat.minutes) best = repeat;
   }
@@ -42,6 +43,7 @@ export function bestRepeat(
 }
 
 function repeatOf(
+  rig: RigDefinition,
   test: TriedTest,
   done: number,
   chances: readonly number[],
@@ -64,7 +66,7 @@ function repeatOf(
     suspects,
   );
   if (bits < LEAST_BITS) return null;
-  const minutes = Math.max((testSheet(test).minutes * more) / TRIALS_ON_SHEET[test], 0.5);
+  const minutes = Math.max((testSheet(test, rig.id).minutes * more) / TRIALS_ON_SHEET[test], 0.5);
   return { test, done, of, bits, minutes };
 }
 

@@ -1,7 +1,8 @@
 import { assert } from '../../base/assert.ts';
+import type { RigId } from '../../sim/devices/BenchSurface.ts';
+import { rigNamed } from '../../sim/rigs/rigs.ts';
 import type { StandardTest, TestStep } from '../../sim/rigs/standardTests/StandardTest.ts';
 import { SET_UPS } from '../../sim/rigs/standardTests/setUps.ts';
-import { STANDARD_TESTS } from '../../sim/rigs/standardTests/standardTests.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import { testMinutes } from '../../sim/rigs/standardTests/testMinutes.ts';
 import { bookMinutes } from '../sitting/book.ts';
@@ -13,8 +14,8 @@ export interface TestSheet {
   readonly minutes: number;
 }
 
-export function testSheet(id: StandardTestId): TestSheet {
-  const test = STANDARD_TESTS.find((one) => one.id === id);
+export function testSheet(id: StandardTestId, rig?: RigId): TestSheet {
+  const test = rigNamed(rig).tests.find((one) => one.id === id);
   assert(test !== undefined, 'every named standard test has its sheet', { id });
   return { test, setUp: SET_UPS[test.prepares], minutes: testMinutes(test, bookMinutes) };
 }

@@ -1,3 +1,4 @@
+import type { BenchSurface } from '../../sim/devices/BenchSurface.ts';
 import type { SittingAction } from '../sitting/SittingAction.ts';
 import type { Hands } from './Hands.ts';
 
@@ -23,7 +24,13 @@ export const TRIALS_ON_SHEET: Readonly<Record<TriedTest, number>> = {
 };
 
 /** Whether an action begins one more trial; `before` and `after` are the hands before and after it. */
-export function isTrialOf(test: TriedTest, action: SittingAction, before: Hands, after: Hands): boolean {
+export function isTrialOf(
+  test: TriedTest,
+  action: SittingAction,
+  before: Hands,
+  after: Hands,
+  { switchPort }: BenchSurface,
+): boolean {
   if (after.unit !== 'truck') return false;
   switch (test) {
     case 'command-clicks':
@@ -34,7 +41,7 @@ export function isTrialOf(test: TriedTest, action: SittingAction, before: Hands,
       return (
         action.kind === 'stroke' &&
         before.strokes === 0 &&
-        after.sites['canister-port'] === 'pump-hose' &&
+        after.sites[switchPort] === 'pump-hose' &&
         after.mated &&
         after.key !== 'off'
       );

@@ -1,3 +1,4 @@
+import type { RigDefinition } from '../../sim/rigs/RigDefinition.ts';
 import type { StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
 import type { DrivesBefore } from '../../sim/world/WorldPort.ts';
 import type { Complaint } from './complaint.ts';
@@ -7,6 +8,7 @@ import type { TestEvidence } from './TestEvidence.ts';
 
 /** What is worked out once for a version of the rig and an environment, and kept with the program. */
 export interface EvidenceTables {
+  readonly rig: RigDefinition;
   readonly environment: Environment;
   readonly suspects: readonly Suspect[];
   /** The tests of the table, in its order, with their minutes by the book. */

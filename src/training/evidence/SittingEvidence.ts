@@ -45,7 +45,7 @@ export class SittingEvidence {
     const complaints = tables.complaintsFor(scenario.drives);
     const beliefs = { suspects, prior: priorOfJob(scenario, tables), tools: toolStatesByDegree() };
     this.weighing = new Weighing(watch, beliefs, environmentOf(scenario), complaints);
-    this.steps.push(evidenceStep(0, 0, this.weighing.posterior()));
+    this.steps.push(evidenceStep(tables.rig, 0, 0, this.weighing.posterior()));
   }
 
   /** Begins with what a record holds so far, in whatever phase it is. Errors: as `replay`. */
@@ -107,7 +107,7 @@ export class SittingEvidence {
       }
       const { entry, tick } = took.reached;
       if (entry === null) this.verdictPosterior = took.posterior;
-      else this.steps.push(evidenceStep(entry, tick, took.posterior));
+      else this.steps.push(evidenceStep(this.tables.rig, entry, tick, took.posterior));
     }
     return turns;
   }

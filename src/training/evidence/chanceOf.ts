@@ -1,4 +1,5 @@
 import { ITEMS, TOOL_ITEMS } from '../../sim/devices/items.ts';
+import type { RigDefinition } from '../../sim/rigs/RigDefinition.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
 import type { ItemChances } from './Posterior.ts';
 import { NOTHING_WRONG } from './suspects.ts';
@@ -8,6 +9,11 @@ export const TRUCK_ITEMS: readonly VerdictItem[] = [
   ...ITEMS.filter((item) => !TOOL_ITEMS.includes(item)),
   NOTHING_WRONG,
 ];
+
+/** Those of them that a rig has. */
+export function truckItemsOf({ surface }: RigDefinition): readonly VerdictItem[] {
+  return TRUCK_ITEMS.filter((item) => item === NOTHING_WRONG || surface.items.includes(item));
+}
 
 export function isToolItem(item: VerdictItem): boolean {
   return item !== NOTHING_WRONG && TOOL_ITEMS.includes(item);

@@ -1,5 +1,5 @@
 import { err, ok, type Result } from '../../base/Result.ts';
-import { STANDARD_TESTS } from '../../sim/rigs/standardTests/standardTests.ts';
+import { rigNamed } from '../../sim/rigs/rigs.ts';
 import { testMinutes } from '../../sim/rigs/standardTests/testMinutes.ts';
 import type { DrivesBefore } from '../../sim/world/WorldPort.ts';
 import { bookMinutes } from '../sitting/book.ts';
@@ -18,9 +18,10 @@ export type TablesProblem = { readonly code: 'tables-unreadable' | 'tables-of-ot
 export function openTables(text: string): Result<EvidenceTables, TablesProblem> {
   const kept = readKept(text);
   if (kept === null) return err({ code: 'tables-unreadable' });
-  const all = suspects();
-  const tests = testsForTable(STANDARD_TESTS);
   const { environment, groups } = kept;
+  const rig = rigNamed(environment.rig);
+  const all = suspects(rig);
+  const tests = testsForTable(rig.tests);
   const ofThisRig = kept.format === KEPT_FORMAT && kept.rig === rigMark(all, tests, environment);
   if (!ofThisRig) return err({ code: 'tables-of-other-rig' });
   const outcomes = tests.map(({ id }, t) => {
@@ -35,6 +36,7 @@ export function openTables(text: string): Result<EvidenceTables, TablesProblem> 
     complaints.every((one) => one?.length === all.length);
   if (!whole) return err({ code: 'tables-unreadable' });
   return ok({
+    rig,
     environment,
     suspects: all,
     tests,

@@ -1,5 +1,5 @@
 import { type ItemId, TOOL_ITEMS } from '../../sim/devices/items.ts';
-import { FAULTS } from '../../sim/faults/catalogue.ts';
+import type { RigDefinition } from '../../sim/rigs/RigDefinition.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { DrivesBefore, FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
@@ -54,6 +54,7 @@ export function parOf(scenario: Scenario, tables: EvidenceTables): JobPar {
 
 /** The same with what it is made up of. */
 export function parInLines(scenario: Scenario, tables: EvidenceTables): ParInLines {
+  const { rig } = tables;
   const environment = environmentOf(scenario);
   const bench = new TrueBench(scenario.faults, scenario.seed, environment, scenario.workOrder.renewed);
   let prior: readonly number[] = priorOfJob(scenario, tables);
@@ -76,7 +77,7 @@ export function parInLines(scenario: Scenario, tables: EvidenceTables): ParInLin
       scenario.workOrder.renewed,
     );
   }
-  const first = missing.has(FIRST) ? [] : [testLine(FIRST, minutesOf(FIRST))];
+  const first = missing.has(FIRST) ? [] : [testLine(rig, FIRST, minutesOf(rig, FIRST))];
   const lines = [...first, ...stages.flatMap(({ parts }) => parts.flat())];
   return {
     tests: [
@@ -101,6 +102,7 @@ function stageOf(
   bench: TrueBench,
   missing: ReadonlySet<StandardTestId>,
 ): Stage {
+  const { rig } = tables;
   const plan = planOf(prior, tables, bench, new Set([FIRST, ...missing]));
   const wrong = truckFaults(bench.faults);
   const before = new Posterior(tables.suspects, [], prior, []);
@@ -109,24 +111,24 @@ function stageOf(
   const trueItems = new Set(wrong.flatMap((fault) => itemOf(fault) ?? []));
   const right = trueItems.size === 0 ? led === NOTHING_WRONG : [...trueItems].some((item) => item === led);
   const named = right ? led : ([...trueItems][0] ?? NOTHING_WRONG);
-  const asked = testsAsked(plan.steps, named).filter((test) => !missing.has(test));
+  const asked = testsAsked(rig, plan.steps, named).filter((test) => !missing.has(test));
   const steps = [...plan.steps, ...asked.map((test) => ({ test, again: false }))];
   const renewed = named === NOTHING_WRONG ? [] : [named, ...rootsBehind(named, wrong)];
   for (const item of renewed) bench.renew(item);
-  const items = [...new Set(FAULTS.map(({ item }) => item))].filter((item) => !TOOL_ITEMS.includes(item));
+  const items = [...new Set(rig.faults.map(({ item }) => item))].filter((item) => !TOOL_ITEMS.includes(item));
   const looks = items.map((item) => ({ item, prior: before.ofItem(item), left: after.ofItem(item) }));
   const parts: readonly (readonly ParLine[])[] = [
-    steps.map((step) => testLine(step.test, minutesOfSteps([step], tables), step.again)),
-    [{ kind: 'trials', minutes: trialMinutes(steps), money: 0 }],
+    steps.map((step) => testLine(rig, step.test, minutesOfSteps([step], tables), step.again)),
+    [{ kind: 'trials', minutes: trialMinutes(rig, steps), money: 0 }],
     [{ kind: 'looks', minutes: cheapLookMinutes(named, looks), money: 0 }],
     plan.toolsRenewed.map((item) => {
       return { kind: 'tool-renewed', item, minutes: bookMinutes({ kind: 'renew', item }), money: 0 };
     }),
     [{ kind: 'verdict', minutes: bookMinutes(VERDICT), money: 0 }],
     renewed.map((item) => {
-      return { kind: 'repair', item, minutes: repairMinutes(item, missing), money: priceOf(item) };
+      return { kind: 'repair', item, minutes: repairMinutes(rig, item, missing), money: priceOf(item) };
     }),
-    [{ kind: 'road', minutes: renewed.length > 0 ? roadMinutes(missing) : 0, money: 0 }],
+    [{ kind: 'road', minutes: renewed.length > 0 ? roadMinutes(rig, missing) : 0, money: 0 }],
   ];
   return { plan, steps, renewed, right, parts };
 }
@@ -134,8 +136,8 @@ function stageOf(
 /** Whatever it names, it takes as long to write. */
 const VERDICT = { kind: 'give-verdict', item: NOTHING_WRONG, mode: null, cites: [] } as const;
 
-function testLine(test: StandardTestId, minutes: number, again = false): ParLine {
-  return { kind: 'test', test, again, minutes, money: moneyOf([{ test, again }]) };
+function testLine(rig: RigDefinition, test: StandardTestId, minutes: number, again = false): ParLine {
+  return { kind: 'test', test, again, minutes, money: moneyOf(rig, [{ test, again }]) };
 }
 
 /** Faults of the truck, those of the tools left out. */

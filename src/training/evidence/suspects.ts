@@ -1,6 +1,8 @@
 import { type ItemId, TOOL_ITEMS } from '../../sim/devices/items.ts';
 import { FAULTS } from '../../sim/faults/catalogue.ts';
-import type { FaultEntry } from '../../sim/faults/Fault.ts';
+import { type FaultEntry, triedBy } from '../../sim/faults/Fault.ts';
+import type { RigDefinition } from '../../sim/rigs/RigDefinition.ts';
+import { rigNamed } from '../../sim/rigs/rigs.ts';
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { Faces, Suspect } from './Suspect.ts';
 
@@ -38,23 +40,19 @@ const inName = (severity: number): string => String(Math.floor(severity * 100 + 
 
 const isTool = ({ item }: FaultEntry): boolean => TOOL_ITEMS.includes(item);
 
-/** Faults of the truck that a job may begin with. */
-export const TRUCK_FAULTS: readonly FaultEntry[] = FAULTS.filter(
-  (fault) => fault.weight > 0 && !isTool(fault),
-);
-/** Faults of the bench's tools likewise. */
+/** Faults of the truck that a job on this rig may begin with. */
+function truckFaults(rig: RigDefinition): readonly FaultEntry[] {
+  return rig.faults.filter((fault) => fault.weight > 0 && !isTool(fault));
+}
+/** Faults of the bench's tools likewise: the same at every rig. */
 export const TOOL_FAULTS_THAT_MAY_BE: readonly FaultEntry[] = FAULTS.filter(
   (fault) => fault.weight > 0 && isTool(fault),
 );
 
-/** Every suspect of this version of the rig. Weights are relative. */
-export function suspects(): readonly Suspect[] {
-  return [
-    nothingWrong(),
-    ...TRUCK_FAULTS.flatMap(ofFault),
-    ...TRUCK_FAULTS.flatMap(whenMoved),
-    ...commonPairs(),
-  ];
+/** Every suspect of this version of a rig. Weights are relative. */
+export function suspects(rig: RigDefinition = rigNamed()): readonly Suspect[] {
+  const faults = truckFaults(rig);
+  return [nothingWrong(), ...faults.flatMap(ofFault), ...faults.flatMap(whenMoved), ...commonPairs(faults)];
 }
 
 function nothingWrong(): Suspect {
@@ -96,7 +94,7 @@ function byChance(fault: FaultEntry, severity: number): Faces | null {
   const certain = (1 - mildest) / (worst - mildest);
   return {
     chance: mildest + severity * (worst - mildest),
-    trialOf: fault.item === 'unit' && fault.mode === 'vacuum-switch' ? 'drawn' : 'energised',
+    trialOf: triedBy(fault),
     good: [],
     bad: [{ fault: fault.id, severity: certain }],
   };
@@ -123,9 +121,9 @@ function whenMoved(fault: FaultEntry): readonly Suspect[] {
 }
 
 /** The likeliest fault of each two of the ten likeliest items. */
-function commonPairs(): readonly Suspect[] {
+function commonPairs(faults: readonly FaultEntry[]): readonly Suspect[] {
   const byItem = new Map<ItemId, { readonly likeliest: FaultEntry; readonly weight: number }>();
-  for (const fault of TRUCK_FAULTS) {
+  for (const fault of faults) {
     const before = byItem.get(fault.item);
     const likelier = before === undefined || fault.weight > before.likeliest.weight;
     byItem.set(fault.item, {
@@ -133,7 +131,7 @@ function commonPairs(): readonly Suspect[] {
       weight: (before?.weight ?? 0) + fault.weight,
     });
   }
-  const total = TRUCK_FAULTS.reduce((sum, { weight }) => sum + weight, 0);
+  const total = faults.reduce((sum, { weight }) => sum + weight, 0);
   const likeliest = [...byItem.values()].sort((a, b) => b.weight - a.weight).slice(0, LIKELIEST_ITEMS);
   return likeliest.flatMap((a, i) =>
     likeliest.slice(i + 1).map((b) => {

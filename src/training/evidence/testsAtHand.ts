@@ -1,4 +1,4 @@
-import { STANDARD_TESTS } from '../../sim/rigs/standardTests/standardTests.ts';
+import { EVERY_RIG } from '../../sim/rigs/rigs.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import { areAtHand, type ToolsAtHand } from '../scenario/benchTools.ts';
 import type { EvidenceTables } from './EvidenceTables.ts';
@@ -6,7 +6,8 @@ import type { EvidenceTables } from './EvidenceTables.ts';
 /** Tests that cannot be done with what is at hand. */
 export function testsNotAtHand(tools: ToolsAtHand): ReadonlySet<StandardTestId> {
   if (tools === undefined) return NONE;
-  return new Set(STANDARD_TESTS.filter(({ needs }) => !areAtHand(tools, needs)).map(({ id }) => id));
+  const tests = EVERY_RIG.flatMap((rig) => rig.tests);
+  return new Set(tests.filter(({ needs }) => !areAtHand(tools, needs)).map(({ id }) => id));
 }
 const NONE: ReadonlySet<StandardTestId> = new Set();
 

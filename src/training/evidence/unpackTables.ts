@@ -1,3 +1,4 @@
+import { RIG_IDS } from '../../sim/devices/BenchSurface.ts';
 import type { Complaint } from './complaint.ts';
 import type { KeptCell, KeptComplaints, KeptMark, KeptRow, KeptTables, KeptTest } from './KeptTables.ts';
 import type { TestDraws } from './OutcomeTable.ts';
@@ -17,6 +18,7 @@ export function readKept(text: string): KeptTables | null {
     typeof rig === 'string' &&
     isRecord(environment) &&
     ['ambientC', 'altitudeM', 'fuelLevel'].every((key) => Number.isFinite(environment[key])) &&
+    (environment['rig'] === undefined || RIG_IDS.some((id) => id === environment['rig'])) &&
     isRecord(groups) &&
     Object.values(groups).every((group) => isListOf(group, (one) => typeof one === 'string')) &&
     isListOf(tests, isTest) &&

@@ -2,10 +2,10 @@ import { assert } from '../../base/assert.ts';
 import type { Random } from '../../base/Random.ts';
 import { secondsToTicks, type Tick } from '../../base/ticks.ts';
 import type { BenchTool, ItemId } from '../../sim/devices/items.ts';
+import type { RigDefinition } from '../../sim/rigs/RigDefinition.ts';
 import type { Outcome } from '../../sim/rigs/standardTests/Outcome.ts';
 import { runStandardTest } from '../../sim/rigs/standardTests/runStandardTest.ts';
 import type { Reading, StandardTest } from '../../sim/rigs/standardTests/StandardTest.ts';
-import { STANDARD_TESTS } from '../../sim/rigs/standardTests/standardTests.ts';
 import type { TestAction, TestBench } from '../../sim/rigs/standardTests/TestBench.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
@@ -86,7 +86,7 @@ export class LearnersBench {
   test(id: StandardTestId): readonly Note[] {
     if (this.notAtHand.has(id)) return [];
     const before = this.taken.length;
-    runStandardTest(standardTest(id), this.hands(), (reading, outcomes) =>
+    runStandardTest(standardTest(this.tables.rig, id), this.hands(), (reading, outcomes) =>
       this.takeDown(id, reading, outcomes),
     );
     return this.taken.slice(before);
@@ -146,8 +146,8 @@ const HANDS_OFF: ReadonlySet<SittingAction['kind']> = new Set([
   'mark-item',
 ]);
 
-export function standardTest(id: StandardTestId): StandardTest {
-  const test = STANDARD_TESTS.find((one) => one.id === id);
+export function standardTest({ tests }: RigDefinition, id: StandardTestId): StandardTest {
+  const test = tests.find((one) => one.id === id);
   assert(test !== undefined, 'every name of a standard test has its test', { id });
   return test;
 }

@@ -19,7 +19,7 @@ export class Technician {
   /** A truck that was mended comes back with codes: another job, with the tools that were proven. */
   beginAgain(codes: readonly string[]): void {
     this.beliefs = Beliefs.afterCodes(this.bench.tables, codes);
-    for (const test of this.done) if (!isProof(test)) this.done.delete(test);
+    for (const test of this.done) if (!this.isProof(test)) this.done.delete(test);
   }
 
   /** Does a test and makes up its mind. */
@@ -38,12 +38,13 @@ export class Technician {
 
   /** Proves every tool that a test rests on and that is not proven yet. */
   proveFor(id: StandardTestId): void {
-    for (const proof of proofsFor(standardTest(id))) if (!this.done.has(proof)) this.prove(proof);
+    for (const proof of proofsFor(standardTest(this.bench.tables.rig, id)))
+      if (!this.done.has(proof)) this.prove(proof);
   }
 
   /** Proves the tools of a test again; whether one of them was bad. */
   proveAgain(id: StandardTestId): boolean {
-    return proofsFor(standardTest(id))
+    return proofsFor(standardTest(this.bench.tables.rig, id))
       .map((proof) => this.prove(proof))
       .some((bad) => bad);
   }
@@ -67,14 +68,21 @@ export class Technician {
   /** Puts a good tool in the place of one that is in doubt, and strikes out what was read with that. */
   replace(tool: ItemId): void {
     this.bench.do({ kind: 'renew', item: tool });
-    this.beliefs.forget((test) => restsOn(test, tool));
-    for (const test of this.done) if (restsOn(test, tool)) this.done.delete(test);
+    this.beliefs.forget((test) => this.restsOn(test, tool));
+    for (const test of this.done) if (this.restsOn(test, tool)) this.done.delete(test);
   }
-}
 
-const isProof = (test: StandardTestId): boolean => toolsProvenBy(standardTest(test)).length > 0;
+  /** Whether the rig has this test. */
+  has(id: StandardTestId): boolean {
+    return this.bench.tables.rig.tests.some((test) => test.id === id);
+  }
 
-/** Whether what a test shows rests on a tool. */
-function restsOn(test: StandardTestId, tool: ItemId): boolean {
-  return standardTest(test).needs.some((need) => TOOL_OF[tool] === need);
+  private isProof(test: StandardTestId): boolean {
+    return toolsProvenBy(standardTest(this.bench.tables.rig, test)).length > 0;
+  }
+
+  /** Whether what a test shows rests on a tool. */
+  private restsOn(test: StandardTestId, tool: ItemId): boolean {
+    return standardTest(this.bench.tables.rig, test).needs.some((need) => TOOL_OF[tool] === need);
+  }
 }

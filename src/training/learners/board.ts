@@ -1,4 +1,4 @@
-import { TRUCK_ITEMS } from '../evidence/chanceOf.ts';
+import { truckItemsOf } from '../evidence/chanceOf.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
 import type { Beliefs } from './Beliefs.ts';
 import { Citations } from './cites.ts';
@@ -14,7 +14,7 @@ export function markBoard(bench: LearnersBench, beliefs: Beliefs, named: Verdict
   const citations = new Citations(beliefs);
   const before = beliefs.posteriorOf(beliefs.prior);
   const now = beliefs.posterior;
-  for (const item of TRUCK_ITEMS) {
+  for (const item of truckItemsOf(bench.tables.rig)) {
     const least = Math.min(CLEARED, CLEARED_OF_PRIOR * before.ofItem(item));
     if (item === named) {
       const { cites, chance } = citations.best(item, 'for');

@@ -1,12 +1,13 @@
 import type { Random } from '../../base/Random.ts';
-import { TRUCK_ITEMS } from '../evidence/chanceOf.ts';
+import { truckItemsOf } from '../evidence/chanceOf.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
 import type { Beliefs } from './Beliefs.ts';
 
 /** Items of the truck, the likeliest after the complaint first; that nothing is wrong is no part to be renewed. */
 export function likeliestParts(beliefs: Beliefs): readonly Exclude<VerdictItem, 'nothing-wrong'>[] {
   const before = beliefs.posteriorOf(beliefs.prior);
-  return TRUCK_ITEMS.flatMap((item) => (item === 'nothing-wrong' ? [] : [item]))
+  return truckItemsOf(beliefs.tables.rig)
+    .flatMap((item) => (item === 'nothing-wrong' ? [] : [item]))
     .map((item) => ({ item, chance: before.ofItem(item) }))
     .sort((a, b) => b.chance - a.chance)
     .map(({ item }) => item);

@@ -7,7 +7,7 @@ import { clearCodes, drive, readCodes, renewAndRetest, testNewUnit } from './rep
 import { Technician } from './Technician.ts';
 import { verdictOf } from './verdict.ts';
 
-/** One order for every truck, as a trade's book has it: eyes, tools, circuits under load, unit, hoses. */
+/** One order for every truck, as a trade's book has it: eyes, tools, circuits under load, unit, hoses. What a rig has not is passed over. */
 const BOOK: readonly StandardTestId[] = [
   'codes-and-freeze-data',
   'look-around',
@@ -32,6 +32,8 @@ const BOOK: readonly StandardTestId[] = [
   'cavities-2-to-3-ohms',
   'wiggle-sense',
   'trip-and-reset',
+  'travel-vacuum',
+  'run-and-return',
   'smoke-vessel-alone',
   'smoke-unit-alone',
   'smoke-air-hose',
@@ -75,7 +77,7 @@ export const byTheBook: Learner = (bench) => {
 
 function workBook(hands: Technician): void {
   const isPlain = (): boolean => hands.beliefs.posterior.leading().chance >= PLAINLY;
-  for (const test of BOOK) if (!isPlain()) hands.workProven(test);
+  for (const test of BOOK) if (hands.has(test) && !isPlain()) hands.workProven(test);
 }
 
 /** Renews an item and proves the repair on the road; gives the codes that came back where it failed there. */

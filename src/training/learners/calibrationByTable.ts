@@ -1,5 +1,6 @@
 import { Random } from '../../base/Random.ts';
 import type { ItemId } from '../../sim/devices/items.ts';
+import { rigNamed } from '../../sim/rigs/rigs.ts';
 import { codesWord } from '../evidence/answer.ts';
 import type { CalibrationClaim } from '../evidence/calibration.ts';
 import { priorOf } from '../evidence/complaint.ts';
@@ -102,7 +103,7 @@ function bareBench(
       entry++;
       const here = [...renewed];
       return bench
-        .show(standardTest(test))
+        .show(standardTest(rigNamed(environment.rig), test))
         .map((shown) => ({ test, shown, entry, since: shown.tick, renewed: here }));
     },
     renew: (item) => {

@@ -91,7 +91,12 @@ const READS_CIRCUIT: readonly StandardTestId[] = [
   'wiggle-ground',
 ];
 /** Tests with too few trials of the switch, or of the click, to stand by themselves. */
-const FEW_DRAWS: readonly StandardTestId[] = ['switch-ohms', 'trip-and-reset', 'tug-plug-switch-closed'];
+const FEW_DRAWS: readonly StandardTestId[] = [
+  'switch-ohms',
+  'trip-and-reset',
+  'travel-vacuum',
+  'tug-plug-switch-closed',
+];
 
 /** What the trade asks for beyond what the plan has shown. */
 function besides(hands: Technician): void {

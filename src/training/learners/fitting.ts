@@ -1,22 +1,25 @@
 import type { ItemId } from '../../sim/devices/items.ts';
 import type { Fitting, UnitPort } from '../../sim/devices/places.ts';
+import type { Observation } from '../../sim/world/Observation.ts';
 import type { SittingAction } from '../sitting/SittingAction.ts';
 import type { LearnersBench } from './LearnersBench.ts';
 
 /** The truck's own hoses on the unit's ports. */
-const OWN: readonly (readonly [UnitPort, Fitting])[] = [
-  ['canister-port', 'canister-hose'],
-  ['air-port', 'air-hose'],
-  ['engine-port', 'engine-hose'],
-];
+function ownHoses({ surface }: Observation): readonly (readonly [UnitPort, Fitting])[] {
+  return surface.ports.flatMap((port) => {
+    const hose = surface.hoses[port];
+    return hose === undefined ? [] : [[port, hose] as const];
+  });
+}
 
 /** Puts together what stands open: fuse in, plug mated, hoses on their ports and hand tight. The key is off. */
 export function putTogether(bench: LearnersBench): void {
-  const { fuse, plug, sites, clamps } = bench.see();
+  const seen = bench.see();
+  const { fuse, plug, sites, clamps } = seen;
   const steps: SittingAction[] = [];
   if (!fuse.fitted) steps.push({ kind: 'fit-fuse' });
   if (!plug.mated) steps.push({ kind: 'mate-plug' });
-  for (const [port, item] of OWN) {
+  for (const [port, item] of ownHoses(seen)) {
     if (sites[port] !== item) steps.push({ kind: 'fit', item, site: port });
     if (sites[port] !== item || clamps[port] !== 'hand-tight')
       steps.push({ kind: 'clamp', port, setting: 'hand-tight' });
@@ -26,9 +29,10 @@ export function putTogether(bench: LearnersBench): void {
 
 /** Lays the unit bare, for another to take its place. */
 function layBare(bench: LearnersBench): void {
-  const { plug, sites } = bench.see();
+  const seen = bench.see();
+  const { plug, sites } = seen;
   if (plug.mated) bench.do({ kind: 'part-plug' });
-  for (const [port, item] of OWN) if (sites[port] === item) bench.do({ kind: 'take-off', item });
+  for (const [port, item] of ownHoses(seen)) if (sites[port] === item) bench.do({ kind: 'take-off', item });
 }
 
 /** Fits a new item; with the key off and the unit bare where it is the unit. */

@@ -1,6 +1,6 @@
 import { TOOL_ITEMS } from '../../sim/devices/items.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
-import { TRUCK_ITEMS } from '../evidence/chanceOf.ts';
+import { truckItemsOf } from '../evidence/chanceOf.ts';
 import { MAX_CITATIONS } from '../sitting/mayAct.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
 import { drawnItem, favourite } from './byPrior.ts';
@@ -43,7 +43,7 @@ export const logsEverything: Learner = (bench) => {
   const hands = new Technician(bench);
   bench.do({ kind: 'accept-job' });
   for (const { id } of bench.tables.tests) if (!hands.done.has(id)) hands.workProven(id);
-  const item = anyOf(bench, TRUCK_ITEMS);
+  const item = anyOf(bench, truckItemsOf(bench.tables.rig));
   const cites = Array.from({ length: MAX_CITATIONS }, () => anyOf(bench, bench.log).id);
   giveVerdict(bench, item, null, [...new Set(cites)]);
   mendByRitual(hands, item);
@@ -66,7 +66,7 @@ export const marksAll: Learner = (bench) => {
   for (const test of TOKEN) hands.workProven(test);
   const item = drawnItem(hands.beliefs, bench.random);
   const cites = lastEntries(bench);
-  for (const one of TRUCK_ITEMS)
+  for (const one of truckItemsOf(bench.tables.rig))
     bench.do({ kind: 'mark-item', item: one, mark: one === item ? 'convicted' : 'cleared', cites });
   giveVerdict(bench, item, null, cites);
   mendByRitual(hands, item);

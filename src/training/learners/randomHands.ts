@@ -48,7 +48,7 @@ export function workAtRandom(
     for (let time = 0; time < times; time++) notes.push(...bench.test(id));
   };
   const prove = (id: StandardTestId): void => {
-    for (const proof of proofsFor(standardTest(id))) {
+    for (const proof of proofsFor(standardTest(tables.rig, id))) {
       if (done.has(proof)) continue;
       work(proof);
       const posterior = weigher.posterior(notes);

@@ -43,9 +43,10 @@ const HIGH_PA = 7000;
 
 /** Smoke with shop air, and more of it than tank and canister bear. */
 function blowShopAir(bench: LearnersBench): void {
+  const { hose, end } = bench.see().surface.spoiledBy;
   bench.do(
-    { kind: 'take-off', item: 'canister-hose' },
-    { kind: 'fit', item: 'smoke-hose', site: 'canister-hose-end' },
+    { kind: 'take-off', item: hose },
+    { kind: 'fit', item: 'smoke-hose', site: end },
     { kind: 'set-smoke', gas: 'shop-air', pa: HIGH_PA },
   );
   bench.wait(20);

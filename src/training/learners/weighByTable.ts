@@ -1,9 +1,9 @@
 import { exp, ln } from '../../base/maths.ts';
-import { TOOL_ITEMS } from '../../sim/devices/items.ts';
+import type { RigDefinition } from '../../sim/rigs/RigDefinition.ts';
 import { bestNextTest } from '../evidence/bestNextTest.ts';
-import { TRUCK_ITEMS } from '../evidence/chanceOf.ts';
 import type { EvidenceFacts, EvidenceStep } from '../evidence/EvidenceFacts.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
+import { evidenceStep } from '../evidence/evidenceStep.ts';
 import { normalised } from '../evidence/information.ts';
 import { markEvidence } from '../evidence/markEvidence.ts';
 import { Posterior } from '../evidence/Posterior.ts';
@@ -51,6 +51,7 @@ export function weighByTable(
   const settling = next === null ? undefined : tables.tests[next.test];
   return {
     steps: stepsOf(
+      tables.rig,
       none,
       log.filter(({ tick }) => tick <= until).map(({ id, tick }) => ({ id, tick })),
       (entry) => weigher.posterior(before.filter((note) => note.entry <= entry)),
@@ -84,20 +85,15 @@ function citedOf(cites: readonly number[], notes: readonly Note[]): readonly Not
 }
 
 function stepsOf(
+  rig: RigDefinition,
   none: Posterior,
   entries: readonly { readonly id: number; readonly tick: number }[],
   after: (entry: number) => Posterior,
 ): readonly EvidenceStep[] {
-  return [stepOf(0, 0, none), ...entries.map(({ id, tick }) => stepOf(id, tick, after(id)))];
-}
-
-function stepOf(entry: number, tick: number, posterior: Posterior): EvidenceStep {
-  return {
-    entry,
-    tick,
-    items: TRUCK_ITEMS.map((item) => ({ item, chance: posterior.ofItem(item) })),
-    tools: TOOL_ITEMS.map((item) => ({ item, chance: posterior.ofTool(item) })),
-  };
+  return [
+    evidenceStep(rig, 0, 0, none),
+    ...entries.map(({ id, tick }) => evidenceStep(rig, id, tick, after(id))),
+  ];
 }
 
 /** Bayes over suspects and tools together. What a run of a test says is worked out once. */

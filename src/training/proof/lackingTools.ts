@@ -1,5 +1,4 @@
 import type { BenchTool } from '../../sim/devices/items.ts';
-import { STANDARD_TESTS } from '../../sim/rigs/standardTests/standardTests.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { parOf } from '../evidence/parOf.ts';
 import { isAtHand } from '../scenario/benchTools.ts';
@@ -21,7 +20,7 @@ export function lackingTools(scenario: Scenario, tables: EvidenceTables): Lackin
   const best = parOf(whole, tables);
   if (!best.proven) return null;
   const taken = new Set<BenchTool>(
-    STANDARD_TESTS.filter(({ id }) => best.tests.includes(id)).flatMap(({ needs }) => needs),
+    tables.rig.tests.filter(({ id }) => best.tests.includes(id)).flatMap(({ needs }) => needs),
   );
   const missing = [...taken].filter((tool) => !isAtHand(tools, tool));
   const enough = missing.filter((tool) => parOf({ ...scenario, tools: [...tools, tool] }, tables).proven);

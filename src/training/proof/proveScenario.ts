@@ -1,7 +1,7 @@
 import { TEST_TOOLS, type TestTool } from '../../sim/devices/items.ts';
-import { STANDARD_TESTS } from '../../sim/rigs/standardTests/standardTests.ts';
+import type { RigDefinition } from '../../sim/rigs/RigDefinition.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
-import { TRUCK_ITEMS } from '../evidence/chanceOf.ts';
+import { truckItemsOf } from '../evidence/chanceOf.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { tellingTests } from '../evidence/equivalence.ts';
 import type { JobPar } from '../evidence/JobPar.ts';
@@ -81,7 +81,7 @@ function planFor(scenario: Scenario, tables: EvidenceTables): ProofPlan {
   const par = parInLines(scenario, tables);
   const { prior, favouriteIsTrue } = oddsOf(scenario, tables);
   const right = rightVerdicts(scenario);
-  const tools = toolsOfTests(par.tests);
+  const tools = toolsOfTests(tables.rig, par.tests);
   const telling = tellingOf(scenario, tables);
   const lacking = par.proven ? null : lackingTools(scenario, tables);
   return {
@@ -146,8 +146,8 @@ function tellingOf({ faults }: Scenario, { suspects, evidence }: EvidenceTables)
   return Math.min(...counts, evidence.table.tests.length);
 }
 
-function toolsOfTests(ids: readonly StandardTestId[]): readonly TestTool[] {
-  const taken = new Set(STANDARD_TESTS.filter(({ id }) => ids.includes(id)).flatMap(({ needs }) => needs));
+function toolsOfTests({ tests }: RigDefinition, ids: readonly StandardTestId[]): readonly TestTool[] {
+  const taken = new Set(tests.filter(({ id }) => ids.includes(id)).flatMap(({ needs }) => needs));
   return TEST_TOOLS.filter((tool) => taken.has(tool));
 }
 
@@ -162,7 +162,7 @@ function chancesAfter(
     items
       .map((item) => ({ item, chance: posterior.ofItem(item) }))
       .sort((one, other) => other.chance - one.chance);
-  const others = TRUCK_ITEMS.filter((item) => !right.includes(item));
+  const others = truckItemsOf(tables.rig).filter((item) => !right.includes(item));
   return {
     truths: likeliestFirst([...new Set(right)]),
     rivals: likeliestFirst(others)

@@ -1,11 +1,13 @@
 import type { TestTool } from '../../sim/devices/items.ts';
-import { STANDARD_TESTS } from '../../sim/rigs/standardTests/standardTests.ts';
+import { EVERY_RIG } from '../../sim/rigs/rigs.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { RuleId } from './ruleIds.ts';
 
 /** Tests that put a tool to use. */
 function testsWith(tool: TestTool): readonly StandardTestId[] {
-  return STANDARD_TESTS.filter(({ needs }) => needs.includes(tool)).map(({ id }) => id);
+  return EVERY_RIG.flatMap(({ tests }) => tests)
+    .filter(({ needs }) => needs.includes(tool))
+    .map(({ id }) => id);
 }
 
 /**
@@ -30,8 +32,9 @@ export const CALLED_FOR: Readonly<Partial<Record<RuleId, readonly StandardTestId
     'stroke-jar',
     'draw-whole-system',
     'draw-canister-hose-plugged',
+    'run-and-return',
   ],
   'vacuum-three-times': ['vacuum-and-sense'],
-  'return-observed': ['vacuum-and-sense', 'trip-and-reset'],
+  'return-observed': ['vacuum-and-sense', 'trip-and-reset', 'travel-vacuum'],
   'hold-watched': ['hold-capped'],
 };

@@ -3,7 +3,16 @@ import { LEAD_ENDS, type LeadPoint, UNIT_PORTS } from '../../sim/devices/places.
 import type { Observation } from '../../sim/world/Observation.ts';
 import type { SafetyBreach } from './DebriefFacts.ts';
 import type { SafetyId } from './ruleIds.ts';
-import { canisterLineOpen, coilFed, inHgOf, isOff, jumperFeeds, plainLeadFrom, toolOn } from './setups.ts';
+import {
+  canisterLineOpen,
+  coilFed,
+  hasVapourLine,
+  inHgOf,
+  isOff,
+  jumperFeeds,
+  plainLeadFrom,
+  toolOn,
+} from './setups.ts';
 import { standingAt } from './standing.ts';
 import type { Moment, Timeline } from './Timeline.ts';
 
@@ -157,6 +166,7 @@ const AIRED_TICKS = secondsToTicks(30);
  */
 function sparksAtUnairedUnit({ moments, start }: Timeline): readonly number[] {
   const sparks: number[] = [];
+  if (!hasVapourLine(start)) return [];
   let offSince: Tick | null = isOff(start, 'canister-hose') ? start.tick : null;
   for (const { tick, action, before, seen } of moments) {
     if (!isOff(seen, 'canister-hose')) offSince = null;

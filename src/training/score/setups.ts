@@ -154,9 +154,9 @@ export function toolOn(
   return on === 'jar-hose' && JAR_TEES.some((tee) => seen.sites[tee] === tool);
 }
 
-/** The hand pump draws on the canister port. */
+/** The hand pump draws where vacuum works the switch. */
 export function pumpOnUnit(seen: Observation): boolean {
-  return toolOn(seen, 'pump-hose', 'canister-port');
+  return toolOn(seen, 'pump-hose', seen.surface.switchPort);
 }
 
 /** The jumper and the plain ground lead feed the coil between the terminals of the parted unit, either way round. */
@@ -171,8 +171,9 @@ export function coilFed(seen: Observation): boolean {
   return (fed === 'unit-1' && grounded === 'unit-2') || (fed === 'unit-2' && grounded === 'unit-1');
 }
 
-export function airCapped(seen: Observation): boolean {
-  return CAPS.includes(seen.sites['air-port']);
+/** Whatever must be capped for the switch's side to hold is. */
+export function airCapped({ sites, surface }: Observation): boolean {
+  return surface.cappedForHold.every((port) => CAPS.includes(sites[port]));
 }
 
 /** A plug is in the pump's own cone. */
@@ -185,9 +186,14 @@ export function isOff(seen: Observation, fitting: Fitting): boolean {
   return !Object.values(seen.sites).includes(fitting);
 }
 
+/** The rig hangs on a vapour line. */
+export function hasVapourLine({ surface }: Observation): boolean {
+  return surface.fittings.includes('canister-hose');
+}
+
 /** The vapour line to the canister stands open: its hose is off and nothing is in its end. */
 export function canisterLineOpen(seen: Observation): boolean {
-  return isOff(seen, 'canister-hose') && seen.sites['canister-hose-end'] === null;
+  return hasVapourLine(seen) && isOff(seen, 'canister-hose') && seen.sites['canister-hose-end'] === null;
 }
 
 /** The jumper carries battery voltage to its far end. */

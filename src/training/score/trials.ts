@@ -1,4 +1,5 @@
 import { faultById } from '../../sim/faults/catalogue.ts';
+import { triedBy } from '../../sim/faults/Fault.ts';
 import { trialsFor } from '../evidence/trialsFor.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 
@@ -18,7 +19,7 @@ export function trialsAsked({ faults }: Scenario, of: 'energised' | 'drawn'): nu
   const asked = faults.flatMap(({ fault, severity }) => {
     const entry = faultById(fault);
     if (entry?.intermittent !== 'each-trial' || entry.severity === null) return [];
-    if ((entry.mode === 'vacuum-switch' ? 'drawn' : 'energised') !== of) return [];
+    if (triedBy(entry) !== of) return [];
     const { mildest, worst } = entry.severity;
     return [trialsAskedAt(mildest + severity * (worst - mildest))];
   });

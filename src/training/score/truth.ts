@@ -41,7 +41,8 @@ export function judgedVerdict(
   const held = rightItems.includes(named) ? [named] : group.filter((item) => rightItems.includes(item));
   if (held.length === 0) return { right: false, modeRight: false };
   if (named === 'nothing-wrong') return { right: true, modeRight: mode === null };
-  const said = mode ?? (modesOf(named).length === 1 ? (modesOf(named)[0] ?? null) : null);
+  const ways = modesOf(named, scenario.rig);
+  const said = mode ?? (ways.length === 1 ? (ways[0] ?? null) : null);
   const modeRight = truthOf(scenario).some((fault) => held.includes(fault.item) && fault.mode === said);
   return { right: true, modeRight };
 }

@@ -3,14 +3,14 @@ import type { Observation } from '../../sim/world/Observation.ts';
 import { airCapped, inHgOf, pumpOnUnit, readerSense, senseReading, watchesSense } from './setups.ts';
 import type { Moment, Timeline } from './Timeline.ts';
 
-/** One vacuum trial on the canister port: from its first stroke until the vacuum is let off or has gone. */
+/** One vacuum trial where vacuum works the switch: from its first stroke until the vacuum is let off or has gone. */
 export interface VacuumBout {
   readonly from: Tick;
   readonly lastStroke: Tick;
   readonly to: Tick;
   readonly ended: 'released' | 'gone' | 'undone' | 'verdict';
   readonly strokes: readonly { readonly tick: Tick; readonly seen: Observation }[];
-  /** The air port was capped at every stroke. */
+  /** What must be capped was capped at every stroke. */
   readonly capped: boolean;
   readonly peakInHg: number;
   /** The pump drew on the port itself, not through the jar. */
@@ -23,8 +23,6 @@ export interface VacuumBout {
 
 /** Below this the vacuum has gone, inHg: under half a small division of the gauge. */
 export const GONE_INHG = 0.4;
-/** Less than this says nothing of the switch: it trips at 0.74 inHg, some 8 % less on some units (this rig's service data). */
-const LEAST_VACUUM_INHG = 0.65;
 /** Shallower strokes are a touch of the handle, not a trial. */
 const LEAST_STROKE = 0.1;
 
@@ -34,7 +32,7 @@ export function isStroke({ action }: Moment): boolean {
   return action.kind === 'pump-handle' && action.position >= LEAST_STROKE;
 }
 
-/** All trials on the canister port of the truck's own unit, in order, between two ticks. */
+/** All such trials of the truck's own unit, in order, between two ticks. */
 export function vacuumBouts({ moments }: Timeline, from: Tick, until: Tick): readonly VacuumBout[] {
   const bouts: VacuumBout[] = [];
   let open: Draft | null = null;
@@ -45,7 +43,7 @@ export function vacuumBouts({ moments }: Timeline, from: Tick, until: Tick): rea
         to: tick,
         ended,
         capped: open.strokes.every(({ seen }) => airCapped(seen)),
-        direct: open.strokes.every(({ seen }) => seen.sites['canister-port'] === 'pump-hose'),
+        direct: open.strokes.every(({ seen }) => seen.sites[seen.surface.switchPort] === 'pump-hose'),
       });
     open = null;
   };
@@ -82,7 +80,7 @@ function watch(bout: Draft, moment: Moment): void {
   const { seen } = moment;
   const inHg = inHgOf(seen.gauge.needleKPa);
   bout.peakInHg = Math.max(bout.peakInHg, inHg);
-  if (inHg < LEAST_VACUUM_INHG) return;
+  if (inHg < seen.surface.switchTellsFromInHg) return;
   const reading = switchSeen(moment);
   if (watchesSense(seen) || reading !== null) bout.senseWatched = true;
   if (reading !== null) bout.under.push(reading);

@@ -28,6 +28,13 @@ const SURFACE: BenchSurface = {
   smokePlaces: SMOKE_PLACES,
   switchPort: 'canister-port',
   cappedForHold: ['air-port'],
+  // It trips at 0.74 inHg, some 8 % less on some units.
+  switchTellsFromInHg: 0.65,
+  spoiledBy: {
+    hose: 'canister-hose',
+    end: 'canister-hose-end',
+    seenAt: ['canister-hose', 'canister'],
+  },
 };
 
 const SHEETS = [

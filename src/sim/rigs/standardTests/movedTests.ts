@@ -2,6 +2,7 @@ import type { Cavity, LeadPoint, WigglePlace } from '../../devices/places.ts';
 import { METER, SENSE_CIRCUIT, SOLENOID_CIRCUIT } from './aboutItems.ts';
 import type { TestSheet } from './composeTest.ts';
 import type { TestStep } from './StandardTest.ts';
+import type { SetUpId } from './setUps.ts';
 import {
   across,
   drawTo,
@@ -38,6 +39,16 @@ function moved(cavity: Cavity, point: LeadPoint, places: readonly WigglePlace[])
   ];
 }
 
+/** The plug moved while the switch is held closed by vacuum. */
+export function tugPlug(prepares: SetUpId, draw: readonly TestStep[]): TestSheet {
+  return {
+    id: 'tug-plug-switch-closed',
+    prepares,
+    about: [...SENSE_CIRCUIT, 'hand-pump', ...METER],
+    steps: [key('on'), ...draw, ...moved(3, 'cavity-3-back', ['plug'])],
+  };
+}
+
 /** Wires and terminals moved while they are watched. */
 export const MOVED_SHEETS: readonly TestSheet[] = [
   {
@@ -58,10 +69,5 @@ export const MOVED_SHEETS: readonly TestSheet[] = [
     about: [...SOLENOID_CIRCUIT, ...METER],
     steps: [solenoid('on'), ...moved(2, 'cavity-2-back', ['ground', 'plug'])],
   },
-  {
-    id: 'tug-plug-switch-closed',
-    prepares: 'pump-on-canister-port',
-    about: [...SENSE_CIRCUIT, 'hand-pump', ...METER],
-    steps: [key('on'), ...drawTo(5, 1), ...moved(3, 'cavity-3-back', ['plug'])],
-  },
+  tugPlug('pump-on-canister-port', drawTo(5, 1)),
 ];

@@ -28,6 +28,8 @@ export const SET_UPS = {
     fitOn('plug-a', 'engine-hose-end'),
     ...onPort('pump-hose', 'engine-port'),
   ],
+  /** A unit whose air port leads to its switch's side: air hose off and plugged, pump in its place. */
+  'pump-on-air-port': [off('air-hose'), fitOn('plug-a', 'air-hose-end'), ...onPort('pump-hose', 'air-port')],
   /** Unit alone on the 1 L jar, the hand pump on a tee for its gauge, the other tee capped. */
   'jar-on-canister-port': [
     off('canister-hose'),

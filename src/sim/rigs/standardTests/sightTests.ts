@@ -4,8 +4,8 @@ import type { TestSheet } from './composeTest.ts';
 import type { TestStep } from './StandardTest.ts';
 import { key, listen, look, off, read, solenoid, wait } from './steps.ts';
 
-const lookAt = (at: ExaminedPlace): readonly TestStep[] => [look(at), read(at, { of: 'finding' })];
-const listenAt = (at: ExaminedPlace): readonly TestStep[] => [listen(at), read(at, { of: 'finding' })];
+export const lookAt = (at: ExaminedPlace): readonly TestStep[] => [look(at), read(at, { of: 'finding' })];
+export const listenAt = (at: ExaminedPlace): readonly TestStep[] => [listen(at), read(at, { of: 'finding' })];
 const drag = (cavity: Cavity): readonly TestStep[] => [
   { kind: 'drag-test', cavity },
   read(`terminal-${cavity}`, { of: 'finding' }),

@@ -8,7 +8,7 @@ import { fitOn, key, off, onPort, read, solenoid, wait } from './steps.ts';
 /** Low pressure: well under the 14 inH2O that canister and tank bear. */
 const SMOKE_PA = inH2OToPa(12);
 
-const smoke = (seconds: number, at: readonly SmokePlace[]): readonly TestStep[] => [
+export const smoke = (seconds: number, at: readonly SmokePlace[]): readonly TestStep[] => [
   { kind: 'set-smoke', gas: 'inert', pa: SMOKE_PA },
   wait(seconds),
   read('smoke', { of: 'smoke', at }),

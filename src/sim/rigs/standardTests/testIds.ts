@@ -56,10 +56,12 @@ export const STANDARD_TEST_IDS = [
   'vacuum-and-sense',
   'hold-capped',
   'trip-and-reset',
+  'travel-vacuum',
   'engine-port-hold',
   'vent-shut-hold',
   'stroke-jar',
   'slow-strokes-jar',
+  'run-and-return',
   // Hoses, and the whole system.
   'engine-vacuum-at-hose',
   'air-hose-breathes',

@@ -1,5 +1,7 @@
 import { METER, SENSE_CIRCUIT } from './aboutItems.ts';
 import type { TestSheet } from './composeTest.ts';
+import type { TestStep } from './StandardTest.ts';
+import type { SetUpId } from './setUps.ts';
 import {
   across,
   drawTo,
@@ -17,6 +19,57 @@ import {
   watchGauge,
 } from './steps.ts';
 
+/** The switch alone, before and under vacuum. */
+export function switchOhms(prepares: SetUpId, draw: readonly TestStep[]): TestSheet {
+  return {
+    id: 'switch-ohms',
+    prepares,
+    about: ['unit', 'hand-pump', ...METER],
+    steps: [
+      PART_PLUG,
+      meterTo('ohms'),
+      ...across('unit-3', 'unit-2'),
+      ...readMeter('at-rest'),
+      ...draw,
+      ...readMeter('under-vacuum'),
+    ],
+  };
+}
+
+/** The sense voltage watched while the switch is drawn and let go, seven times over. */
+export function vacuumAndSense(prepares: SetUpId, draw: readonly TestStep[]): TestSheet {
+  return {
+    id: 'vacuum-and-sense',
+    prepares,
+    about: [...SENSE_CIRCUIT, 'feed-wire', 'hand-pump', ...METER],
+    steps: [
+      pin(3),
+      meterTo('volts-dc'),
+      ...across('cavity-3-back', 'battery-negative'),
+      key('on'),
+      repeat(7, [
+        ...draw,
+        ...readMeter('under-vacuum'),
+        read('state-under-vacuum', { of: 'reader-state' }),
+        read('reader-under-vacuum', { of: 'reader-volts' }),
+        ...letOff,
+        ...readMeter('let-off'),
+        read('state-let-off', { of: 'reader-state' }),
+      ]),
+    ],
+  };
+}
+
+/** What the switch's side of the unit loses, capped. `usual` strokes draw it. */
+export function holdCapped(prepares: SetUpId, usual: number): TestSheet {
+  return {
+    id: 'hold-capped',
+    prepares,
+    about: ['unit', 'hand-pump'],
+    steps: [...drawTo(15, usual), ...watchGauge('drawn', 20)],
+  };
+}
+
 /** The unit by itself: its coil, its plunger, its switch, its canister side. */
 export const UNIT_SHEETS: readonly TestSheet[] = [
   {
@@ -25,19 +78,7 @@ export const UNIT_SHEETS: readonly TestSheet[] = [
     about: ['unit', ...METER],
     steps: [meterTo('ohms'), ...across('unit-1', 'unit-2'), ...readMeter('ohms')],
   },
-  {
-    id: 'switch-ohms',
-    prepares: 'pump-on-canister-port',
-    about: ['unit', 'hand-pump', ...METER],
-    steps: [
-      PART_PLUG,
-      meterTo('ohms'),
-      ...across('unit-3', 'unit-2'),
-      ...readMeter('at-rest'),
-      ...drawTo(5, 1),
-      ...readMeter('under-vacuum'),
-    ],
-  },
+  switchOhms('pump-on-canister-port', drawTo(5, 1)),
   {
     id: 'jumper-clicks',
     prepares: 'plug-apart',
@@ -62,32 +103,8 @@ export const UNIT_SHEETS: readonly TestSheet[] = [
       read('fuse', { of: 'jumper-fuse' }),
     ],
   },
-  {
-    id: 'vacuum-and-sense',
-    prepares: 'pump-on-canister-port',
-    about: [...SENSE_CIRCUIT, 'feed-wire', 'hand-pump', ...METER],
-    steps: [
-      pin(3),
-      meterTo('volts-dc'),
-      ...across('cavity-3-back', 'battery-negative'),
-      key('on'),
-      repeat(7, [
-        ...stroke(1),
-        ...readMeter('under-vacuum'),
-        read('state-under-vacuum', { of: 'reader-state' }),
-        read('reader-under-vacuum', { of: 'reader-volts' }),
-        ...letOff,
-        ...readMeter('let-off'),
-        read('state-let-off', { of: 'reader-state' }),
-      ]),
-    ],
-  },
-  {
-    id: 'hold-capped',
-    prepares: 'pump-on-canister-port',
-    about: ['unit', 'hand-pump'],
-    steps: [...drawTo(15, 3), ...watchGauge('drawn', 20)],
-  },
+  vacuumAndSense('pump-on-canister-port', stroke(1)),
+  holdCapped('pump-on-canister-port', 3),
   {
     id: 'trip-and-reset',
     prepares: 'manometer-on-canister-port',

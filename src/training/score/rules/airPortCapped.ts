@@ -8,7 +8,8 @@ import { kept, type MethodRule, missed, NO_OCCASION } from './RuleFinding.ts';
  * that is the test of the vent seat. Finding out with a stroke that the cap is missing, and putting it on,
  * keeps the rule; drawing without it afterwards, or never capping, breaks it.
  */
-export const airPortCapped: MethodRule = ({ moments, verdict }) => {
+export const airPortCapped: MethodRule = ({ moments, start, verdict }) => {
+  if (start.surface.cappedForHold.length === 0) return NO_OCCASION;
   const strokes = moments.filter(
     (moment) =>
       moment.tick <= verdict.tick && isStroke(moment) && pumpOnUnit(moment.seen) && !isVentTest(moment.seen),

@@ -37,7 +37,7 @@ export const benchRestored: MethodRule = (timeline) => {
 };
 
 export function isRestored({ start, end }: Timeline): boolean {
-  const clamped = UNIT_PORTS.every((port) => end.clamps[port] === start.clamps[port]);
+  const clamped = start.surface.ports.every((port) => end.clamps[port] === start.clamps[port]);
   const leadsOff = LEAD_ENDS.every((lead) => end.leads[lead] === null);
   const pinsOut = end.plug.pins.every((pin) => !pin);
   const plugged = end.plug.mated === start.plug.mated && end.fuse.fitted === start.fuse.fitted;

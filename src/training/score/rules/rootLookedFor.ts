@@ -3,7 +3,7 @@ import { isOff } from '../setups.ts';
 import { kept, type MethodRule, missed, NO_OCCASION } from './RuleFinding.ts';
 
 /**
- * Before a unit was trusted again, what spoils units was looked for: fuel or charcoal in the open end of the canister hose,
+ * Before a unit was trusted again, what spoils units was looked for: fuel or charcoal in the open end of the canister hose (or of whichever hose brings it),
  * water or dirt in the filter. Looked at is enough; what is found is the repair's affair. The occasion is a unit fitted, or a
  * job behind whose fault such a cause stands.
  */
@@ -25,6 +25,8 @@ function placeOf({ about, seen }: LogEntry): string | null {
 /** The hose is off the unit and nothing is in its end. */
 function looksIntoHose(entry: LogEntry): boolean {
   const at = placeOf(entry);
-  const open = isOff(entry.seen, 'canister-hose') && entry.seen.sites['canister-hose-end'] === null;
-  return open && (at === 'canister-hose' || at === 'canister');
+  const { sites, surface } = entry.seen;
+  const { hose, end, seenAt } = surface.spoiledBy;
+  const open = isOff(entry.seen, hose) && sites[end] === null;
+  return open && seenAt.some((place) => place === at);
 }
