@@ -1,5 +1,6 @@
 import { useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
+import { isAtHand } from '../../training/scenario/benchTools.ts';
 import type { Desk } from './Desk.ts';
 import { UndoButton } from './UndoButton.tsx';
 
@@ -42,19 +43,21 @@ export function HandBar({ desk, held, letters, onShortcuts, onUndo }: HandBarPro
         </p>
       </div>
       <UndoButton desk={desk} holding={held !== null} onUndo={onUndo} />
-      <fieldset class="strokes">
-        <legend class="visually-hidden">{say('groups.pump')}</legend>
-        {STROKES.map(({ depth, label, short }) => (
-          <button
-            key={depth}
-            type="button"
-            aria-label={say(label)}
-            onClick={() => desk.act({ kind: 'stroke', depth })}
-          >
-            {say(short)}
-          </button>
-        ))}
-      </fieldset>
+      {isAtHand(desk.card.tools, 'hand-pump') && (
+        <fieldset class="strokes">
+          <legend class="visually-hidden">{say('groups.pump')}</legend>
+          {STROKES.map(({ depth, label, short }) => (
+            <button
+              key={depth}
+              type="button"
+              aria-label={say(label)}
+              onClick={() => desk.act({ kind: 'stroke', depth })}
+            >
+              {say(short)}
+            </button>
+          ))}
+        </fieldset>
+      )}
       <fieldset class="strokes">
         <legend class="visually-hidden">{say('waiting.label')}</legend>
         <button type="button" onClick={() => desk.wait(10)}>

@@ -1,4 +1,6 @@
+import type { BenchTool } from '../../../sim/devices/items.ts';
 import { say } from '../../../text/translate.ts';
+import { centreOf } from '../../interaction/layout/geometry.ts';
 import { tabInUse } from '../../interaction/layout/shelf.ts';
 import {
   COMPARTMENT,
@@ -7,18 +9,25 @@ import {
   type ShelfTab,
   TAB_BOXES,
 } from '../../interaction/layout/shelfPlan.ts';
+import { isThere } from '../../interaction/toolOfSpot.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
 
 /** Words under the things of the first compartment, and the lines between them. */
 const LEAD_SLOTS = [
-  { key: 'pins', x: 243 },
-  { key: 'groundLead', x: 371 },
-  { key: 'jumper', x: 559 },
-  { key: 'testLamp', x: 752 },
-  { key: 'ledTester', x: 892 },
+  { key: 'pins', tool: 'back-probe-pins', x: 243 },
+  { key: 'groundLead', tool: 'plain-lead', x: 371 },
+  { key: 'jumper', tool: 'jumper', x: 559 },
+  { key: 'testLamp', tool: 'test-lamp', x: 752 },
+  { key: 'ledTester', tool: 'led-tester', x: 892 },
 ] as const;
+/** What else each compartment holds; eyes and ears are always at hand. */
+const HOLDS: Readonly<Partial<Record<ShelfTab, readonly BenchTool[]>>> = {
+  leads: LEAD_SLOTS.map(({ tool }) => tool),
+  air: ['manometer', 'jar'],
+  smoke: ['smoke-machine'],
+};
 const LEAD_DIVIDERS = [306, 436, 682, 823] as const;
 
 function paintTab(art: Art, tab: ShelfTab, open: boolean, inUse: boolean): void {
@@ -60,8 +69,14 @@ export const shelf: Layer = {
     art.box(COMPARTMENT, 7, { fill: tokens.cream, line: LINE.part });
     for (const tab of SHELF_TABS) paintTab(art, tab, tab === view.shelf, tabInUse(tab, observation));
     const quiet = { size: SIZE.small, weight: '400', colour: tokens.inkSoft } as const;
-    art.print(say('drawing.caps'), { x: 92, y: SHELF.y + 46 }, quiet);
-    art.print(say('drawing.plugs'), { x: 92, y: SHELF.y + 110 }, quiet);
+    if (isThere(observation, 'caps-and-plugs')) {
+      art.print(say('drawing.caps'), { x: 92, y: SHELF.y + 46 }, quiet);
+      art.print(say('drawing.plugs'), { x: 92, y: SHELF.y + 110 }, quiet);
+    }
+    if (HOLDS[view.shelf]?.every((tool) => !isThere(observation, tool)) === true) {
+      art.print(say('terms.away'), centreOf(COMPARTMENT), quiet);
+      return;
+    }
     if (view.shelf !== 'leads') return;
     for (const x of LEAD_DIVIDERS) {
       const line = [
@@ -70,7 +85,7 @@ export const shelf: Layer = {
       ];
       art.strokes(line, { line: LINE.hint, colour: tokens.inkSoft });
     }
-    for (const { key, x } of LEAD_SLOTS)
-      art.print(say(`drawing.${key}`), { x, y: COMPARTMENT.y + 72 }, quiet);
+    for (const { key, tool, x } of LEAD_SLOTS)
+      if (isThere(observation, tool)) art.print(say(`drawing.${key}`), { x, y: COMPARTMENT.y + 72 }, quiet);
   },
 };
