@@ -23,6 +23,9 @@ export interface WordsLook {
   readonly wrap?: number;
 }
 
+/** So many words of a sheet are kept for use again, beside those that stand on it: readings change, and no two are alike. */
+const MOST_SPARE_WORDS = 40;
+
 const ANCHORS = { left: 0, middle: 0.5, right: 1 } as const;
 
 /** A sheet of drawing that can be wiped and drawn again: shapes and words in the order they are put down. */
@@ -38,8 +41,9 @@ export class Art {
     private readonly resolution: () => number,
   ) {}
 
-  /** Takes everything off; shapes and words are kept for use again. */
+  /** Takes everything off; shapes and words are kept for use again, words that were not used again for long are let go. */
   wipe(): void {
+    this.letGoSpareWords();
     this.root.removeChildren();
     for (const pen of this.pens) pen.clear();
     this.pen = null;
@@ -149,6 +153,18 @@ export class Art {
     words.position.set(at.x, wrap === undefined ? at.y : at.y - size * 0.6);
     this.root.addChild(words);
     this.pen = null;
+  }
+
+  private letGoSpareWords(): void {
+    let spare = 0;
+    for (const kept of this.words.values()) for (const words of kept) if (words.parent === null) spare += 1;
+    if (spare <= MOST_SPARE_WORDS) return;
+    for (const [key, kept] of this.words) {
+      const used = kept.filter((words) => words.parent !== null);
+      for (const words of kept) if (words.parent === null) words.destroy();
+      if (used.length === 0) this.words.delete(key);
+      else this.words.set(key, used);
+    }
   }
 
   destroy(): void {
