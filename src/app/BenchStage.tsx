@@ -19,10 +19,12 @@ interface BenchStageProps {
   readonly letters: boolean;
   readonly renderer: RendererKind | null;
   readonly onTrouble: (trouble: 'context-lost' | 'no-graphics') => void;
+  /** The bench is one part of a page on which other things are written: it takes neither the focus nor keys that are theirs. */
+  readonly beside?: boolean;
 }
 
 /** The drawn bench with its mirror over it, in the middle of whatever room it gets. */
-export function BenchStage({ bench, theme, letters, renderer, onTrouble }: BenchStageProps) {
+export function BenchStage({ bench, theme, letters, renderer, onTrouble, beside = false }: BenchStageProps) {
   const host = useRef<HTMLDivElement>(null);
   const scene = useRef<Scene | null>(null);
   const bare = useSignal(false);
@@ -75,14 +77,16 @@ export function BenchStage({ bench, theme, letters, renderer, onTrouble }: Bench
   const stage = useRef<HTMLDivElement>(null);
   // The work begins here: keys and shortcuts belong to the bench without a walk through the header first.
   useEffect(() => {
+    if (beside) return;
     window.scrollTo(0, 0);
     stage.current?.focus({ preventScroll: true });
-  }, []);
+  }, [beside]);
   useStageView(stage, bench);
   // On the whole screen, so that the words on its buttons are true wherever the focus is.
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent): void => {
       if (event.defaultPrevented || document.querySelector('dialog[open]') !== null) return;
+      if (beside && !isWithin(stage.current?.parentElement, event.target)) return;
       if (event.key === 'Escape' && bench.hand.holding !== null) {
         bench.hand.putBack();
         event.preventDefault();
@@ -107,7 +111,7 @@ export function BenchStage({ bench, theme, letters, renderer, onTrouble }: Bench
     };
     window.addEventListener('keydown', onKeyDown);
     return () => window.removeEventListener('keydown', onKeyDown);
-  }, [bench, letters]);
+  }, [bench, letters, beside]);
   const near = bench.views.view.value !== 'whole';
   const stageClass = `stage${bare.value ? ' stage-bare' : ''}${near ? ' stage-near' : ''}`;
   return (
@@ -125,4 +129,8 @@ export function BenchStage({ bench, theme, letters, renderer, onTrouble }: Bench
       {!bare.value && <ViewBar views={bench.views} letters={letters} asked={bench.askedView} />}
     </>
   );
+}
+
+function isWithin(element: Element | null | undefined, target: EventTarget | null): boolean {
+  return target instanceof Node && element?.contains(target) === true;
 }

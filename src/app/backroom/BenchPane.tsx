@@ -1,5 +1,5 @@
 import { type ReadonlySignal, useSignal } from '@preact/signals';
-import { useEffect, useMemo } from 'preact/hooks';
+import { useCallback, useEffect, useMemo } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import { truckOf } from '../../training/draft/standIn.ts';
 import { heldSentence } from '../../ui/mirror/handWords.ts';
@@ -49,6 +49,13 @@ export function BenchPane(props: BenchPaneProps) {
   useEffect(() => {
     if (truck !== null) live.follow(truck);
   }, [live, truck]);
+  // The same function every time: a new one would have the bench drawn anew.
+  const onTrouble = useCallback(
+    (trouble: 'context-lost' | 'no-graphics') => {
+      shop.trouble.value = { key: `troubles.${trouble}`, offers: [] };
+    },
+    [shop],
+  );
   const running = live.running.value;
   const letters = shop.settings.value.letterShortcuts;
   return (
@@ -67,9 +74,8 @@ export function BenchPane(props: BenchPaneProps) {
             theme={props.theme}
             letters={letters}
             renderer={props.renderer}
-            onTrouble={(trouble) => {
-              shop.trouble.value = { key: `troubles.${trouble}`, offers: [] };
-            }}
+            beside
+            onTrouble={onTrouble}
           />
           <Under
             live={running}

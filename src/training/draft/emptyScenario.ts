@@ -28,7 +28,7 @@ export function emptyScenarioText({ vehicle, cautions }: StartingWords, seed: st
       codes: [],
       cautions: [...cautions],
     },
-    bench: { 'ambient-celsius': 20, 'altitude-metres': 0, 'fuel-percent': 50 },
+    bench: { 'ambient-celsius': 20, 'altitude-metres': 200, 'fuel-percent': 50 },
     seed,
     drives: { cycles: 6, refuelled: false },
     faults: [],
