@@ -97,7 +97,7 @@ describe('the guide', () => {
     const guide = readFileSync(new URL('../../scenarios/README.md', import.meta.url), 'utf8');
     const section = guide.slice(
       guide.indexOf('## Tools at hand'),
-      guide.indexOf('## Steps of a walkthrough'),
+      guide.indexOf('## How a job is scored'),
     );
     const rows = [...section.matchAll(/^\| `([a-z-]+)` \|/gm)].map(([, tool]) => tool);
     expect(rows).toEqual([...BENCH_TOOLS]);
