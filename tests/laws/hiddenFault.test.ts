@@ -1,7 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { FAULTS } from '../../src/sim/faults/catalogue.ts';
+import { sealedFileOf } from '../../src/training/handout/sealedFileOf.ts';
 import { cardOf } from '../../src/training/scenario/cardOf.ts';
+import { drawnVariant } from '../../src/training/scenario/drawVariant.ts';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import type { Scenario } from '../../src/training/scenario/Scenario.ts';
 import { sealScenario } from '../../src/training/scenario/seal.ts';
@@ -22,6 +24,11 @@ function told(text: string, { remark }: Scenario): readonly string[] {
   const ids = FAULTS.map(({ id }) => id as string).filter((id) => text.includes(`"${id}"`));
   const sentences = remark.split(/(?<=\.)\s+/).filter((sentence) => sentence.length > 20);
   return [...ids, ...sentences.filter((sentence) => text.includes(sentence))];
+}
+
+/** What may be wrong with a scenario's truck, whichever truth is drawn. */
+function allFaults({ faults, variants = [] }: Scenario): Scenario['faults'] {
+  return [...faults, ...variants.flatMap((variant) => variant.faults)];
 }
 
 /** The fuse of the jumper is in a glass holder, so its element is seen by whoever looks at the bench. A tool is never the answer. */
@@ -49,6 +56,25 @@ describe('the hidden fault of every shipped job', () => {
       expect(shown(scenario.faults)).toEqual(
         shown(scenario.faults.filter(({ fault }) => IN_PLAIN_SIGHT.has(fault))),
       );
+    });
+  }
+
+  for (const scenario of scenarios) {
+    it(`${scenario.id}: is in no sealed file of it, nor in what that decodes to, nor in a truth that was drawn`, () => {
+      const text = readFileSync(new URL(`${scenario.id}.yaml`, folder), 'utf8');
+      for (const options of [{}, { classCode: 'Copper 17', seats: 12 }]) {
+        const made = sealedFileOf(text, scenario.id, options);
+        if (!made.ok) throw new Error(JSON.stringify(made.error));
+        const { sealed } = JSON.parse(made.value) as { sealed: readonly string[] };
+        for (const given of [made.value, atob(sealed.join(''))]) {
+          expect(told(given, scenario)).toEqual([]);
+          for (const { fault } of allFaults(scenario)) expect(given).not.toContain(fault);
+        }
+      }
+      const truth = drawnVariant(scenario, { kind: 'free', word: 'by-chance' });
+      const sitting = Sitting.begin(truth);
+      const shown = [sealScenario(truth), sealScenario(scenario), sitting.view(), sitting.record()];
+      for (const it of shown) expect(told(JSON.stringify(it), truth)).toEqual([]);
     });
   }
 
