@@ -41,7 +41,7 @@ export const board = {
     fromFiles: 'From files',
     fromFilesLine: 'Handed out by your instructor, and kept on this device.',
     seat: 'Seat {{seat}}',
-    hash: 'Content',
+    hash: 'Content hash',
     removeJob: 'Remove',
     drawn: 'Another fault each time',
   },

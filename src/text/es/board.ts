@@ -41,7 +41,7 @@ export const board = {
     fromFiles: 'De archivos',
     fromFilesLine: 'Los repartió su instructor y se guardan en este dispositivo.',
     seat: 'Puesto {{seat}}',
-    hash: 'Contenido',
+    hash: 'Hash del contenido',
     removeJob: 'Quitar',
     drawn: 'Cada vez otra falla',
   },

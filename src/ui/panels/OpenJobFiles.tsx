@@ -50,7 +50,11 @@ export function OpenJobFiles({ shop }: { readonly shop: Shop }) {
           currentTarget.value = '';
         }}
       />
-      {over.value && <p class="drop-here">{say('board.dropHere')}</p>}
+      {over.value && (
+        <p class="drop-here">
+          <span>{say('board.dropHere')}</span>
+        </p>
+      )}
     </div>
   );
 }
