@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { BENCH_TOOLS, type BenchTool } from '../../src/sim/devices/items.ts';
+import type { Action } from '../../src/sim/world/Action.ts';
 import { GAMING_LEARNERS, LEARNERS } from '../../src/training/learners/Learner.ts';
 import { learnerOf } from '../../src/training/learners/learnerOf.ts';
 import { sit } from '../../src/training/learners/sit.ts';
@@ -22,11 +23,11 @@ describe.each(FEW)('with %s', (_, tools) => {
     for (const name of [...LEARNERS, ...GAMING_LEARNERS]) {
       const { record, facts } = sit(scenario, name, learnerOf(name, scenario), 'few', judges);
       expect(record.actions.at(-1)?.action.kind, name).toBe('close-job');
-      const taken = record.actions.flatMap(({ action }) =>
-        action.kind === 'read-codes' ? ['reader'] : toolsOfAction(action as never),
+      const taken = record.actions.flatMap(({ action }): readonly BenchTool[] =>
+        action.kind === 'read-codes' ? ['reader'] : toolsOfAction(action as Action),
       );
       expect(
-        taken.filter((tool) => !tools.includes(tool as BenchTool)),
+        taken.filter((tool) => !tools.includes(tool)),
         name,
       ).toEqual([]);
       expect(facts.score.total, name).toBeGreaterThanOrEqual(0);

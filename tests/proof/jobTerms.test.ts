@@ -71,6 +71,11 @@ describe('limits that par does not keep', () => {
     ]);
     expect(found('{ minutes: 100, dollars: 385 }')).toEqual([]);
     expect(limitFindings(load(''), par)).toEqual([]);
+    // Of several truths the dearest must keep them.
+    const dearer = { minutes: 90, money: 100 };
+    expect(limitFindings(load('limits: { minutes: 110, dollars: 400 }'), par, dearer)).toMatchObject([
+      { of: 'minutes', par: 90, wanted: 113 },
+    ]);
   });
 
   it('are told in sentences with the remedy', () => {

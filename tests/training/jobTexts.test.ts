@@ -4,6 +4,7 @@ import { addOwnWords, jobSentence } from '../../src/text/jobWords.ts';
 import { addLanguage, setLanguage } from '../../src/text/translate.ts';
 import { boardCardOf } from '../../src/training/scenario/BoardCard.ts';
 import { cardOf } from '../../src/training/scenario/cardOf.ts';
+import { ofVariant } from '../../src/training/scenario/drawVariant.ts';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import type { Scenario } from '../../src/training/scenario/Scenario.ts';
 import { openSealed, sealScenario } from '../../src/training/scenario/seal.ts';
@@ -62,6 +63,28 @@ describe('texts in several languages', () => {
     expect(openSealed(sealed)).toEqual({ ok: true, value: scenario });
     expect(JSON.stringify(boardCardOf(cardOf(scenario)))).not.toContain('Tapón');
     expect(boardCardOf(cardOf(scenario)).words?.es).toHaveLength(2);
+  });
+});
+
+describe('variants in several languages', () => {
+  const scenario = load(
+    `${IN_TWO}variants:\n  - faults: [{ fault: fuse-blown }]\n    complaint: { en: Dead., es: Muerto. }\n    remark: { en: It was the fuse., es: Era el fusible. }\n`,
+  );
+
+  it('have their own sentences, which nobody sees before they are drawn', () => {
+    expect(scenario.variants?.[1]).toMatchObject({ complaint: 'Dead.', remark: 'It was the fuse.' });
+    const card = JSON.stringify(sealScenario(scenario).card);
+    expect(card).not.toMatch(/Dead|Muerto|fusible/);
+    expect(openSealed(sealScenario(scenario))).toEqual({ ok: true, value: scenario });
+  });
+
+  it('say on the card of the truth that was drawn what its own order says', () => {
+    const [, second] = scenario.variants ?? [];
+    if (second === undefined) throw new Error('a second truth');
+    const drawn = ofVariant(scenario, second, 'first', () => 0);
+    expect(cardOf(drawn).words?.es).toContainEqual(['Dead.', 'Muerto.']);
+    expect(JSON.stringify(cardOf(drawn))).not.toContain('fusible');
+    expect(openSealed(sealScenario(drawn)).ok).toBe(true);
   });
 });
 

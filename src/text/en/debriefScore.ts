@@ -143,6 +143,8 @@ export const debriefScore = {
     money: 'Parts',
     yours: 'yours',
     par: 'par',
+    limit: 'limit',
+    barLimit: 'The limit of this job is {{limit}}.',
     bar: '{{name}}: yours {{yours}}, par {{par}}. Full up to {{full}}, nothing from {{nothing}}.',
     planCount_one: "Par's plan: {{count}} test",
     planCount_other: "Par's plan: {{count}} tests",

@@ -146,6 +146,8 @@ export const debriefScore = {
     money: 'Refacciones',
     yours: 'lo suyo',
     par: 'referencia',
+    limit: 'límite',
+    barLimit: 'El límite de este trabajo es {{limit}}.',
     bar: '{{name}}: lo suyo {{yours}}, referencia {{par}}. Completo hasta {{full}}, nada desde {{nothing}}.',
     planCount_one: 'Plan de la referencia: {{count}} prueba',
     planCount_other: 'Plan de la referencia: {{count}} pruebas',

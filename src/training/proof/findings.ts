@@ -30,7 +30,7 @@ export function findingsOf(
       (answer) => ({ kind: 'answer-in-text', forbids: true, ...answer }) as const,
     ),
     ...variantFindings(scenario, variants),
-    ...(plan === null ? [] : limitFindings(scenario, plan)),
+    ...(plan === null ? [] : limitFindings(scenario, plan, ...variants)),
     ...(plan === null ? [] : planFindings(scenario, plan)),
     ...shopFindings(scenario, tables),
   ];

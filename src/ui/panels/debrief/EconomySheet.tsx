@@ -6,13 +6,29 @@ import { ParBar } from './ParBar.tsx';
 /** Minutes and money against par, and the plan that par is made of. */
 export function EconomySheet({ facts }: { readonly facts: DebriefFacts }) {
   const { cost, par, renewed } = facts;
+  const limitOf = (kind: 'minutes' | 'money'): number | undefined =>
+    facts.score.parts
+      .flatMap(({ because }) => because)
+      .flatMap((line) => (line.kind === kind && line.limit !== undefined ? [line.limit] : []))[0];
   return (
     <section class="sheet debrief-wide">
       <h2>{say('economy.title')}</h2>
       <p class="quiet">{say('economy.lead')}</p>
       <div class="economy-bars">
-        <ParBar name={say('economy.minutes')} yours={cost.bookMinutes} par={par.minutes} words={tenths} />
-        <ParBar name={say('economy.money')} yours={cost.money} par={par.money} words={money} />
+        <ParBar
+          name={say('economy.minutes')}
+          yours={cost.bookMinutes}
+          par={par.minutes}
+          limit={limitOf('minutes')}
+          words={tenths}
+        />
+        <ParBar
+          name={say('economy.money')}
+          yours={cost.money}
+          par={par.money}
+          limit={limitOf('money')}
+          words={money}
+        />
       </div>
       <p>
         {say('economy.untilVerdict', {
