@@ -2,6 +2,7 @@ import { ok, type Result } from '../base/Result.ts';
 import { cliWords } from '../text/cli.ts';
 import { checkWords, proofLines } from '../text/cliCheck.ts';
 import { handoutWords } from '../text/cliHandout.ts';
+import { speakOfRig } from '../text/translate.ts';
 import type { SealedFile } from '../training/handout/JobFile.ts';
 import type { ScenarioProof } from '../training/proof/ScenarioProof.ts';
 import { isJob } from '../training/scenario/modes.ts';
@@ -61,7 +62,8 @@ function tell({ file, opened }: Opened, proofs: Proofs, output: Output): void {
     for (const line of opened.error.lines) output.err(line);
     return;
   }
-  const { title, mode } = opened.value;
+  const { title, mode, rig } = opened.value;
+  speakOfRig(rig);
   const proof = proofs.get(file);
   if (proof !== undefined) for (const line of proofLines(file, proof)) output.out(line);
   else output.out(isJob(mode) ? checkWords.inOrder(file, title) : checkWords.introduction(file, title));

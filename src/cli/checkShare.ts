@@ -19,7 +19,7 @@ export type CheckMessage =
 export function workCheck({ file, seeds }: CheckTask): CheckMessage {
   const scenario = openScenario(file);
   if (!scenario.ok) return { kind: 'not-opened', lines: scenario.error.lines };
-  const tables = keptTables();
+  const tables = keptTables(scenario.value.rig);
   if (!tables.ok) return { kind: 'not-opened', lines: [tables.error] };
   return {
     kind: 'proved',

@@ -1,8 +1,10 @@
+import type { RigId } from '../sim/devices/BenchSurface.ts';
 import type { TroubleCode } from '../sim/devices/controller/troubleCodes.ts';
 import { type ItemId, TOOL_ITEMS } from '../sim/devices/items.ts';
 import { severityValue } from '../sim/faults/applyFault.ts';
-import { FAULTS } from '../sim/faults/catalogue.ts';
+import { PUMP_FAULTS } from '../sim/faults/catalogue.ts';
 import type { FaultEntry } from '../sim/faults/Fault.ts';
+import { FIRST_RIG } from '../sim/rigs/rigs.ts';
 import type { DriveCycle } from '../sim/world/Observation.ts';
 import { createWorld } from '../sim/world/World.ts';
 
@@ -30,13 +32,13 @@ export interface CodeRow {
   readonly benchOnly: boolean;
 }
 
-/** The whole table: every fault of the catalogue at each of its degrees, on a half-full truck at 20 °C by the sea. */
-export function codeTable(faults: readonly FaultEntry[] = FAULTS): CodeRow[] {
-  return [...codeRows(faults)];
+/** The whole table: every fault of a rig at each of its degrees, on a half-full truck at 20 °C by the sea. */
+export function codeTable(faults: readonly FaultEntry[] = PUMP_FAULTS, rig: RigId = FIRST_RIG): CodeRow[] {
+  return [...codeRows(faults, rig)];
 }
 
-export function* codeRows(faults: readonly FaultEntry[]): Generator<CodeRow> {
-  for (const fault of faults) for (const degree of degreesOf(fault)) yield codeRow(fault, degree);
+export function* codeRows(faults: readonly FaultEntry[], rig: RigId): Generator<CodeRow> {
+  for (const fault of faults) for (const degree of degreesOf(fault)) yield codeRow(fault, degree, rig);
 }
 
 /** Tools stay at home: that their faults leave no mark on a drive is shown by the worst of each. */
@@ -45,11 +47,11 @@ function degreesOf({ severity, item }: FaultEntry): readonly Degree[] {
   return TOOL_ITEMS.includes(item) ? ['worst'] : ['mild', 'middle', 'worst'];
 }
 
-function codeRow(entry: FaultEntry, degree: Degree): CodeRow {
+function codeRow(entry: FaultEntry, degree: Degree, rig: RigId): CodeRow {
   const share = degree === 'only' ? 0 : DEGREES[degree];
   const fault = { fault: entry.id, severity: share };
   const truck = { seed: 'table of codes', ambientC: 20, altitudeM: 0, fuelLevel: 0.5 };
-  const world = createWorld({ ...truck, faults: [fault] });
+  const world = createWorld({ ...truck, rig, faults: [fault] });
   world.apply({ kind: 'road-test', cycles: DRIVES });
   const cycles = world.observe().lastDrive?.cycles ?? [];
   world.apply({ kind: 'set-key', position: 'on' });

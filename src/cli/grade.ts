@@ -2,7 +2,6 @@ import { ok, type Result } from '../base/Result.ts';
 import { filesOf, readText } from '../platform/node/textFiles.ts';
 import { cliWords, fileProblemLine, recordProblemText } from '../text/cli.ts';
 import { handoutWords } from '../text/cliHandout.ts';
-import type { EvidenceTables } from '../training/evidence/EvidenceTables.ts';
 import { classMark } from '../training/handout/classCode.ts';
 import { truthOfRecord } from '../training/handout/truthOfRecord.ts';
 import { loadScenario } from '../training/scenario/loadScenario.ts';
@@ -63,12 +62,7 @@ export function grade(
   // Those that were named come first: they are what the records are held against.
   const scenarios = [...given.flatMap((one) => (one.ok ? [one.value] : [])), ...inFolder];
   const markOf = classMarks(classCode);
-  const tables = keptTables();
-  if (!tables.ok) {
-    output.err(tables.error);
-    return 2;
-  }
-  const grades = files.map((file) => gradeOne(file, scenarios, markOf, tables.value));
+  const grades = files.map((file) => gradeOne(file, scenarios, markOf));
   if (json)
     writeJson(
       output,
@@ -78,12 +72,7 @@ export function grade(
   return Math.max(...grades.map(({ exit }) => exit)) as ExitCode;
 }
 
-function gradeOne(
-  file: string,
-  scenarios: readonly Scenario[],
-  markOf: MarkOf,
-  tables: EvidenceTables,
-): Grade {
+function gradeOne(file: string, scenarios: readonly Scenario[], markOf: MarkOf): Grade {
   const nothing = { file, scenario: null, seat: null, claimed: null, score: null, holds: null };
   const text = readText(file);
   if (!text.ok) return { ...nothing, problem: text.error, says: fileProblemLine(file, text.error), exit: 2 };
@@ -117,7 +106,9 @@ function gradeOne(
     return { ...known, holds: claimOf(record), problem: truth.error, says, exit: 1 };
   }
   const { scenario, seat } = truth.value;
-  const facts = debriefOf(scenario, record, tables);
+  const tables = keptTables(scenario.rig);
+  if (!tables.ok) return { ...known, seat, problem: 'no-tables', says: tables.error, exit: 2 };
+  const facts = debriefOf(scenario, record, tables.value);
   if (!facts.ok) {
     const { code } = facts.error;
     const says = cliWords.cannotGrade(file, facts.error.says);

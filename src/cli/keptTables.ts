@@ -1,28 +1,47 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { err, type Result } from '../base/Result.ts';
+import type { RigId } from '../sim/devices/BenchSurface.ts';
+import { FIRST_RIG } from '../sim/rigs/rigs.ts';
 import { tablesProblemText } from '../text/cliTables.ts';
 import type { EvidenceTables } from '../training/evidence/EvidenceTables.ts';
 import { openTables } from '../training/evidence/openTables.ts';
 
-/** Where the tables of the shop are kept. */
-export const KEPT_TABLES_FILE = fileURLToPath(new URL('../../assets/evidence/shop.json', import.meta.url));
+const inShop = (name: string): string =>
+  fileURLToPath(new URL(`../../assets/evidence/${name}.json`, import.meta.url));
 
-let opened: Result<EvidenceTables, string> | null = null;
+/** Where the tables of the shop are kept, for each rig. */
+const KEPT_TABLES_FILES: Readonly<Record<RigId, string>> = {
+  'leak-detection-pump': inShop('shop'),
+  'flap-actuator': inShop('flap-actuator'),
+};
 
-/** The kept tables, read and opened once. Errors: a sentence. */
-export function keptTables(): Result<EvidenceTables, string> {
-  opened ??= read();
-  return opened;
+/** Those of the leak detection pump. */
+export const KEPT_TABLES_FILE = KEPT_TABLES_FILES[FIRST_RIG];
+
+export function tablesFileOf(rig: RigId = FIRST_RIG): string {
+  return KEPT_TABLES_FILES[rig];
 }
 
-function read(): Result<EvidenceTables, string> {
+const opened = new Map<RigId, Result<EvidenceTables, string>>();
+
+/** The kept tables of a rig, read and opened once. Errors: a sentence. */
+export function keptTables(rig: RigId = FIRST_RIG): Result<EvidenceTables, string> {
+  let tables = opened.get(rig);
+  if (tables === undefined) {
+    tables = read(tablesFileOf(rig));
+    opened.set(rig, tables);
+  }
+  return tables;
+}
+
+function read(file: string): Result<EvidenceTables, string> {
   let text: string;
   try {
-    text = readFileSync(KEPT_TABLES_FILE, 'utf8');
+    text = readFileSync(file, 'utf8');
   } catch {
-    return err(tablesProblemText(KEPT_TABLES_FILE, { code: 'tables-unreadable' }));
+    return err(tablesProblemText(file, { code: 'tables-unreadable' }));
   }
   const tables = openTables(text);
-  return tables.ok ? tables : err(tablesProblemText(KEPT_TABLES_FILE, tables.error));
+  return tables.ok ? tables : err(tablesProblemText(file, tables.error));
 }

@@ -1,5 +1,6 @@
 import '../text/backRoomEnglish.ts';
 import '../text/wholeEnglish.ts';
+import '../text/rigsEnglish.ts';
 import { runCommand } from './runCommand.ts';
 
 // Set, not exited with, so that everything written is flushed first.

@@ -3,7 +3,7 @@ import { readText, writeText } from '../platform/node/textFiles.ts';
 import { actionProblemLine, cliWords, fileProblemLine, refusedLine } from '../text/cli.ts';
 import { debriefLines, entryWords } from '../text/cliDebrief.ts';
 import { handoutWords } from '../text/cliHandout.ts';
-import { say } from '../text/translate.ts';
+import { say, speakOfRig } from '../text/translate.ts';
 import { MOST_SEATS } from '../training/handout/JobFile.ts';
 import { drawOfSeat, seedOf } from '../training/handout/seats.ts';
 import { drawnVariant, FIRST } from '../training/scenario/drawVariant.ts';
@@ -42,6 +42,7 @@ export function play({ files, json, options }: CommandLine, output: Output): Exi
     for (const line of wrong) output.err(line);
     return 2;
   }
+  speakOfRig(scenario.value.rig);
   const sitting = Sitting.begin(scenario.value, seedOf(scenario.value));
   const watcher = new Watcher();
   const run = runActions(sitting, lines.value, (line) => {
@@ -85,7 +86,7 @@ export function play({ files, json, options }: CommandLine, output: Output): Exi
 }
 
 function debriefed(scenario: Scenario, sitting: Sitting): Result<DebriefFacts, string> {
-  const tables = keptTables();
+  const tables = keptTables(scenario.rig);
   if (!tables.ok) return tables;
   const facts = debriefOf(scenario, sitting.record(), tables.value);
   return facts.ok ? facts : err(facts.error.says);

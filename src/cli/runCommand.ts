@@ -21,11 +21,11 @@ const OPTIONS: Readonly<Record<string, readonly string[]>> = {
   grade: ['--scenarios', '--scenario', '--class-code'],
   seal: ['--class-code', '--seats', '--out'],
   variants: ['--class-code', '--seats'],
-  codes: [],
-  tests: [],
+  codes: ['--rig'],
+  tests: ['--rig'],
   calibration: ['--sittings', '--live'],
   schema: ['--out'],
-  tables: ['--out'],
+  tables: ['--out', '--rig'],
   validity: ['--seeds'],
 };
 const FLAGS: Readonly<Record<string, readonly string[]>> = { check: ['--form'] };

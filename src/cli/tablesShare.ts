@@ -1,4 +1,6 @@
-import { STANDARD_TESTS } from '../sim/rigs/standardTests/standardTests.ts';
+import type { RigId } from '../sim/devices/BenchSurface.ts';
+import type { RigDefinition } from '../sim/rigs/RigDefinition.ts';
+import { FIRST_RIG, rigNamed } from '../sim/rigs/rigs.ts';
 import type { DrivesBefore } from '../sim/world/WorldPort.ts';
 import { type Complaint, complaintsOf } from '../training/evidence/complaint.ts';
 import type { Environment } from '../training/evidence/environment.ts';
@@ -13,6 +15,11 @@ import { startedAs } from './startedAs.ts';
 
 /** The shop that every shipped job stands in. */
 export const SHOP: Environment = { ambientC: 20, altitudeM: 200, fuelLevel: 0.5 };
+
+/** The same shop, with a rig on its bench. */
+export function shopOf({ id }: RigDefinition): Environment {
+  return id === FIRST_RIG ? SHOP : { ...SHOP, rig: id };
+}
 
 /** Drives before the work order that complaints are kept for. */
 export const KEPT_DRIVES: readonly DrivesBefore[] = [
@@ -33,13 +40,18 @@ export type ShareMessage =
       readonly complaints: readonly (readonly (Complaint | null)[])[];
     };
 
+/** A share of the work for the tables of one rig. */
+export type RigShare = TableShare & { readonly rig?: RigId };
+
 const PIECES_BETWEEN_WORDS = 500;
 const DRIVES_BETWEEN_WORDS = 25;
 
 /** Does a share of the work, telling how far it is. */
-export function workShare(share: TableShare, tell: (message: ShareMessage) => void): void {
-  const all = suspects();
-  const maker = new OutcomeTableMaker(all, testsForTable(STANDARD_TESTS), SHOP, undefined, share);
+export function workShare(share: RigShare, tell: (message: ShareMessage) => void): void {
+  const rig = rigNamed(share.rig);
+  const all = suspects(rig);
+  const shop = shopOf(rig);
+  const maker = new OutcomeTableMaker(all, testsForTable(rig.tests), shop, undefined, share);
   while (maker.left > 0) {
     maker.work(PIECES_BETWEEN_WORDS);
     tell({ kind: 'tests-left', left: maker.left });
@@ -49,7 +61,7 @@ export function workShare(share: TableShare, tell: (message: ShareMessage) => vo
     const done: Complaint[] = [];
     while (done.length < mine.length) {
       tell({ kind: 'drives-left', cycles: drives.cycles, left: mine.length - done.length });
-      done.push(...complaintsOf(mine.slice(done.length, done.length + DRIVES_BETWEEN_WORDS), SHOP, drives));
+      done.push(...complaintsOf(mine.slice(done.length, done.length + DRIVES_BETWEEN_WORDS), shop, drives));
     }
     return all.map((_, s) => (s % share.of === share.part ? (done[Math.floor(s / share.of)] ?? null) : null));
   });
@@ -58,7 +70,7 @@ export function workShare(share: TableShare, tell: (message: ShareMessage) => vo
 
 // Started by `tables` as a process of its own: it says which share is meant.
 if (startedAs(import.meta.url)) {
-  process.once('message', (share: TableShare) => {
+  process.once('message', (share: RigShare) => {
     // The result is large: the line is held open until it has gone.
     workShare(share, (message) => {
       process.send?.(message, undefined, undefined, () => {

@@ -30,7 +30,7 @@ function work({ file, seeds }: ValidityTask, tell: (message: ValidityMessage) =>
   if (!scenario.ok) return tell({ kind: 'not-opened', lines: scenario.error.lines });
   if (!isJob(scenario.value.mode))
     return tell({ kind: 'not-opened', lines: [validityWords.notScored(file)] });
-  const tables = keptTables();
+  const tables = keptTables(scenario.value.rig);
   if (!tables.ok) return tell({ kind: 'not-opened', lines: [tables.error] });
   const { id } = scenario.value;
   const validity = sitScenario(scenario.value, tables.value, seeds, (learner, done, all) =>

@@ -35,7 +35,7 @@ export function variants({ files, json, options }: CommandLine, output: Output):
   if (scenario.variants === undefined) return refuse(handoutWords.noVariants(file));
   const key = keyOfClass(classCode, scenario);
   if (!key.ok) return refuse(key.error);
-  const tables = keptTables();
+  const tables = keptTables(scenario.rig);
   if (!tables.ok) return refuse(tables.error);
   let ends: readonly VariantEnd[] = [];
   for (ends of variantEnds(scenario, tables.value));

@@ -21,9 +21,9 @@ export const USAGE = `known-good: practise proving a part bad.
       makes a file to hand out in which nobody reads what is wrong; with a class code it opens by that code alone
   known-good variants SCENARIO --class-code CODE [--seats N] [--json]
       what is wrong at each seat of a class, and whether all have an equally hard job
-  known-good codes [FAULT…] [--json]
+  known-good codes [FAULT…] [--rig RIG] [--json]
       drives a truck with each fault of the catalogue, or those named, and prints the codes that come of it
-  known-good tests [TEST…] [--json]
+  known-good tests [TEST…] [--rig RIG] [--json]
       lists the standard tests with their minutes and money, or prints the procedures of those named
   known-good calibration [--sittings N | --live N] [--json]
       random sittings by standard tests, and how often what the evidence claimed was true, weighed by the kept tables
@@ -33,7 +33,7 @@ export const USAGE = `known-good: practise proving a part bad.
       apart, and where they do not (minutes)
   known-good schema [--out FILE]
       writes the JSON Schema of scenario files, by which an editor completes and checks them
-  known-good tables [--out FILE]
+  known-good tables [--out FILE] [--rig RIG]
       works every standard test on every suspect and keeps what comes of it, for the version of the rig at hand (minutes)
 
 Exit: 0 all well, 1 a claim does not hold or a job cannot be graded, 2 a file or a command is wrong.
@@ -136,6 +136,8 @@ export function fileProblemLine(path: string, code: string): string {
 }
 
 export const cliWords = {
+  noSuchRig: (given: string, known: readonly string[]): string =>
+    `There is no rig "${given}". Give --rig one of: ${known.join(', ')}.`,
   unknownCommand: (word: string) => `There is no command "${word}".`,
   unknownOption: (word: string) => `There is no option "${word}" for this command.`,
   optionNeedsValue: (word: string) => `The option "${word}" needs a value after it.`,

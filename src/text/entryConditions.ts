@@ -8,7 +8,6 @@ import { meterStands } from './meterStands.ts';
 import { say } from './translate.ts';
 
 const SWING_WORTH_TELLING_KPA = 3.4;
-const PORTS: readonly UnitPort[] = ['canister-port', 'air-port', 'engine-port'];
 
 /** Everything that has to stand beside a number for it to mean anything, each in a few words. */
 export function conditions(entry: LogEntry, measuring: boolean): string[] {
@@ -32,7 +31,7 @@ export function conditions(entry: LogEntry, measuring: boolean): string[] {
   );
   const inCone = seen.sites['pump-hose-end'];
   if (inCone !== null) words.push(say('log.coneClosed', { fitting: say(`fittings.${inCone}`) }));
-  for (const port of PORTS) words.push(...portWords(seen, port));
+  for (const port of seen.surface.ports) words.push(...portWords(seen, port));
   return words;
 }
 
@@ -109,12 +108,6 @@ function jumperWords({ leads, jumper }: Observation): string[] {
   return words;
 }
 
-const OWN = {
-  'canister-port': 'canister-hose',
-  'air-port': 'air-hose',
-  'engine-port': 'engine-hose',
-} as const;
-
 /** Tells what is not as on the truck: caps, the pump, open ports. A hose in its own place is not news. */
 function portWords(seen: Observation, port: UnitPort): string[] {
   const fitting = seen.sites[port];
@@ -123,6 +116,6 @@ function portWords(seen: Observation, port: UnitPort): string[] {
   if (fitting === null) return [say('log.siteOpen', { site })];
   if (fitting === 'cap-a' || fitting === 'cap-b' || fitting === 'cap-c')
     return [say('log.fitted', { site, clamp })];
-  if (fitting === OWN[port] && seen.clamps[port] === 'hand-tight') return [];
+  if (fitting === seen.surface.hoses[port] && seen.clamps[port] === 'hand-tight') return [];
   return [say('log.hoseOn', { fitting: say(`fittings.${fitting}`), site, clamp })];
 }

@@ -17,6 +17,10 @@ export const SCENARIO_FIELDS: Readonly<Record<string, FieldWords>> = {
     holds:
       'name of the scenario: small letters, digits, single hyphens, 60 at most. Name the file after it. **The learner sees it, so it must not give the answer away**',
   },
+  rig: {
+    holds:
+      'the rig on the bench: `leak-detection-pump`, which is meant where this is left out, or `flap-actuator` (see below). It says which faults, places and tests there are',
+  },
   title: { holds: 'title on the job board, up to 80 characters. Must not give the answer away either' },
   summary: { holds: 'one to three sentences for the job board' },
   mode: {

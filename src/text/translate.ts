@@ -50,10 +50,10 @@ const GAP = /\{\{(\w+)\}\}/g;
 export function say(key: TextKey, values: TextValues = {}): string {
   heed();
   const units = displayUnits();
-  if (values['count'] !== undefined) return inShownUnits(engine.t(key, values));
+  if (values['count'] !== undefined) return inShownUnits(engine.t(key, { ...values, ns: namespaces }));
   let template = templates[units].get(key);
   if (template === undefined) {
-    template = inShownUnits(engine.t(key, { skipInterpolation: true }));
+    template = inShownUnits(engine.t(key, { skipInterpolation: true, ns: namespaces }));
     templates[units].set(key, template);
   }
   return template.replace(GAP, (gap, name: string) => String(values[name] ?? gap));
@@ -74,6 +74,27 @@ export function addLanguage(code: string, catalogue: Partial<Catalogue & BackRoo
 /** Switches the language of every later `say`. */
 export async function setLanguage(code: string): Promise<void> {
   await engine.changeLanguage(code);
+  forget();
+}
+
+/** Sentences of a rig that stand in the place of the common ones while it is on the bench: some of their keys. */
+export type RigWords = Partial<DeepPartial<Catalogue>>;
+type DeepPartial<T> = { readonly [K in keyof T]?: T[K] extends string ? string : DeepPartial<T[K]> };
+
+const COMMON = 'translation';
+let namespaces: readonly string[] = [COMMON];
+
+/** Adds what a rig's things are called in a language. */
+export function addRigWords(rig: string, code: string, words: RigWords): void {
+  engine.addResourceBundle(code, rig, words);
+  forget();
+}
+
+/** Every later `say` speaks of this rig; of the first one where none is named. */
+export function speakOfRig(rig: string | undefined): void {
+  const [first] = namespaces;
+  if (first === (rig ?? COMMON)) return;
+  namespaces = rig === undefined ? [COMMON] : [rig, COMMON];
   forget();
 }
 

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { TOOL_ITEMS } from '../../src/sim/devices/items.ts';
 import { PUMP_FAULTS } from '../../src/sim/faults/catalogue.ts';
 import type { FaultEntry } from '../../src/sim/faults/Fault.ts';
+import { OWN_FLAP_FAULTS } from '../../src/sim/faults/flapActuator.ts';
 
 const README = readFileSync(new URL('../../scenarios/README.md', import.meta.url), 'utf8');
 
@@ -29,10 +30,16 @@ function row(fault: FaultEntry): string {
   return `| \`${fault.id}\` | ${range(fault)} | ${moves} | \`${fault.item}\`${tool} |`;
 }
 
-test('the table of faults for authors says what the catalogue says', () => {
-  const section = README.slice(README.indexOf('## Faults'), README.indexOf('## Steps of a walkthrough'));
-  const rows = section.split('\n').filter((line) => line.startsWith('| `'));
-  expect(rows).toEqual(PUMP_FAULTS.filter(({ weight }) => weight > 0).map(row));
+/** The fault rows of the table under a heading. */
+function tableUnder(heading: string): readonly string[] {
+  const section = README.slice(README.indexOf(heading) + heading.length);
+  const rows = section.slice(0, section.indexOf('\n## ')).split('\n');
+  return rows.filter((line) => /^\| `[a-z0-9-]+` \| (–|[0-9])/.test(line));
+}
+
+test('the tables of faults for authors say what the catalogue says', () => {
+  expect(tableUnder('\n## Faults')).toEqual(PUMP_FAULTS.filter(({ weight }) => weight > 0).map(row));
+  expect(tableUnder('\n## Rigs')).toEqual(OWN_FLAP_FAULTS.map(row));
 });
 
 test('every verb of an action file is documented', async () => {

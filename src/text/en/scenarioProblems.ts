@@ -49,6 +49,10 @@ export const scenarioProblems = {
     'severity-not-used': 'the fault "{{fault}}" is there or not; it has no degrees. Remove "severity:".',
     'fault-not-at-start':
       'the fault "{{fault}}" is damage that only a hand on the bench can do. Choose one that can be there when the job begins.',
+    'fault-of-other-rig':
+      'the rig "{{rig}}" has no fault "{{fault}}". Use one of: {{known}}; or change "rig:".',
+    'step-of-other-rig':
+      'the rig "{{rig}}" has no "{{name}}". Name a place, a thing or an item that it has, or change "rig:".',
     'variants-not-allowed':
       'the steps of a job of mode "{{mode}}" speak of one truck, so it has no variants and no ranges. Remove this, or change the mode.',
     'range-not-upwards':

@@ -53,6 +53,10 @@ export const scenarioProblems = {
     'severity-not-used': 'la falla "{{fault}}" está o no está; no tiene grados. Quite "severity:".',
     'fault-not-at-start':
       'la falla "{{fault}}" es un daño que solo puede hacer una mano en el banco. Elija una que pueda existir cuando empieza el trabajo.',
+    'fault-of-other-rig':
+      'el equipo "{{rig}}" no tiene la falla "{{fault}}". Use una de: {{known}}; o cambie "rig:".',
+    'step-of-other-rig':
+      'el equipo "{{rig}}" no tiene "{{name}}". Nombre un lugar, una cosa o un componente que tenga, o cambie "rig:".',
     'variants-not-allowed':
       'los pasos de un trabajo en modo "{{mode}}" hablan de un solo camión, así que no lleva variantes ni rangos. Quite esto, o cambie el modo.',
     'range-not-upwards':

@@ -1,3 +1,4 @@
+import type { RigId } from '../../sim/devices/BenchSurface.ts';
 import type { BenchTool, ItemId } from '../../sim/devices/items.ts';
 import type { JobLimits } from './JobLimits.ts';
 import type { OtherWords } from './jobTexts.ts';
@@ -11,6 +12,8 @@ export type { SittingMode } from './modes.ts';
 export interface ScenarioCard {
   readonly id: string;
   readonly contentHash: string;
+  /** The rig on the bench; absent where it is the leak detection pump. */
+  readonly rig?: RigId;
   readonly mode: SittingMode;
   readonly level: 1 | 2 | 3 | 4;
   readonly title: string;

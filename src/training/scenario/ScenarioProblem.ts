@@ -37,6 +37,8 @@ export const SCENARIO_PROBLEMS = [
   'severity-missing',
   'severity-not-used',
   'fault-not-at-start',
+  'fault-of-other-rig',
+  'step-of-other-rig',
   'variants-not-allowed',
   'range-not-upwards',
   'when-moved-not-allowed',

@@ -9,6 +9,7 @@ export function cardOf(scenario: Scenario): ScenarioCard {
   return {
     id: scenario.id,
     contentHash: scenario.contentHash,
+    ...(scenario.rig === undefined ? {} : { rig: scenario.rig }),
     mode: scenario.mode,
     level: scenario.level,
     title: scenario.title,

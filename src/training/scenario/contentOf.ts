@@ -1,3 +1,4 @@
+import { FIRST_RIG } from '../../sim/rigs/rigs.ts';
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
 import { areEmpty, otherWordsOf, sentenceOf } from './jobTexts.ts';
 import type { ScenarioContent } from './Scenario.ts';
@@ -10,6 +11,8 @@ export function contentOf(file: ScenarioFile): ScenarioContent {
   const words = otherWordsOf(textsOf(file));
   return {
     format: file.format,
+    // The first rig is meant where none is named: the content is the same either way.
+    ...(file.rig === undefined || file.rig === FIRST_RIG ? {} : { rig: file.rig }),
     id: file.id,
     title: sentenceOf(file.title),
     summary: sentenceOf(file.summary),

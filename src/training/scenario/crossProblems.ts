@@ -1,5 +1,9 @@
+import { RIG_IDS } from '../../sim/devices/BenchSurface.ts';
 import { FAULTS, faultById, isRootCause } from '../../sim/faults/catalogue.ts';
+import type { RigDefinition } from '../../sim/rigs/RigDefinition.ts';
+import { rigNamed } from '../../sim/rigs/rigs.ts';
 import { fieldOf } from './rawField.ts';
+import { stepsOfOtherRig } from './rigProblems.ts';
 import type { ScenarioProblem } from './ScenarioProblem.ts';
 import { textProblems } from './textProblems.ts';
 import { toolProblems } from './toolProblems.ts';
@@ -15,11 +19,13 @@ type Path = readonly (string | number)[];
  */
 export function crossProblems(content: object, places: YamlPlaces): ScenarioProblem[] {
   const raw = content as Readonly<Record<string, unknown>>;
+  const rig = rigNamed(RIG_IDS.find((id) => id === raw['rig']));
   return [
     ...introductionProblems(raw, places),
-    ...faultProblems(raw.faults, places, ['faults']),
-    ...variantProblems(raw, places, (faults, at) => faultProblems(faults, places, at)),
-    ...stepProblems(raw.mode, raw.walkthrough, places),
+    ...faultProblems(raw.faults, places, ['faults'], rig),
+    ...variantProblems(raw, places, (faults, at) => faultProblems(faults, places, at, rig)),
+    ...stepProblems(raw.mode, raw.walkthrough, places, rig),
+    ...stepsOfOtherRig(raw.walkthrough, places, rig),
     ...weightProblems(raw.mode, raw.weights, places),
     ...renewedProblems(raw, places),
     ...limitProblems(raw.mode, raw.limits, places),
@@ -49,7 +55,7 @@ function isFilled(list: unknown): boolean {
   return Array.isArray(list) && list.length > 0;
 }
 
-function faultProblems(faults: unknown, places: YamlPlaces, at: Path): ScenarioProblem[] {
+function faultProblems(faults: unknown, places: YamlPlaces, at: Path, rig: RigDefinition): ScenarioProblem[] {
   if (!Array.isArray(faults)) return [];
   const problems: ScenarioProblem[] = [];
   const seen = new Set<string>();
@@ -63,12 +69,19 @@ function faultProblems(faults: unknown, places: YamlPlaces, at: Path): ScenarioP
       problems.push(
         places.problem('unknown-fault', [...at, index, 'fault'], {
           fault,
-          known: FAULTS.filter(({ weight }) => weight > 0)
-            .map(({ id }) => id)
-            .join(', '),
+          known: startingFaults(rig),
         }),
       );
       return;
+    }
+    if (!rig.faults.includes(known)) {
+      problems.push(
+        places.problem('fault-of-other-rig', [...at, index, 'fault'], {
+          fault,
+          rig: rig.id,
+          known: startingFaults(rig),
+        }),
+      );
     }
     if (seen.has(fault)) problems.push(places.problem('duplicate-fault', [...at, index, 'fault'], { fault }));
     seen.add(fault);
@@ -94,6 +107,13 @@ function faultProblems(faults: unknown, places: YamlPlaces, at: Path): ScenarioP
   return problems;
 }
 
+function startingFaults({ faults }: RigDefinition): string {
+  return faults
+    .filter(({ weight }) => weight > 0)
+    .map(({ id }) => id)
+    .join(', ');
+}
+
 function rootProblems(
   root: string,
   listed: ReadonlySet<unknown>,
@@ -111,7 +131,12 @@ function nameOf(entry: unknown): unknown {
   return fieldOf(entry, 'fault');
 }
 
-function stepProblems(mode: unknown, steps: unknown, places: YamlPlaces): ScenarioProblem[] {
+function stepProblems(
+  mode: unknown,
+  steps: unknown,
+  places: YamlPlaces,
+  rig: RigDefinition,
+): ScenarioProblem[] {
   const problems: ScenarioProblem[] = [];
   if ((mode === 'walkthrough' || mode === 'introduction') && steps === undefined)
     problems.push(places.problem('steps-missing', [], { mode }, 'mode'));
@@ -123,7 +148,7 @@ function stepProblems(mode: unknown, steps: unknown, places: YamlPlaces): Scenar
   steps.forEach((step: unknown, index) => {
     if (typeof step !== 'object' || step === null) return;
     const { id, done } = step as Readonly<Record<string, unknown>>;
-    problems.push(...modeProblems(done, ['walkthrough', index, 'done'], places));
+    problems.push(...modeProblems(done, ['walkthrough', index, 'done'], places, rig));
     if (typeof id !== 'string') return;
     if (seen.has(id)) problems.push(places.problem('duplicate-step', ['walkthrough', index, 'id'], { id }));
     seen.add(id);
@@ -136,11 +161,14 @@ function modeProblems(
   done: unknown,
   path: readonly (string | number)[],
   places: YamlPlaces,
+  rig: RigDefinition,
 ): ScenarioProblem[] {
   const named = fieldOf(done, 'named');
   const [item, mode] = [fieldOf(named, 'item'), fieldOf(named, 'mode')];
   if (typeof item !== 'string' || typeof mode !== 'string') return [];
-  const modes = FAULTS.filter((fault) => fault.item === item && fault.weight > 0).map((fault) => fault.mode);
+  const modes = rig.faults
+    .filter((fault) => fault.item === item && fault.weight > 0)
+    .map((fault) => fault.mode);
   if (modes.includes(mode)) return [];
   if (modes.length === 0) {
     return [places.problem('unknown-key', [...path, 'named'], { key: 'mode' }, 'mode')];

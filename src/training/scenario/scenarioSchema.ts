@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { RIG_IDS } from '../../sim/devices/BenchSurface.ts';
 import { BENCH_TOOLS, ITEMS, TOOL_ITEMS } from '../../sim/devices/items.ts';
 import { FAULTS, isRootCause } from '../../sim/faults/catalogue.ts';
 import { doneConditionSchema } from './DoneCondition.ts';
@@ -63,6 +64,7 @@ const remark = words(3000);
 export const scenarioSchema = z.strictObject({
   format: z.literal(1),
   id: slug,
+  rig: z.enum(RIG_IDS).optional(),
   title: words(80),
   summary: words(400),
   mode: z.enum(SITTING_MODES),
