@@ -121,7 +121,7 @@ test('an instructor writes a job in the form, has it proved, seals it; a learner
   const record = await saved(exporting);
   await device.close();
 
-  const held = grade(record, '--scenario', own, '--class-code', code);
+  const held = await grade(record, '--scenario', own, '--class-code', code);
   expect(held.text).toMatch(/the claimed score of [\d.]+ holds/);
   expect(held.code).toBe(0);
 });

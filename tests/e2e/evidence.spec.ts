@@ -86,7 +86,7 @@ test('the coach answers beside the bench, and the debrief scores as the command 
   await (await download).saveAs(file);
   const record = JSON.parse(readFileSync(file, 'utf8'));
   expect(record.claimedScore).toBe(score);
-  const graded = grade(file);
+  const graded = await grade(file);
   expect(graded.text).toContain(String(score));
   expect(graded.code).toBe(0);
   for (const line of told) {

@@ -145,6 +145,9 @@ test('a whole job by roles, names and what is said: the fault is found by the re
   await hands.press('Road test');
   await hands.until('Drive 2 cycles', /^Back after 2 cycles/);
   await page.getByRole('dialog').getByRole('button', { name: 'Close' }).press('Enter');
+  // The focus goes back to where it was, once.
+  await expect(page.getByRole('dialog')).toHaveCount(0);
+  await expect(page.getByRole('button', { name: 'Road test' })).toBeFocused();
   expect(await readCodes('Read again')).toContain('no codes');
   await hands.close();
 
@@ -161,7 +164,7 @@ test('a whole job by roles, names and what is said: the fault is found by the re
   const file = info.outputPath('record.json');
   await (await download).saveAs(file);
   expect(JSON.parse(readFileSync(file, 'utf8')).claimedScore).toBe(score);
-  const graded = grade(file);
+  const graded = await grade(file);
   expect(graded.text).toContain(String(score));
   expect(graded.code).toBe(0);
   expect(score, graded.text).toBeGreaterThanOrEqual(80);

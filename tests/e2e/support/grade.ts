@@ -1,5 +1,6 @@
-import { execFileSync } from 'node:child_process';
+import { execFile } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
 
 const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
 
@@ -8,20 +9,14 @@ interface Graded {
   readonly text: string;
 }
 
-/** What the command line says of an exported record, with other options than usual behind it. */
-export function grade(file: string, ...options: readonly string[]): Graded {
+/** What the command line says of an exported record, with other options than usual behind it. Two may be asked for at a time. */
+export async function grade(file: string, ...options: readonly string[]): Promise<Graded> {
+  const said = ['node_modules/tsx/dist/cli.mjs', 'src/cli/main.ts', 'grade', file, ...options];
   try {
-    const text = execFileSync(
-      'node',
-      ['node_modules/tsx/dist/cli.mjs', 'src/cli/main.ts', 'grade', file, ...options],
-      {
-        cwd: ROOT,
-        encoding: 'utf8',
-      },
-    );
-    return { code: 0, text };
+    const { stdout } = await promisify(execFile)('node', said, { cwd: ROOT, encoding: 'utf8' });
+    return { code: 0, text: stdout };
   } catch (error) {
-    const failed = error as { status: number; stdout: string; stderr: string };
-    return { code: failed.status, text: failed.stdout + failed.stderr };
+    const failed = error as { code: number; stdout: string; stderr: string };
+    return { code: failed.code, text: failed.stdout + failed.stderr };
   }
 }
