@@ -154,7 +154,7 @@ function JobPhase(props: JobPhaseProps) {
           {job ? (
             <ClosedJob sealed={props.sealed} desk={desk} shop={shop} />
           ) : (
-            <IntroductionClosed desk={desk} shop={shop} />
+            <IntroductionClosed id={props.card.id} desk={desk} shop={shop} />
           )}
         </>
       );

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { SealedFile } from '../../src/training/handout/JobFile.ts';
 import { openSealedFile } from '../../src/training/handout/openSealedFile.ts';
 import { readJobFile } from '../../src/training/handout/readJobFile.ts';
-import { type SealOptions, sealedFileOf } from '../../src/training/handout/sealedFileOf.ts';
+import { laidOut, type SealOptions, sealedFileOf, sumOf } from '../../src/training/handout/sealedFileOf.ts';
 import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import { SCENARIO_TEXT } from '../support/scenarioText.ts';
 
@@ -119,11 +119,12 @@ describe('a sealed file', () => {
     const other = read(sealed(SCENARIO_TEXT.replace('minutes: 20', 'minutes: 30')));
     const lies: readonly SealedFile[] = [
       { ...file, title: 'Another title' },
+      { ...file, asks: { classCode: true, seats: 0 } },
       { ...file, contentHash: other.contentHash },
       { ...file, sealed: other.sealed },
       { ...file, asks: { classCode: false, seats: 4 } },
     ];
-    for (const lie of lies) expect(openSealedFile(lie).ok).toBe(false);
+    for (const lie of lies) expect(openSealedFile(lie, 'Copper 17').ok).toBe(false);
   });
 });
 
@@ -157,6 +158,17 @@ describe('a file that was handed out', () => {
     ];
     for (const [text, code] of cases)
       expect(readJobFile(text, 'x'), text.slice(0, 60)).toMatchObject({ ok: false, error: { code } });
+  });
+
+  it('with a title that is not what it looks like is refused, though its sum is right', () => {
+    const { sum: _sum, ...rest } = read(sealed());
+    for (const title of ['A\u202ebad job', 'nul\u0000', '']) {
+      const lie = { ...rest, title };
+      expect(readJobFile(laidOut({ ...lie, sum: sumOf(lie) }), 'x'), title).toMatchObject({
+        ok: false,
+        error: { code: 'job-file-damaged' },
+      });
+    }
   });
 
   it('is refused whatever it is, in time, and never throws', () => {

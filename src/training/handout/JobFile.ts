@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { PLAIN_TEXT } from '../scenario/hiddenCharacters.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import type { ScenarioProblem } from '../scenario/ScenarioProblem.ts';
 
@@ -18,7 +19,7 @@ export const sealedFileSchema = z.strictObject({
   [JOB_FILE_MARK]: z.literal('sealed job'),
   format: z.literal(1),
   /** What is said of it before it is opened. */
-  title: z.string().min(1).max(80),
+  title: z.string().min(1).max(80).regex(PLAIN_TEXT),
   /** Of the scenario within; a record of it repeats it. */
   contentHash: z.string().regex(/^[0-9a-f]{64}$/),
   /** What must be given before it opens: with a class code it is really encrypted. */

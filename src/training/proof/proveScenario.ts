@@ -68,7 +68,8 @@ export function* proofInSteps(
   const plan = planFor(scenario, tables);
   yield soFar({ codes, plan, learners: [] });
   let variants: readonly VariantEnd[] | undefined;
-  for (variants of variantEnds(scenario, tables)) yield soFar({ codes, plan, learners: [], variants });
+  for (variants of variantEnds(scenario, tables, { ...plan, codes }))
+    yield soFar({ codes, plan, learners: [], variants });
   const drawn = variants === undefined ? {} : { variants };
   let learners: readonly LearnerScores[] = [];
   for (learners of sittings(scenario, tables, plan, asked)) yield soFar({ codes, plan, learners, ...drawn });

@@ -23,18 +23,32 @@ export function truthsAtEnds(scenario: Scenario): readonly (VariantName & { read
   });
 }
 
-/** What each truth costs a careful learner, after each that is worked out: a second or two apiece. */
+/** What is known of a truth that was worked out. */
+type WorkedOut = Pick<VariantEnd, 'minutes' | 'money' | 'proven' | 'codes'>;
+
+/**
+ * What each truth costs a careful learner, after each that is worked out: a second or two apiece. `first` is the first one's,
+ * for whoever has proved the scenario as it stands.
+ */
 export function* variantEnds(
   scenario: Scenario,
   tables: EvidenceTables,
+  first?: WorkedOut,
 ): Generator<readonly VariantEnd[], void, void> {
   let ends: readonly VariantEnd[] = [];
   for (const { truth, variant, end } of truthsAtEnds(scenario)) {
-    const { minutes, money, proven } = parOf(truth, tables);
-    const codes = { stated: statedCodes(truth), held: heldCodes(truth) };
+    const known = ends.length === 0 && first !== undefined ? first : workedOut(truth, tables);
+    const { minutes, money, proven, codes } = known;
     ends = [...ends, { variant, end, faults: truth.faults, minutes, money, proven, codes }];
     yield ends;
   }
+}
+
+function workedOut(truth: Scenario, tables: EvidenceTables): WorkedOut {
+  return {
+    ...parOf(truth, tables),
+    codes: { stated: statedCodes(truth), held: heldCodes(truth) },
+  };
 }
 
 /** What stands against the variants, by those ends that are worked out. */

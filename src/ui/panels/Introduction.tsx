@@ -53,10 +53,12 @@ interface EndProps {
   readonly desk: Desk;
   readonly shop: Shop;
   readonly level: 'h1' | 'h3';
+  /** Begins it anew, where it is closed. */
+  readonly again?: () => void;
 }
 
 /** What a newcomer can do now, and the ways on. It closes the introduction as one of them is taken. */
-export function IntroductionEnd({ desk, shop, level }: EndProps) {
+export function IntroductionEnd({ desk, shop, level, again }: EndProps) {
   const { card, lastWords } = desk;
   const through = desk.step.value >= card.steps.length && desk.passedOver.value.length === 0;
   const first = shop.cards.find(({ mode }) => mode === 'walkthrough');
@@ -79,12 +81,8 @@ export function IntroductionEnd({ desk, shop, level }: EndProps) {
         <button type="button" onClick={() => leave(desk, () => shop.toBoard())}>
           {say('introduction.board')}
         </button>
-        {level === 'h1' && (
-          <button
-            type="button"
-            class="plain"
-            onClick={() => shop.startAnew(card.id).then(() => location.reload())}
-          >
+        {again !== undefined && (
+          <button type="button" class="plain" onClick={again}>
             {say('introduction.again')}
           </button>
         )}
@@ -93,12 +91,22 @@ export function IntroductionEnd({ desk, shop, level }: EndProps) {
   );
 }
 
+interface ClosedProps {
+  /** Of the job on the board. */
+  readonly id: string;
+  readonly desk: Desk;
+  readonly shop: Shop;
+}
+
 /** An introduction that is closed, come upon again. */
-export function IntroductionClosed({ desk, shop }: { readonly desk: Desk; readonly shop: Shop }) {
+export function IntroductionClosed({ id, desk, shop }: ClosedProps) {
+  const again = (): void => {
+    void shop.startAnew(id).then(() => location.reload());
+  };
   return (
     <main class="order-page">
       <div class="sheet">
-        <IntroductionEnd desk={desk} shop={shop} level="h1" />
+        <IntroductionEnd desk={desk} shop={shop} level="h1" again={again} />
       </div>
     </main>
   );

@@ -1,4 +1,5 @@
 import { describeAnswer, describeGivenFile } from '../../text/describeJobFile.ts';
+import { shownCharacters } from '../../text/shownCharacters.ts';
 import { say } from '../../text/translate.ts';
 import { Dialog } from './Dialog.tsx';
 import { JobFileAnswer } from './JobFileAnswer.tsx';
@@ -19,7 +20,7 @@ export function JobFilesDialog({ desk, toJob, onClose }: JobFilesDialogProps) {
       <ul class="job-files">
         {desk.files.value.map((given) => (
           <li key={given.number}>
-            <p class="job-file-name">{given.name}</p>
+            <p class="job-file-name">{shownCharacters(given.name)}</p>
             <State given={given} desk={desk} toJob={toJob} />
           </li>
         ))}
