@@ -48,7 +48,7 @@ export const proof = {
       'variant-codes-differ':
         'For {{variant}} the work order states {{stated}}, but the controller holds {{held}}. Write these codes under its own "codes:", or change its drives and severity.',
       'variant-answer-in-text':
-        'The texts before the verdict have the words of {{fault}} in them, which is what is wrong in {{variant}}. Say there what the customer saw.',
+        'The texts before the verdict give away what is wrong in {{variant}}: “{{fault}}” Say there what the customer saw.',
       'variants-minutes':
         'The variants are not equally hard: par is {{from}} book minutes for {{least}} and {{to}} for {{most}}, more than 20 % apart. Narrow the range, or take a fault that is found by the same tests.',
       'variants-money':
@@ -61,7 +61,7 @@ export const proof = {
       'codes-differ':
         'The work order states {{stated}}, but after these drives the controller holds {{held}}. Write these codes, or change drives and severity.',
       'answer-in-text':
-        'The {{where}} has the words of {{fault}} in it. Say there what the customer saw, not what is wrong.',
+        'The {{where}} gives the answer away: “{{fault}}” Say there what the customer saw, not what is wrong.',
       'prior-below':
         'The complaint leaves the truth {{figure}}, less than {{limit}}: nobody could think of it. Choose a commoner fault, or a complaint and codes that speak for it.',
       'prior-above':

@@ -51,7 +51,7 @@ export const proof: Pick<Catalogue, 'proof'> = {
       'variant-codes-differ':
         'Para {{variant}}, la orden indica {{stated}}, pero el controlador guarda {{held}}. Escriba estos códigos en su propio "codes:", o cambie sus recorridos y su gravedad.',
       'variant-answer-in-text':
-        'Los textos anteriores al veredicto contienen las palabras de {{fault}}, que es la falla en {{variant}}. Diga allí lo que vio el cliente.',
+        'Los textos anteriores al veredicto delatan lo que está mal en {{variant}}: “{{fault}}” Diga ahí lo que vio el cliente.',
       'variants-minutes':
         'Las variantes no son igual de difíciles: el par es de {{from}} minutos de manual para {{least}} y de {{to}} para {{most}}, con más de un 20 % de diferencia. Estreche el rango o elija una falla que se encuentre con las mismas pruebas.',
       'variants-money':
@@ -65,7 +65,7 @@ export const proof: Pick<Catalogue, 'proof'> = {
       'codes-differ':
         'La orden de trabajo dice {{stated}}, pero después de estos recorridos el controlador guarda {{held}}. Escriba estos códigos, o cambie los recorridos y la gravedad.',
       'answer-in-text':
-        'En {{where}} están las palabras de {{fault}}. Diga ahí lo que vio el cliente, no lo que está mal.',
+        'Este texto delata la respuesta ({{where}}): “{{fault}}” Diga ahí lo que vio el cliente, no lo que está mal.',
       'prior-below':
         'La queja le deja a la verdad {{figure}}, menos de {{limit}}: nadie pensaría en ella. Elija una falla más común, o una queja y códigos que apunten a ella.',
       'prior-above':

@@ -18,6 +18,7 @@ const PATIENCE_MS = 100;
 export class ProofClient {
   readonly state: Signal<ProofState> = signal<ProofState>({ kind: 'nothing' });
   private readonly client: NewestClient<DraftText, ProofNews>;
+  private text: string | null = null;
 
   constructor(openLine: OpenNewestLine<DraftText, ProofNews> = workerLine, restMs: number = REST_MS) {
     this.client = new NewestClient<DraftText, ProofNews>({
@@ -33,8 +34,10 @@ export class ProofClient {
     });
   }
 
-  /** The draft as it is now, as the text of its file. */
+  /** The draft as it is now, as the text of its file. The same text again is no news. */
   prove(text: string, file: string): void {
+    if (text === this.text && this.state.peek().kind !== 'failed') return;
+    this.text = text;
     this.state.value = { kind: 'proving', soFar: null, before: knownOf(this.state.peek()) };
     this.client.ask({ text, file });
   }
@@ -48,6 +51,7 @@ export class ProofClient {
   /** There is no draft any more. */
   forget(): void {
     this.client.forget();
+    this.text = null;
     this.state.value = { kind: 'nothing' };
   }
 

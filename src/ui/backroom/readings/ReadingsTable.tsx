@@ -1,6 +1,7 @@
 import { readingLabel, readingWords, spreadWords } from '../../../text/describeReading.ts';
 import { say } from '../../../text/translate.ts';
 import type { MarkReadings, TestReadings } from '../../../training/proof/FaultReadings.ts';
+import { keepUnits } from '../../panels/keepUnits.ts';
 
 interface ReadingsTableProps {
   readonly tests: readonly TestReadings[];
@@ -50,10 +51,12 @@ function MarkRow({ mark }: { readonly mark: MarkReadings }) {
     <tr>
       <th scope="row">{readingLabel(mark)}</th>
       <td>
-        {readingWords(mark.good)}
-        {spread !== null && <small class="quiet">{spread}</small>}
+        {keepUnits(readingWords(mark.good))}
+        {spread !== null && <small class="quiet">{keepUnits(spread)}</small>}
       </td>
-      <td class={mark.telling === 'tells' ? 'readings-tells' : ''}>{readingWords(mark.faulted)}</td>
+      <td class={mark.telling === 'tells' ? 'readings-tells' : ''}>
+        {keepUnits(readingWords(mark.faulted))}
+      </td>
     </tr>
   );
 }
