@@ -1,4 +1,5 @@
 import { axeFindings, COLOUR_RULES, DRESSES, LIGHT } from './support/axe.ts';
+import { backRoomScreens } from './support/backRoomScreens.ts';
 import { everyScreen, guidedScreens, type Look } from './support/everyScreen.ts';
 import { expectReadable } from './support/readable.ts';
 import { expect, test } from './support/test.ts';
@@ -43,6 +44,43 @@ test.describe('in Spanish', () => {
     };
     await everyScreen(page, wordsOf('es'), look);
     await guidedScreens(page, wordsOf('es'), look);
+  });
+});
+
+test('in the back room axe finds nothing, in any dress, and it is read narrow, spaced and large', async ({
+  page,
+}) => {
+  test.setTimeout(300_000);
+  await page.emulateMedia({ ...LIGHT, reducedMotion: 'reduce' });
+  await page.goto('./?render=canvas');
+  let looks = 0;
+  await backRoomScreens(page, wordsOf('en'), async (name) => {
+    looks += 1;
+    expect.soft(await axeFindings(page), name).toEqual([]);
+    for (const dress of DRESSES) {
+      await page.emulateMedia(dress.media);
+      await page.evaluate(
+        () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+      );
+      expect.soft(await axeFindings(page, COLOUR_RULES), `${name}, ${dress.name}`).toEqual([]);
+    }
+    await page.emulateMedia(LIGHT);
+    await expectReadable(page, name);
+  });
+  expect(looks).toBe(10);
+});
+
+test.describe('the back room in Spanish', () => {
+  test.use({ locale: 'es-US' });
+
+  test('the same', async ({ page }) => {
+    test.setTimeout(300_000);
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await page.goto('./?render=canvas');
+    await backRoomScreens(page, wordsOf('es'), async (name) => {
+      expect.soft(await axeFindings(page), name).toEqual([]);
+      await expectReadable(page, name);
+    });
   });
 });
 

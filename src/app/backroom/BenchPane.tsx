@@ -1,4 +1,4 @@
-import { type ReadonlySignal, useSignal } from '@preact/signals';
+import { type ReadonlySignal, type Signal, useSignal } from '@preact/signals';
 import { useCallback, useEffect, useMemo } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import { truckOf } from '../../training/draft/standIn.ts';
@@ -16,6 +16,7 @@ import { LiveBench } from './LiveBench.ts';
 
 interface BenchPaneProps {
   readonly desk: DraftDesk;
+  readonly live: OpenBench;
   readonly shop: AppShop;
   readonly theme: ReadonlySignal<ThemeName>;
   readonly reducedMotion: ReadonlySignal<boolean>;
@@ -23,11 +24,19 @@ interface BenchPaneProps {
   readonly renderer: Parameters<typeof BenchStage>[0]['renderer'];
 }
 
-/** The bench beside what is written, with its faults in. */
-export function BenchPane(props: BenchPaneProps) {
-  const { desk, shop, voices, reducedMotion } = props;
-  const shortcuts = useSignal(false);
-  const reader = useSignal(false);
+/** The bench of an open draft: it lives as long as the draft is open, whether or not it is looked at. */
+export interface OpenBench {
+  readonly live: LiveBench;
+  readonly readerOpen: Signal<boolean>;
+  readonly shortcutsOpen: Signal<boolean>;
+}
+
+export function useLiveBench(
+  { shop, reducedMotion, voices }: Pick<BenchPaneProps, 'shop' | 'reducedMotion' | 'voices'>,
+  desk: DraftDesk,
+): OpenBench {
+  const shortcutsOpen = useSignal(false);
+  const readerOpen = useSignal(false);
   const live = useMemo(
     () =>
       new LiveBench({
@@ -35,20 +44,32 @@ export function BenchPane(props: BenchPaneProps) {
         reducedMotion,
         voices,
         openReader: () => {
-          reader.value = true;
+          readerOpen.value = true;
         },
         openShortcuts: () => {
-          shortcuts.value = true;
+          shortcutsOpen.value = true;
         },
       }),
-    [shop, reducedMotion, voices, reader, shortcuts],
+    [shop, reducedMotion, voices, readerOpen, shortcutsOpen],
   );
   useEffect(() => () => live.end(), [live]);
   const draft = desk.draft.value;
   const truck = useMemo(() => truckOf(draft), [draft]);
   useEffect(() => {
     if (truck !== null) live.follow(truck);
+    else live.stale.value = true;
   }, [live, truck]);
+  return { live, readerOpen, shortcutsOpen };
+}
+
+/** The bench beside what is written, with its faults in. */
+export function BenchPane(props: BenchPaneProps) {
+  const { shop, live: open } = props;
+  const { live, readerOpen: reader, shortcutsOpen: shortcuts } = open;
+  useEffect(() => {
+    live.look(true);
+    return () => live.look(false);
+  }, [live]);
   // The same function every time: a new one would have the bench drawn anew.
   const onTrouble = useCallback(
     (trouble: 'context-lost' | 'no-graphics') => {
@@ -63,7 +84,7 @@ export function BenchPane(props: BenchPaneProps) {
       <p class="bench-pane-line" role="status">
         {live.failure.value !== null
           ? say('backRoom.bench.failed', { detail: live.failure.value })
-          : truck === null
+          : live.stale.value
             ? say(running === null ? 'backRoom.bench.waiting' : 'backRoom.bench.stale')
             : say(live.driving.value ? 'backRoom.bench.setting' : 'backRoom.bench.follows')}
       </p>

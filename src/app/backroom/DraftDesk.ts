@@ -1,5 +1,6 @@
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { LatestSaver } from '../../platform/browser/LatestSaver.ts';
+import { leaveNote } from '../../platform/browser/lastNote.ts';
 import type { DraftStore, StoredDraft } from '../../platform/browser/StoredDraft.ts';
 import type { StoreTrouble } from '../../platform/browser/StoredSitting.ts';
 import { applyEdit } from '../../training/draft/applyEdit.ts';
@@ -90,6 +91,12 @@ export class DraftDesk implements DraftBook {
   goTo(place: Destination): void {
     this.follow();
     this.parts.goTo(place);
+  }
+
+  /** The page is going: what the store has not got yet is left where it is kept at once. */
+  leave(): void {
+    if (this.written.peek()) return;
+    leaveNote(this.parts.stored.key, { text: this.history.text, savedAtMs: this.parts.nowMs() });
   }
 
   /** Settles when all that was written is kept, or cannot be. */

@@ -1,10 +1,11 @@
 import { type ReadonlySignal, type Signal, useSignal } from '@preact/signals';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { download } from '../../platform/browser/download.ts';
+import { takeNote } from '../../platform/browser/lastNote.ts';
 import type { StoredDraft } from '../../platform/browser/StoredDraft.ts';
 import { say } from '../../text/translate.ts';
 import { rawText } from '../../training/draft/rawText.ts';
-import { Columns, useColumns } from '../../ui/backroom/Columns.tsx';
+import { Columns } from '../../ui/backroom/Columns.tsx';
 import { DraftBar } from '../../ui/backroom/DraftBar.tsx';
 import type { Destination, Pane } from '../../ui/backroom/DraftBook.ts';
 import { FormPane } from '../../ui/backroom/FormPane.tsx';
@@ -20,11 +21,12 @@ import type { Voices } from '../../ui/sound/Voices.ts';
 import type { ThemeName } from '../../ui/theme/tokens.ts';
 import type { AppShop } from '../createShop.ts';
 import { holdJob } from '../holdJob.ts';
-import { BenchPane } from './BenchPane.tsx';
+import { BenchPane, useLiveBench } from './BenchPane.tsx';
 import { DraftDesk, titleOf } from './DraftDesk.ts';
 import type { DraftShelf } from './DraftShelf.ts';
 import { drawnCode, handOut, tryAsLearner } from './handOut.ts';
 import type { Incoming } from './useIncoming.ts';
+import { useLeaving } from './useLeaving.ts';
 import { useProof } from './useProof.ts';
 
 interface DraftScreenProps {
@@ -51,7 +53,7 @@ export function DraftScreen(props: DraftScreenProps) {
     let letGo: (() => void) | null = null;
     void (async () => {
       letGo = await holdJob(`draft-${draft}`);
-      const stored = letGo === null ? 'elsewhere' : ((await shelf.store.get(draft)) ?? 'gone');
+      const stored = letGo === null ? 'elsewhere' : ((await lastOf(shelf, draft)) ?? 'gone');
       if (gone) letGo?.();
       else setOpening(stored);
     })();
@@ -101,11 +103,11 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
       }),
     [stored, shelf, notice],
   );
-  useEffect(() => () => desk.end(), [desk]);
+  useLeaving(desk);
   useUndoKeys(desk, notice);
   const handing = useSignal(false);
   const wider = useSignal(false);
-  const columns = useColumns(wider.value);
+  const live = useLiveBench(props, desk);
   const proof = useProof(desk);
   const title = titleOf(desk.draft.value);
   return (
@@ -117,26 +119,25 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
         under={say('backRoom.title')}
         onSettings={onSettings}
       />
-      <DraftBar
-        book={desk}
-        notice={notice}
-        onSave={() => download(fileNameOf(desk), desk.text.peek(), 'application/yaml')}
-        onShelf={() => {
-          location.hash = '#/back-room';
-        }}
-      >
-        <button type="button" class="act" onClick={() => (handing.value = true)}>
-          {say('handOut.open')}
-        </button>
-      </DraftBar>
       <main class="back-main">
+        <DraftBar
+          book={desk}
+          notice={notice}
+          onSave={() => download(fileNameOf(desk), desk.text.peek(), 'application/yaml')}
+          onShelf={() => {
+            location.hash = '#/back-room';
+          }}
+        >
+          <button type="button" class="act" onClick={() => (handing.value = true)}>
+            {say('handOut.open')}
+          </button>
+        </DraftBar>
         <ProblemFold book={desk} />
         <Columns
-          columns={columns}
           shown={shown.value}
           onShow={show}
           wider={wider}
-          render={(pane) => {
+          render={(pane, isShown) => {
             switch (pane) {
               case 'form':
                 return (
@@ -150,7 +151,7 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
               case 'text':
                 return <TextPane book={desk} />;
               case 'bench':
-                return <BenchPane {...props} desk={desk} />;
+                return isShown ? <BenchPane {...props} desk={desk} live={live} /> : null;
               case 'proof':
                 return (
                   <ProofPanel
@@ -180,6 +181,16 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
       )}
     </div>
   );
+}
+
+/** A draft as it was last written, if only in the moment in which its page was closed. */
+async function lastOf({ store }: DraftShelf, key: string): Promise<StoredDraft | undefined> {
+  const stored = await store.get(key);
+  const note = takeNote(key);
+  if (stored === undefined || note === null || note.savedAtMs < stored.savedAtMs) return stored;
+  const last = { ...stored, ...note };
+  await store.put(last);
+  return last;
 }
 
 /** What is handed out is the draft as it stands when the button is pressed. */

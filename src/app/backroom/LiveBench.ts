@@ -35,6 +35,8 @@ export class LiveBench {
   /** The truck is being driven as the draft says. */
   readonly driving = signal(false);
   readonly failure = signal<string | null>(null);
+  /** The draft's truck cannot be read just now. */
+  readonly stale = signal(false);
   private readonly loop: FrameLoop;
   private sitting: Sitting | null = null;
   private scenario: Scenario | null = null;
@@ -51,11 +53,17 @@ export class LiveBench {
       running?.desk.pass(ticks);
       running?.bench.frame(seconds);
     });
-    this.loop.start();
+  }
+
+  /** Time passes on it only while somebody looks. */
+  look(looking: boolean): void {
+    if (looking) this.loop.start();
+    else this.loop.stop();
   }
 
   /** The draft is in order and is now this. */
   follow(scenario: Scenario): void {
+    this.stale.value = false;
     const bench = benchOnly(scenario);
     const made = madeOf(bench);
     if (made === this.madeOf) return;

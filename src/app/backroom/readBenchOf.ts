@@ -19,7 +19,7 @@ function benchOf(form: DraftText, faults: readonly FaultChoice[]): ReadBench {
   return {
     environment: {
       ambientC: figure(form.plainAt(['bench', 'ambient-celsius']), -30, 50, 20),
-      altitudeM: figure(form.plainAt(['bench', 'altitude-metres']), -400, 4500, 0),
+      altitudeM: figure(form.plainAt(['bench', 'altitude-metres']), -400, 4500, 200),
       fuelLevel: figure(form.plainAt(['bench', 'fuel-percent']), 0, 100, 50) / 100,
     },
     seed: typeof seed === 'string' && seed !== '' ? seed : 'draft',

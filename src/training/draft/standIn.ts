@@ -18,7 +18,7 @@ const STAND_IN: ScenarioFile = {
   minutes: 30,
   aims: ['…'],
   'work-order': { number: '…', vehicle: '…', complaint: '…', history: [], codes: [], cautions: ['…'] },
-  bench: { 'ambient-celsius': 20, 'altitude-metres': 0, 'fuel-percent': 50 },
+  bench: { 'ambient-celsius': 20, 'altitude-metres': 200, 'fuel-percent': 50 },
   seed: 'draft',
   drives: { cycles: 0, refuelled: false },
   faults: [],

@@ -4,94 +4,110 @@ import { useEffect, useState } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import type { Pane } from './DraftBook.ts';
 
-const TWO_COLUMNS: readonly (readonly Pane[])[] = [
+type PanesByColumn = readonly (readonly Pane[])[];
+
+const PANES: readonly Pane[] = ['form', 'text', 'bench', 'proof'];
+const THREE_COLUMNS: PanesByColumn = [['form'], ['text'], ['bench', 'proof']];
+const TWO_COLUMNS: PanesByColumn = [
   ['form', 'text'],
   ['bench', 'proof'],
 ];
+const ONE_COLUMN: PanesByColumn = [PANES];
 
-/** Panes side by side, by the room there is: each column shows one of its panes. */
-const BY_ROOM: readonly { readonly query: string; readonly columns: readonly (readonly Pane[])[] }[] = [
-  { query: '(min-width: 74em)', columns: [['form'], ['text'], ['bench', 'proof']] },
-  {
-    query: '(min-width: 52em)',
-    columns: [
-      ['form', 'text'],
-      ['bench', 'proof'],
-    ],
-  },
-];
-const ONE_COLUMN: readonly (readonly Pane[])[] = [['form', 'text', 'bench', 'proof']];
+/** From how many letters of width on there is room for so many columns. */
+const ROOM_FOR_THREE = 74;
+const ROOM_FOR_TWO = 52;
 
-/** The columns that this page has room for. */
-export function useColumns(wider: boolean): readonly (readonly Pane[])[] {
-  const [columns, setColumns] = useState(columnsNow);
+/** How wide the page is, in letters of the size that its reader chose. */
+export function useRoom(): number {
+  const [room, setRoom] = useState(roomNow);
   useEffect(() => {
-    const queries = BY_ROOM.map(({ query }) => matchMedia(query));
-    const follow = (): void => setColumns(columnsNow());
-    for (const query of queries) query.addEventListener('change', follow);
+    const follow = (): void => setRoom(roomNow());
+    // As wide as a letter is high: it changes with the letters, the page does with the window.
+    const letter = document.createElement('i');
+    letter.style.cssText = 'position: absolute; visibility: hidden; width: 1rem; height: 1px;';
+    document.body.append(letter);
+    const sized = new ResizeObserver(follow);
+    sized.observe(letter);
+    sized.observe(document.documentElement);
     return () => {
-      for (const query of queries) query.removeEventListener('change', follow);
+      sized.disconnect();
+      letter.remove();
     };
   }, []);
-  // A wider bench takes the place of the text, which goes beside the form.
-  return wider && columns.length === 3 ? TWO_COLUMNS : columns;
+  return room;
 }
 
-function columnsNow(): readonly (readonly Pane[])[] {
-  return BY_ROOM.find(({ query }) => matchMedia(query).matches)?.columns ?? ONE_COLUMN;
+function roomNow(): number {
+  const letter = Number.parseFloat(getComputedStyle(document.documentElement).fontSize);
+  return document.documentElement.clientWidth / letter;
 }
 
 interface ColumnsProps {
-  readonly columns: readonly (readonly Pane[])[];
   /** The panes in use, the last one that was asked for first. */
   readonly shown: readonly Pane[];
   readonly onShow: (pane: Pane) => void;
   /** Whether the bench was asked to be wider than the text beside it leaves. */
   readonly wider: Signal<boolean>;
-  readonly render: (pane: Pane) => ComponentChildren;
+  readonly render: (pane: Pane, shown: boolean) => ComponentChildren;
 }
 
-/** The panes of the back room, as tabs where a column has several. */
-export function Columns({ columns, shown, onShow, wider, render }: ColumnsProps) {
+/** The panes of the back room side by side, as tabs where a column has several. A pane stays as it is wherever it comes to lie. */
+export function Columns({ shown, onShow, wider, render }: ColumnsProps) {
+  const room = useRoom();
+  const columns = columnsFor(room, wider.value);
+  const nowOf = (panes: readonly Pane[]): Pane =>
+    shown.find((pane) => panes.includes(pane)) ?? panes[0] ?? 'form';
   return (
     <div class={`back-columns back-columns-${columns.length}`}>
-      {columns.map((panes) => {
-        const now = shown.find((pane) => panes.includes(pane)) ?? panes[0] ?? 'form';
+      {columns.map((panes, i) => (
+        <div key={panes.join(' ')} class="pane-head" style={{ gridColumn: i + 1 }}>
+          {panes.length === 1 ? (
+            <h2 id={`pane-${nowOf(panes)}`} class="pane-title">
+              {say(`backRoom.panes.${nowOf(panes)}`)}
+            </h2>
+          ) : (
+            <Tabs panes={panes} now={nowOf(panes)} onShow={onShow} />
+          )}
+          {panes.includes('bench') && room >= ROOM_FOR_THREE && <Wider wider={wider} />}
+        </div>
+      ))}
+      {PANES.map((pane) => {
+        const column = columns.findIndex((panes) => panes.includes(pane));
+        const alone = columns[column]?.length === 1;
+        const isShown = nowOf(columns[column] ?? []) === pane;
         return (
-          <section
-            key={panes.join(' ')}
-            class={`back-column back-column-${now}`}
-            aria-labelledby={`pane-${now}`}
+          <div
+            key={pane}
+            id={`pane-${pane}-body`}
+            class={`pane pane-of-${pane}`}
+            style={{ gridColumn: column + 1 }}
+            hidden={!isShown}
+            {...named(pane, alone)}
           >
-            {panes.length === 1 ? (
-              <h2 id={`pane-${now}`} class="pane-title">
-                {say(`backRoom.panes.${now}`)}
-              </h2>
-            ) : (
-              <div class="back-column-head">
-                <Tabs panes={panes} now={now} onShow={onShow} />
-                {panes.includes('bench') && columns.length > 1 && <Wider wider={wider} />}
-              </div>
-            )}
-            <div
-              key={now}
-              class={`pane pane-of-${now}`}
-              id={`pane-${now}-body`}
-              tabIndex={now === 'bench' ? -1 : 0}
-              {...(panes.length === 1
-                ? { role: 'group', 'aria-labelledby': `pane-${now}` }
-                : { role: 'tabpanel', 'aria-labelledby': `pane-${now}` })}
-            >
-              {render(now)}
-            </div>
-          </section>
+            {render(pane, isShown)}
+          </div>
         );
       })}
     </div>
   );
 }
 
-/** Only where the page has room for three columns is there anything to choose. */
+/** A pane goes by the words above it, and can be scrolled by keys; the bench has keys of its own. */
+function named(pane: Pane, alone: boolean) {
+  return {
+    role: alone ? 'group' : 'tabpanel',
+    'aria-labelledby': `pane-${pane}`,
+    tabIndex: pane === 'bench' ? -1 : 0,
+  } as const;
+}
+
+function columnsFor(room: number, wider: boolean): PanesByColumn {
+  // A wider bench takes the place of the text, which goes beside the form.
+  if (room >= ROOM_FOR_THREE) return wider ? TWO_COLUMNS : THREE_COLUMNS;
+  return room >= ROOM_FOR_TWO ? TWO_COLUMNS : ONE_COLUMN;
+}
+
 function Wider({ wider }: { readonly wider: Signal<boolean> }) {
   return (
     <button

@@ -1,4 +1,6 @@
+import { backRoomScreen as englishBackRoom } from '../../../src/text/en/backRoomScreen.ts';
 import { catalogue as english } from '../../../src/text/en/catalogue.ts';
+import { backRoomScreen as spanishBackRoom } from '../../../src/text/es/backRoomScreen.ts';
 import { catalogue as spanish } from '../../../src/text/es/catalogue.ts';
 import type { TextKey } from '../../../src/text/translate.ts';
 
@@ -6,7 +8,8 @@ export type Word = (key: TextKey, gaps?: Readonly<Record<string, string | number
 
 /** The words of a language as the page prints them, for tests that walk the page in either. */
 export function wordsOf(language: 'en' | 'es'): Word {
-  const catalogue: unknown = language === 'en' ? english : spanish;
+  const catalogue: unknown =
+    language === 'en' ? { ...english, ...englishBackRoom } : { ...spanish, ...spanishBackRoom };
   return (key, gaps = {}) => {
     const found = key
       .split('.')

@@ -72,6 +72,12 @@ describe('form, file and form again', () => {
         const edits = Object.entries(other).flatMap(([key, value]) => typedIn([key], value));
         const edit = edits.filter(({ kind, path }) => kind === 'set' && !path.some(isIndex))[pick % 9];
         if (edit?.kind !== 'set') return;
+        // A text that is plain in this file has no languages to write below it, and a seed that is a word has no policy.
+        const above = new DraftText(text).plainAt(edit.path.slice(0, -1));
+        if (edit.path.length > 1 && above !== undefined && typeof above !== 'object') {
+          expect(applyEdit(new DraftText(text), edit)).toEqual({ ok: false, error: 'in-the-way' });
+          return;
+        }
         const old = new DraftText(text).plainAt(edit.path);
         const back: FormEdit =
           old === undefined ? { kind: 'remove', path: edit.path } : { ...edit, value: old as Plain };
