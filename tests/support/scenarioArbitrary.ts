@@ -1,6 +1,9 @@
 import fc from 'fast-check';
-import { BENCH_TOOLS } from '../../src/sim/devices/items.ts';
-import { FAULTS, isRootCause } from '../../src/sim/faults/catalogue.ts';
+import { RIG_IDS } from '../../src/sim/devices/BenchSurface.ts';
+import { BENCH_TOOLS, ITEMS } from '../../src/sim/devices/items.ts';
+import { AIR_SITES, EXAMINED_PLACES, FITTINGS, SMOKE_PLACES } from '../../src/sim/devices/places.ts';
+import { isRootCause } from '../../src/sim/faults/catalogue.ts';
+import { FIRST_RIG, rigNamed } from '../../src/sim/rigs/rigs.ts';
 import { areAtHand } from '../../src/training/scenario/benchTools.ts';
 import { scenarioJsonSchema } from '../../src/training/scenario/jsonSchema.ts';
 import { RULE_NEEDS } from '../../src/training/scenario/ruleNeeds.ts';
@@ -162,12 +165,11 @@ function allowedBy(node: SchemaNode): fc.Arbitrary<unknown> {
   }
 }
 
-const STARTING = FAULTS.filter(({ weight }) => weight > 0);
+const startingAt = (rig: ScenarioFile['rig']) => rigNamed(rig).faults.filter(({ weight }) => weight > 0);
 
-/** Faults that may stand together: each once, with what it asks for. */
-const faults: fc.Arbitrary<ScenarioFile['faults']> = fc
-  .subarray([...STARTING], { maxLength: 4 })
-  .chain((chosen) => {
+/** Faults that may stand together at a rig: each once, with what it asks for. */
+const faultsAt = (rig: ScenarioFile['rig']): fc.Arbitrary<ScenarioFile['faults']> =>
+  fc.subarray([...startingAt(rig)], { maxLength: 4 }).chain((chosen) => {
     const roots = chosen.filter(({ id }) => isRootCause(id)).map(({ id }) => id);
     const entries = chosen.map(({ id, severity, intermittent }) =>
       fc.record(
@@ -188,9 +190,11 @@ export const scenarioFiles: fc.Arbitrary<ScenarioFile> = fc
   .tuple(
     allowedBy(scenarioJsonSchema(() => undefined) as SchemaNode) as fc.Arbitrary<ScenarioFile>,
     steps(),
-    faults,
+    fc.record(Object.fromEntries(RIG_IDS.map((rig) => [rig, faultsAt(rig)]))),
   )
-  .map(([file, walkthrough, chosen]) => saidAlike(inAgreement(file, walkthrough, chosen)));
+  .map(([file, walkthrough, faults]) =>
+    saidAlike(inAgreement(file, walkthrough, faults[file.rig ?? FIRST_RIG] ?? [])),
+  );
 
 function steps(): fc.Arbitrary<NonNullable<ScenarioFile['walkthrough']>> {
   const schema = scenarioJsonSchema(() => undefined) as SchemaNode;
@@ -220,23 +224,29 @@ function inAgreement(
     ...(rules === undefined ? {} : { rules: rulesThatAgree(rules, tools) }),
     ...(limits === undefined || introduction || Object.keys(limits).length === 0 ? {} : { limits }),
     ...(weights === undefined || introduction ? {} : { weights: toAHundred(weights) }),
-    'work-order': introduction ? { ...orderAlone, codes: [] } : { ...orderAlone, ...once(renewed) },
+    'work-order': introduction ? { ...orderAlone, codes: [] } : { ...orderAlone, ...once(renewed, file.rig) },
     faults: introduction ? [] : chosen,
     ...(led
       ? {
           walkthrough: steps.map((step, i) => ({
             ...step,
             id: `${step.id.slice(0, 50)}-${i}`,
-            done: agreed(step.done),
+            done: agreed(step.done, file.rig),
           })),
         }
       : {}),
   };
 }
 
-/** Each part once. */
-function once(renewed: ScenarioFile['work-order']['renewed']): Pick<ScenarioFile['work-order'], 'renewed'> {
-  return renewed === undefined ? {} : { renewed: [...new Set(renewed)] };
+/** Each part that the rig has, once. */
+function once(
+  renewed: ScenarioFile['work-order']['renewed'],
+  rig: ScenarioFile['rig'],
+): Pick<ScenarioFile['work-order'], 'renewed'> {
+  const { items } = rigNamed(rig).surface;
+  return renewed === undefined
+    ? {}
+    : { renewed: [...new Set(renewed)].filter((item) => items.includes(item)) };
 }
 
 /** No rule both on and off, and none on that the tools cannot do. */
@@ -277,9 +287,29 @@ function toAHundred(weights: NonNullable<ScenarioFile['weights']>): typeof weigh
   return { verdict, evidence, method, economy, repair: 100 - evidence - verdict - method - economy };
 }
 
-function agreed(done: NonNullable<ScenarioFile['walkthrough']>[number]['done']): typeof done {
-  if (done.named?.mode === undefined) return done;
-  const { item } = done.named;
-  const mode = STARTING.find((fault) => fault.item === item)?.mode;
-  return { ...done, named: mode === undefined ? { item } : { item, mode } };
+type Done = NonNullable<ScenarioFile['walkthrough']>[number]['done'];
+
+/** A condition of things that the rig has, and of a way in which the named item may fail. */
+function agreed(done: Done, rig: ScenarioFile['rig']): Done {
+  const { items, sites, fittings, examined, smokePlaces } = rigNamed(rig).surface;
+  const has = new Set<string>([...items, ...sites, ...fittings, ...examined, ...smokePlaces]);
+  const isThere = (value: unknown): boolean =>
+    typeof value === 'object' && value !== null
+      ? Object.values(value).every(isThere)
+      : typeof value !== 'string' || !OF_SOME_RIG.has(value) || has.has(value);
+  const kept = Object.fromEntries(Object.entries(done).filter(([, value]) => isThere(value))) as Done;
+  const there: Done = Object.keys(kept).length > 0 ? kept : { key: 'on' };
+  if (there.named?.mode === undefined) return there;
+  const { item } = there.named;
+  const mode = startingAt(rig).find((fault) => fault.item === item)?.mode;
+  return { ...there, named: mode === undefined ? { item } : { item, mode } };
 }
+
+/** Names that one rig has and another may lack. */
+const OF_SOME_RIG: ReadonlySet<string> = new Set<string>([
+  ...ITEMS,
+  ...AIR_SITES,
+  ...FITTINGS,
+  ...EXAMINED_PLACES,
+  ...SMOKE_PLACES,
+]);

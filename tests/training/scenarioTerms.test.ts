@@ -166,6 +166,10 @@ describe('parts already renewed', () => {
     expect(
       problems(renewed('[hand-pump, unit, unit]')).map((line) => line.split(' ').slice(1).join(' ')),
     ).toEqual(['not-one-of work-order.renewed[0]', 'renewed-twice work-order.renewed[2]']);
+    // A filler cap is nothing that the flap actuator has.
+    expect(problems(renewed('[filler-cap]').replace('level: 1', 'level: 1\nrig: flap-actuator'))).toContain(
+      '17 part-of-other-rig work-order.renewed[0]',
+    );
     expect(problems(renewed('[unit]').replace('mode: practice', 'mode: introduction'))).toContain(
       '16 not-in-introduction work-order.renewed',
     );

@@ -79,6 +79,7 @@ export const scenarioProblems = {
       'the rule "{{rule}}" cannot be kept with the tools of this job. Add to "tools:": {{tools}}; or remove the rule.',
     'step-needs-tool':
       '"{{key}}" can never come true with the tools of this job. Add to "tools:": {{tools}}; or ask the step for something else.',
+    'part-of-other-rig': 'the rig "{{rig}}" has no "{{item}}". Remove it, or choose another rig.',
     'renewed-twice':
       'the part "{{item}}" is listed twice. List it once, and say in the history how often it was renewed.',
     'no-language': 'this text is in no language. Add "en:" or "es:", or write it plain.',

@@ -83,6 +83,7 @@ export const scenarioProblems = {
       'la regla "{{rule}}" no se puede cumplir con las herramientas de este trabajo. Agregue a "tools:": {{tools}}; o quite la regla.',
     'step-needs-tool':
       '"{{key}}" nunca se puede cumplir con las herramientas de este trabajo. Agregue a "tools:": {{tools}}; o pida otra cosa en el paso.',
+    'part-of-other-rig': 'el equipo "{{rig}}" no tiene "{{item}}". Quítelo, o elija otro equipo.',
     'renewed-twice':
       'la refacción "{{item}}" está dos veces. Anótela una vez, y diga en el historial cuántas veces se renovó.',
     'no-language': 'este texto no está en ningún idioma. Agregue "en:" o "es:", o escríbalo sin idioma.',

@@ -56,6 +56,7 @@ export const SCENARIO_PROBLEMS = [
   'rule-needs-tool',
   'step-needs-tool',
   'renewed-twice',
+  'part-of-other-rig',
   'no-language',
   'translated-twice',
   'seed-not-by-seat',

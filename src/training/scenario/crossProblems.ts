@@ -1,4 +1,5 @@
 import { RIG_IDS } from '../../sim/devices/BenchSurface.ts';
+import { ITEMS } from '../../sim/devices/items.ts';
 import { FAULTS, faultById, isRootCause } from '../../sim/faults/catalogue.ts';
 import type { RigDefinition } from '../../sim/rigs/RigDefinition.ts';
 import { rigNamed } from '../../sim/rigs/rigs.ts';
@@ -27,7 +28,7 @@ export function crossProblems(content: object, places: YamlPlaces): ScenarioProb
     ...stepProblems(raw.mode, raw.walkthrough, places, rig),
     ...stepsOfOtherRig(raw.walkthrough, places, rig),
     ...weightProblems(raw.mode, raw.weights, places),
-    ...renewedProblems(raw, places),
+    ...renewedProblems(raw, places, rig),
     ...limitProblems(raw.mode, raw.limits, places),
     ...ruleProblems(raw.rules, places),
     ...toolProblems(raw, places),
@@ -192,17 +193,25 @@ function ruleProblems(rules: unknown, places: YamlPlaces): ScenarioProblem[] {
 function renewedProblems(
   { mode, 'work-order': order }: Readonly<Record<string, unknown>>,
   places: YamlPlaces,
+  { id, surface }: RigDefinition,
 ): ScenarioProblem[] {
   const renewed = fieldOf(order, 'renewed');
   if (renewed === undefined) return [];
   if (mode === 'introduction')
     return [places.problem('not-in-introduction', ['work-order'], { key: 'renewed' }, 'renewed')];
   if (!Array.isArray(renewed)) return [];
-  return renewed.flatMap((item: unknown, index) =>
-    typeof item === 'string' && renewed.indexOf(item) < index
-      ? [places.problem('renewed-twice', ['work-order', 'renewed', index], { item: item.slice(0, 60) })]
-      : [],
-  );
+  return renewed.flatMap((item: unknown, index) => {
+    if (typeof item !== 'string') return [];
+    const at = ['work-order', 'renewed', index];
+    const said = { item: item.slice(0, 60), rig: id };
+    const isOfTruck = ITEMS.some((one) => one === item);
+    return [
+      ...(renewed.indexOf(item) < index ? [places.problem('renewed-twice', at, said)] : []),
+      ...(isOfTruck && !surface.items.some((one) => one === item)
+        ? [places.problem('part-of-other-rig', at, said)]
+        : []),
+    ];
+  });
 }
 
 /** The steps speak of the numbers of one truck. */
