@@ -5,7 +5,7 @@ import { toBase64 } from '../scenario/base64.ts';
 import { applyKeystream, asciiBytes, asciiJson } from '../scenario/curtain.ts';
 import { loadScenario } from '../scenario/loadScenario.ts';
 import { classKey, plainClassCode } from './classCode.ts';
-import { JOB_FILE_MARK, type JobFileProblem, type SealedFile } from './JobFile.ts';
+import { JOB_FILE_MARK, type JobFileProblem, MOST_SEATS, type SealedFile } from './JobFile.ts';
 
 export interface SealOptions {
   /** As the instructor wrote it; left out, the file opens to anybody and is sealed by a curtain only. */
@@ -51,7 +51,10 @@ export function* sealedFileSteps(
     contentHash,
     asks: {
       classCode: plain !== null,
-      seats: plain !== null && loaded.value.variants !== undefined ? (seats ?? USUAL_SEATS) : 0,
+      seats:
+        plain !== null && loaded.value.variants !== undefined
+          ? Math.min(Math.max(seats ?? USUAL_SEATS, 1), MOST_SEATS)
+          : 0,
     },
     sealed: toBase64(bytes).match(new RegExp(`.{1,${LINE}}`, 'g')) ?? [],
   } as const;

@@ -1,26 +1,11 @@
-import { readFileSync } from 'node:fs';
 import { expect, type Page } from '@playwright/test';
-import { sealedFileOf } from '../../../src/training/handout/sealedFileOf.ts';
+import { handedOut } from './handedOut.ts';
 import type { Word } from './words.ts';
 
 export type Look = (name: string) => Promise<void>;
 
 const SERVICE = ['circuit', 'tests', 'monitor', 'codes', 'tools'] as const;
 const READER = ['codes', 'live', 'command'] as const;
-
-/** One that comes on the board, one that asks for code and seat, and one that is not in order. */
-function handedOut(): { name: string; mimeType: string; buffer: Buffer }[] {
-  const shipped = readFileSync(new URL('../../../scenarios/the-new-steps.yaml', import.meta.url), 'utf8');
-  const text = shipped.replace('id: the-new-steps', 'id: steps-in-class');
-  const sealed = sealedFileOf(text, 'steps', { classCode: 'Copper 17', seats: 24 });
-  if (!sealed.ok) throw new Error(sealed.error.code);
-  const of = (name: string, content: string) => ({ name, mimeType: '', buffer: Buffer.from(content) });
-  return [
-    of('steps.yaml', text),
-    of('steps.job.json', sealed.value),
-    of('steps-broken.yaml', text.replace('level: 2', 'level: 9')),
-  ];
-}
 
 /**
  * Goes through a practice job from the board to the debrief, and has every screen, tab and dialog on the way looked at once. Works in

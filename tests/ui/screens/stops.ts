@@ -1,6 +1,7 @@
 import type { Page } from '@playwright/test';
 import { say } from '../../../src/text/translate.ts';
 import type { SideTab } from '../../../src/ui/panels/SideColumn.tsx';
+import { handedOut } from '../../e2e/support/handedOut.ts';
 
 /** One screen to look at: how to come to it from where the walk stands, and how to go back. Names by the language of the page. */
 export interface Stop {
@@ -53,6 +54,21 @@ export function dialog(
     },
   };
 }
+
+/** What becomes of files that are opened on the board. It leaves the one that came on it there, for the next picture. */
+export const JOB_FILES: Stop = {
+  name: 'job-files',
+  open: async (page) => {
+    await page.locator('.open-files').waitFor({ timeout: 60_000 });
+    await page.setInputFiles('input[type=file]', handedOut());
+    await page.locator('.job-file-answer').waitFor({ timeout: 60_000 });
+    await page.locator('.job-file-problems').waitFor();
+  },
+  close: async (page) => {
+    await page.keyboard.press('Escape');
+    await page.locator('.card-file').waitFor();
+  },
+};
 
 export const ON_EVERY_BENCH: readonly Stop[] = [
   tab('order'),

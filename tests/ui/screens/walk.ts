@@ -2,11 +2,19 @@ import type { Page } from '@playwright/test';
 import { type Hands, place, site } from '../../e2e/support/Hands.ts';
 import { takeTheJob } from '../../e2e/support/takeTheJob.ts';
 import type { Camera } from './Camera.ts';
-import { asItStands, closeDialog, markDialog, ON_EVERY_BENCH, tab, verdictDialog } from './stops.ts';
+import {
+  asItStands,
+  closeDialog,
+  JOB_FILES,
+  markDialog,
+  ON_EVERY_BENCH,
+  tab,
+  verdictDialog,
+} from './stops.ts';
 
 /** A walkthrough as it opens: the steps, the work order as a page, and nothing logged yet. */
 export async function walkFirstDay(page: Page, hands: Hands, camera: Camera): Promise<void> {
-  await camera.take([asItStands('board', true)]);
+  await camera.take([asItStands('board', true), JOB_FILES, asItStands('board-files')]);
   await openJob(page, 'First day on the bench');
   await page.getByRole('button', { name: 'Take the job' }).first().waitFor({ timeout: 60_000 });
   await camera.take([asItStands('order-page', true)]);
