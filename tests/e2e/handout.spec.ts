@@ -202,6 +202,19 @@ test('files that are no jobs are told why, the others come on the board and stay
   await expect(fromFiles(page).getByRole('listitem')).toHaveCount(1);
 });
 
+test('where the browser keeps nothing the job is here for the visit, and it is said', async ({ page }) => {
+  await page.addInitScript(() => Object.defineProperty(window, 'indexedDB', { value: undefined }));
+  await page.goto('./?render=canvas');
+  await choose(page, file('visit.yaml', CLASS_JOB));
+  await expect(opened(page)).toContainText('the job is here for this visit only');
+  await opened(page).getByRole('button', { name: 'Open the job' }).click();
+  await expect(page.getByRole('heading', { level: 1, name: 'Friday in class' })).toBeVisible({
+    timeout: 30_000,
+  });
+  await page.getByRole('button', { name: 'Known Good' }).click();
+  await expect(fromFiles(page)).toContainText('Friday in class');
+});
+
 test('in Spanish the class code is asked for in Spanish', async ({ browser, baseURL }) => {
   const context = await browser.newContext({
     locale: 'es-MX',

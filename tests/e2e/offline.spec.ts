@@ -7,6 +7,7 @@ import { OFFLINE_WORKER } from '../../src/platform/node/offline/writeOfflineWork
 import { jobSentences } from '../../src/text/es/jobs.ts';
 import { axeFindings, DRESSES, LIGHT } from './support/axe.ts';
 import { anotherVersion, BUILT } from './support/builds.ts';
+import { handedOut } from './support/handedOut.ts';
 import { layoutFaults } from './support/layoutFaults.ts';
 import { logBattery } from './support/logBattery.ts';
 import { PlainServer } from './support/PlainServer.ts';
@@ -156,6 +157,25 @@ test('after one visit everything is there without the network: jobs, bench, coac
     filesOfBuild(BUILT, [OFFLINE_WORKER]).map(([path]) => path),
   );
   expect(gone).toEqual([]);
+});
+
+test('a job file is opened and its job sat without the network', async ({ page, context }) => {
+  await firstVisit(page);
+  const board = `${server.address}?render=canvas#/`;
+  await server.stop();
+  await context.setOffline(true);
+  await page.reload();
+  await expect(page.getByRole('heading', { level: 1, name: 'Job board' })).toBeVisible();
+  await page.setInputFiles('input[type=file]', handedOut().slice(1, 2));
+  const dialog = page.locator('dialog[open]');
+  await dialog.getByLabel('Class code').fill('copper17');
+  await dialog.getByLabel('Seat (1 to 24)').fill('5');
+  await dialog.getByRole('button', { name: 'Open', exact: true }).click();
+  await dialog.getByRole('button', { name: 'Open the job' }).click();
+  await takeTheJob(page, new PointerHands(page));
+  await page.goto(board);
+  await page.reload();
+  await expect(page.getByRole('region', { name: 'From files' })).toContainText('Seat 5');
 });
 
 test('what is kept tells a learner no more than the build does', async ({ page }) => {
