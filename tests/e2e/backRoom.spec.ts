@@ -62,7 +62,7 @@ test('an instructor writes a job in the form, has it proved, seals it; a learner
   await dialog(page).getByRole('button', { name: 'The sense wire is open.' }).click();
   await expect(page.getByRole('listitem').filter({ hasText: 'The sense wire is open.' })).toBeVisible();
   const readings = page.getByRole('region', { name: 'What the tests would read' });
-  await expect(readings).toContainText(/\d+ tests? tells?/, { timeout: 60_000 });
+  await expect(readings).toContainText(/\d+ tests? gives? it away/, { timeout: 60_000 });
 
   await page.getByLabel('Number of the order').fill('HP-3001');
   await page.getByLabel('Complaint').fill('The lamp is on again. Nobody measured anything.');
