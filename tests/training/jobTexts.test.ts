@@ -110,6 +110,24 @@ describe('what is wrong with such texts', () => {
     expect(problems(twice)).toEqual(['4 translated-twice summary.es']);
   });
 
+  it('is not markup or script: in whatever language it is the text that it is', () => {
+    for (const markup of [
+      '<script>x()</script>',
+      '"><img src=x>',
+      '{{constructor}}',
+      '$t(actions.key)',
+      '<%= 7*7 %>',
+    ]) {
+      const both = load(
+        title(`{ en: ${JSON.stringify(`E ${markup}`)}, es: ${JSON.stringify(`S ${markup}`)} }`),
+      );
+      expect(both.title).toBe(`E ${markup}`);
+      expect(both.words?.es).toEqual([[`E ${markup}`, `S ${markup}`]]);
+      addOwnWords(both.words);
+      expect(jobSentence(`E ${markup}`).words).toBe(`E ${markup}`);
+    }
+  });
+
   it('is never taken for a word of the language itself', () => {
     const odd = title('{ en: constructor, es: __proto__ }');
     expect(load(odd).words).toEqual({ es: [['constructor', '__proto__']] });
