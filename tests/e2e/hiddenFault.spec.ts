@@ -11,6 +11,8 @@ const JOBS = [
   { id: 'all-hoses-new', title: /Every hose is new/ },
   { id: 'silent-on-command', title: /Silent on command/ },
   { id: 'ready-by-friday', title: /Ready by Friday/ },
+  // Its fault is drawn when it is taken.
+  { id: 'the-new-steps', title: /The new steps/ },
 ] as const;
 
 /** What would give a job away: the ids of its faults, and the sentences of the author's remark. */
@@ -18,7 +20,9 @@ function answersOf(id: string): { readonly faults: readonly string[]; readonly r
   const text = readFileSync(new URL(`../../scenarios/${id}.yaml`, import.meta.url), 'utf8');
   const loaded = loadScenario(text, `${id}.yaml`);
   if (!loaded.ok) throw new Error(`${id} cannot be read`);
-  const { faults, remark } = loaded.value;
+  const { variants = [], ...own } = loaded.value;
+  const faults = [...own.faults, ...variants.flatMap((variant) => variant.faults)];
+  const remark = [own.remark, ...variants.flatMap((variant) => variant.remark ?? [])].join(' ');
   return {
     faults: faults.map(({ fault }) => fault),
     remark: remark.split(/(?<=\.)\s+/).filter((sentence) => sentence.length > 20),
