@@ -19,11 +19,22 @@ const scenarios: readonly Scenario[] = readdirSync(folder)
     return loaded.value;
   });
 
-/** Ids of faults, and sentences of the author's remark, that stand in a text as they are. */
-function told(text: string, { remark }: Scenario): readonly string[] {
+/** Ids of faults, and sentences of the author's remarks in any language, that stand in a text as they are. */
+function told(text: string, scenario: Scenario): readonly string[] {
   const ids = FAULTS.map(({ id }) => id as string).filter((id) => text.includes(`"${id}"`));
-  const sentences = remark.split(/(?<=\.)\s+/).filter((sentence) => sentence.length > 20);
+  const sentences = remarksOf(scenario)
+    .flatMap((remark) => remark.split(/(?<=\.)\s+/))
+    .filter((sentence) => sentence.length > 20);
   return [...ids, ...sentences.filter((sentence) => text.includes(sentence))];
+}
+
+/** The author's last words on every truth, and what they are in other languages where the file says so. */
+function remarksOf({ remark, variants = [], words = {} }: Scenario): readonly string[] {
+  const own = [remark, ...variants.flatMap((variant) => variant.remark ?? [])];
+  const others = Object.values(words).flatMap((pairs) =>
+    pairs.flatMap(([sentence, other]) => (own.includes(sentence) ? [other] : [])),
+  );
+  return [...own, ...others];
 }
 
 /** What may be wrong with a scenario's truck, whichever truth is drawn. */
