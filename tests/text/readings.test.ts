@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { RigDefinition } from '../../src/sim/rigs/RigDefinition.ts';
+import { EVERY_RIG } from '../../src/sim/rigs/rigs.ts';
 import { runStandardTest } from '../../src/sim/rigs/standardTests/runStandardTest.ts';
-import { STANDARD_TESTS } from '../../src/sim/rigs/standardTests/standardTests.ts';
 import { createWorld } from '../../src/sim/world/World.ts';
 import '../../src/text/backRoomEnglish.ts';
 import { readingLabel, readingWords, spreadWords } from '../../src/text/describeReading.ts';
@@ -21,9 +22,17 @@ const BENCHES = [
 
 /** Every mark of every test as it was shown on these benches. */
 function allMarks(): readonly MarkReadings[] {
-  return BENCHES.flatMap((faults) =>
-    STANDARD_TESTS.flatMap((test) => {
-      const bench = createWorld({ seed: 'words', faults, ambientC: 20, altitudeM: 200, fuelLevel: 0.5 });
+  return EVERY_RIG.flatMap((rig) => marksOf(rig));
+}
+
+function marksOf(rig: RigDefinition): readonly MarkReadings[] {
+  const known = BENCHES.filter((faults) =>
+    faults.every(({ fault }) => rig.faults.some(({ id }) => id === fault)),
+  );
+  const place = { rig: rig.id, ambientC: 20, altitudeM: 200, fuelLevel: 0.5 };
+  return known.flatMap((faults) =>
+    rig.tests.flatMap((test) => {
+      const bench = createWorld({ seed: 'words', faults, ...place });
       const shown = runStandardTest(test, bench);
       const names = new Set(shown.map(({ channel, setUp }) => `${channel} ${setUp}`));
       return [...names].map((name) => {
@@ -67,7 +76,7 @@ describe.each([
   });
 
   it('tell the marks of one test apart', () => {
-    for (const { id } of STANDARD_TESTS) {
+    for (const id of new Set(EVERY_RIG.flatMap(({ tests }) => tests.map((test) => test.id)))) {
       const own = marks.filter(({ setUp }) => setUp.startsWith(`${id}/`));
       const names = new Map(
         own.map((mark) => [`${mark.good[0]?.channel} ${mark.setUp}`, readingLabel(mark)]),

@@ -1,3 +1,5 @@
+import { RIG_IDS } from '../../sim/devices/BenchSurface.ts';
+import { ITEMS } from '../../sim/devices/items.ts';
 import { faultById } from '../../sim/faults/catalogue.ts';
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
 import type { DraftText } from '../../training/draft/DraftText.ts';
@@ -16,13 +18,17 @@ export function readBenchOf(form: DraftText): ReadBench | null {
 
 function benchOf(form: DraftText, faults: readonly FaultChoice[]): ReadBench {
   const seed = form.plainAt(['seed']);
+  const rig = RIG_IDS.find((id) => id === form.plainAt(['rig']));
+  const renewed = form.plainAt(['work-order', 'renewed']);
   return {
     environment: {
+      ...(rig === undefined ? {} : { rig }),
       ambientC: figure(form.plainAt(['bench', 'ambient-celsius']), -30, 50, 20),
       altitudeM: figure(form.plainAt(['bench', 'altitude-metres']), -400, 4500, 200),
       fuelLevel: figure(form.plainAt(['bench', 'fuel-percent']), 0, 100, 50) / 100,
     },
     seed: typeof seed === 'string' && seed !== '' ? seed : 'draft',
+    ...(Array.isArray(renewed) ? { renewedBefore: ITEMS.filter((item) => renewed.includes(item)) } : {}),
     faults,
   };
 }
