@@ -120,7 +120,7 @@ function amount({ value, unit, channel, setUp }: OfNumber): string {
   const number = typeof value === 'number' ? value : 0;
   switch (unit) {
     case 'V':
-      return volts(number);
+      return Math.abs(number) < 0.1 ? `${fixed(number * 1000, 1)} mV` : volts(number);
     case 'Ω':
       if (Math.abs(number) >= 1e6) return `${fixed(number / 1e6, 2)} MΩ`;
       return Math.abs(number) >= 1000 ? `${fixed(number / 1000, 2)} kΩ` : `${fixed(number, 1)} Ω`;

@@ -129,6 +129,8 @@ export const readings = {
       'drawn-after': 'until it is drawn',
       'held-for': 'held',
       vented: 'vented',
+      travelled: 'lever at its end',
+      'back-after': 'until it is back',
       'cycle-outcome': 'monitor',
       'cycle-trip': 'until the trip',
       'cycle-hold': 'held',

@@ -130,6 +130,8 @@ export const readings: Pick<BackRoomCatalogue, 'readings'> = {
       'drawn-after': 'hasta hacer el vacío',
       'held-for': 'retenido',
       vented: 'ventilado',
+      travelled: 'palanca en su tope',
+      'back-after': 'hasta que regresa',
       'cycle-outcome': 'monitor',
       'cycle-trip': 'hasta el disparo',
       'cycle-hold': 'retenido',
