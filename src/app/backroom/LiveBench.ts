@@ -41,6 +41,7 @@ export class LiveBench {
   private sitting: Sitting | null = null;
   private scenario: Scenario | null = null;
   private madeOf = '';
+  private rigOnBench: Scenario['rig'];
   private resting: ReturnType<typeof setTimeout> | undefined;
   private line: EvidenceLine | null = null;
   private asked = 0;
@@ -68,9 +69,11 @@ export class LiveBench {
     const made = madeOf(bench);
     if (made === this.madeOf) return;
     this.madeOf = made;
+    // What hands did on another unit means nothing on this one.
+    const again = this.scenario?.rig === bench.rig;
     this.scenario = bench;
     clearTimeout(this.resting);
-    this.resting = setTimeout(() => void this.set(bench, true), this.sitting === null ? 0 : REST_MS);
+    this.resting = setTimeout(() => void this.set(bench, again), this.sitting === null ? 0 : REST_MS);
   }
 
   /** Begins again with nothing done to the bench. */
@@ -105,10 +108,11 @@ export class LiveBench {
   private seat(sitting: Sitting, scenario: Scenario): void {
     this.sitting = sitting;
     const running = this.running.peek();
-    if (running !== null) {
+    if (running !== null && this.rigOnBench === scenario.rig) {
       running.desk.reseat(sitting);
       return;
     }
+    this.rigOnBench = scenario.rig;
     const evidence = new EvidenceClient({
       sealed: sealScenario(scenario),
       openLine: workerLine,

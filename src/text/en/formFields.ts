@@ -11,6 +11,7 @@ export const formFields = {
       label: 'How it is sat',
       hint: 'Practice has the coach; an assessment keeps what would help to itself. A walkthrough leads step by step.',
     },
+    rig: { label: 'What is on the bench', hint: 'Another unit has faults, tests and codes of its own.' },
     level: { label: 'Level', hint: '1 is easy, 4 is hard.' },
     minutes: { label: 'Minutes', hint: 'What a careful learner should need, 5 to 240.' },
     aims: { label: 'Aims', hint: 'What the learner should be able to do afterwards, one to eight.' },
@@ -96,6 +97,7 @@ export const formFields = {
     remark: { label: 'Remark', hint: 'What was wrong, and what is to be learnt from it.' },
   },
   formOptions: {
+    rig: { 'leak-detection-pump': 'leak detection pump', 'flap-actuator': 'flap actuator' },
     seed: {
       policy: {
         usual: 'as usual for the way it is sat',

@@ -11,6 +11,7 @@ export const formFields = {
       label: 'Cómo se hace',
       hint: 'En la práctica hay instructor; una evaluación se guarda lo que ayudaría. El paso a paso lleva de la mano.',
     },
+    rig: { label: 'Lo que está en el banco', hint: 'Otra unidad tiene fallas, pruebas y códigos propios.' },
     level: { label: 'Nivel', hint: '1 es fácil, 4 es difícil.' },
     minutes: { label: 'Minutos', hint: 'Lo que debería necesitar un alumno cuidadoso, de 5 a 240.' },
     aims: { label: 'Objetivos', hint: 'Lo que el alumno debería saber hacer después, de uno a ocho.' },
@@ -105,6 +106,10 @@ export const formFields = {
     remark: { label: 'Comentario', hint: 'Qué estaba mal, y qué se aprende de ello.' },
   },
   formOptions: {
+    rig: {
+      'leak-detection-pump': 'bomba de detección de fugas',
+      'flap-actuator': 'actuador de la compuerta',
+    },
     seed: {
       policy: {
         usual: 'lo usual según cómo se hace',

@@ -44,6 +44,7 @@ export const FORM: readonly FormSection[] = [
       field('title', 'line'),
       field('id', 'line'),
       field('summary', 'paragraph'),
+      field('rig', 'choice'),
       field('mode', 'choice'),
       field('level', 'choice'),
       field('minutes', 'number'),

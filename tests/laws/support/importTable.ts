@@ -34,7 +34,10 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
     folders: ['base', 'sim/rigs', 'sim/faults', 'sim/world', 'bench words'],
     packages: ['zod', 'yaml'],
   },
-  'training/draft': { folders: ['base', 'sim/faults', 'training/scenario'], packages: ['yaml'] },
+  'training/draft': {
+    folders: ['base', 'sim/rigs', 'sim/faults', 'training/scenario', 'bench words'],
+    packages: ['yaml'],
+  },
   'training/sitting': { folders: [...WORLD, 'training/scenario'], packages: ['xstate', 'zod'] },
   'training/evidence': {
     folders: [...WORLD, 'sim/rigs', 'sim/faults', 'training/scenario', 'training/sitting'],

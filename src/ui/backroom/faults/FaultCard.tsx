@@ -1,7 +1,8 @@
-import { FAULTS, faultById, isRootCause } from '../../../sim/faults/catalogue.ts';
+import { faultById, isRootCause } from '../../../sim/faults/catalogue.ts';
 import { capital } from '../../../text/format.ts';
 import { say } from '../../../text/translate.ts';
 import type { FormEdit } from '../../../training/draft/FormEdit.ts';
+import { faultsOfRig } from '../../../training/draft/faultsOfRig.ts';
 import { pathOf, rawText } from '../../../training/draft/rawText.ts';
 import { describedBy, type FieldProps, Problems } from '../fields/Field.tsx';
 import { SwitchField } from '../fields/SwitchField.tsx';
@@ -15,8 +16,6 @@ interface FaultCardProps extends FieldProps {
   readonly roots: readonly string[];
   readonly onTake: () => void;
 }
-
-const ROOTS = FAULTS.filter(({ id }) => isRootCause(id)).map(({ id }) => id);
 
 /** One fault: how bad it is, whether it comes and goes, and what is behind it. */
 export function FaultCard({ book, path, roots, onTake }: FaultCardProps) {
@@ -75,6 +74,9 @@ function Surplus({ book, path }: FieldProps) {
 }
 
 function Root({ book, path, roots }: FieldProps & { readonly roots: readonly string[] }) {
+  const known = faultsOfRig(book.draft.value.form)
+    .map(({ id }) => id)
+    .filter(isRootCause);
   const now = rawText(book.draft.value.form.at(pathOf(path)));
   const choose = (root: string): void => {
     const place = pathOf(path);
@@ -107,8 +109,8 @@ function Root({ book, path, roots }: FieldProps & { readonly roots: readonly str
         {...describedBy(book, path)}
       >
         <option value="">{say('backRoom.noRoot')}</option>
-        {now !== '' && !ROOTS.includes(now) && <option value={now}>{now}</option>}
-        {ROOTS.map((root) => (
+        {now !== '' && !known.includes(now) && <option value={now}>{now}</option>}
+        {known.map((root) => (
           <option key={root} value={root}>
             {faultSentence(root)}
           </option>

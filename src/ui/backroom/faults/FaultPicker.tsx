@@ -1,17 +1,19 @@
-import { FAULTS } from '../../../sim/faults/catalogue.ts';
+import type { FaultEntry } from '../../../sim/faults/Fault.ts';
 import { capital } from '../../../text/format.ts';
 import { has, say } from '../../../text/translate.ts';
 import { Dialog } from '../../panels/Dialog.tsx';
 import { ITEM_GROUPS } from '../../panels/itemGroups.ts';
 
 interface FaultPickerProps {
+  /** Those of the rig. */
+  readonly faults: readonly FaultEntry[];
   readonly chosen: readonly unknown[];
   readonly onPick: (fault: string) => void;
   readonly onClose: () => void;
 }
 
 /** Every fault that can be there when a job begins, by the item that it sits in. */
-export function FaultPicker({ chosen, onPick, onClose }: FaultPickerProps) {
+export function FaultPicker({ faults: all, chosen, onPick, onClose }: FaultPickerProps) {
   return (
     <Dialog title={say('backRoom.pickFault')} onClose={onClose} wide>
       <div class="fault-groups">
@@ -19,7 +21,7 @@ export function FaultPicker({ chosen, onPick, onClose }: FaultPickerProps) {
           <section key={group}>
             <h3>{say(`itemGroups.${group}`)}</h3>
             {items.map((item) => {
-              const faults = FAULTS.filter((fault) => fault.item === item && fault.weight > 0);
+              const faults = all.filter((fault) => fault.item === item);
               if (faults.length === 0) return null;
               return (
                 <div key={item} class="fault-item">

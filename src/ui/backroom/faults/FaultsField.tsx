@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { faultById, isRootCause } from '../../../sim/faults/catalogue.ts';
 import { say } from '../../../text/translate.ts';
+import { faultsOfRig } from '../../../training/draft/faultsOfRig.ts';
 import { fieldLimits } from '../../../training/draft/fieldLimits.ts';
 import { pathOf } from '../../../training/draft/rawText.ts';
 import { Field, type FieldProps, Problems } from '../fields/Field.tsx';
@@ -74,7 +75,14 @@ export function FaultsField({ book, path, readings }: FaultsFieldProps) {
         </button>
       )}
       {readings}
-      {picking.value && <FaultPicker chosen={chosen} onPick={add} onClose={() => (picking.value = false)} />}
+      {picking.value && (
+        <FaultPicker
+          faults={faultsOfRig(book.draft.value.form)}
+          chosen={chosen}
+          onPick={add}
+          onClose={() => (picking.value = false)}
+        />
+      )}
     </fieldset>
   );
 }
