@@ -30,7 +30,7 @@ import type { ScenarioProblem } from './src/training/scenario/ScenarioProblem.ts
 import { tokensOf } from './src/ui/theme/tokens.ts';
 
 const SCENARIO_FOLDER = join(import.meta.dirname, 'scenarios');
-const EVIDENCE_TABLES = join(import.meta.dirname, 'assets/evidence/shop.json');
+const EVIDENCE_TABLES = join(import.meta.dirname, 'assets/evidence');
 const SCENARIOS = 'virtual:scenarios';
 const SCENARIO = 'virtual:scenario/';
 
@@ -64,13 +64,19 @@ function sealedScenarios(): Plugin {
 
 /** What the board shows of each file. Tables of an older rig leave out what is in question: they are being made again. */
 function boardCards(texts: readonly ScenarioText[]): readonly BoardCard[] {
-  const tables = openTables(readFileSync(EVIDENCE_TABLES, 'utf8'));
+  const tables = readdirSync(EVIDENCE_TABLES).flatMap((name) => {
+    const opened = openTables(readFileSync(join(EVIDENCE_TABLES, name), 'utf8'));
+    return opened.ok ? [opened.value] : [];
+  });
   return texts.flatMap(({ name, text }) => {
     const loaded = loadScenario(text, name);
     if (!loaded.ok) return [];
     const card = boardCardOf(cardOf(loaded.value));
-    const inQuestion = tables.ok && isJob(card.mode) ? itemsInQuestion(loaded.value, tables.value) : null;
-    return [inQuestion === null ? card : { ...card, inQuestion }];
+    // Only the tables of its own rig have an answer.
+    const inQuestion = isJob(card.mode)
+      ? tables.flatMap((of) => itemsInQuestion(loaded.value, of) ?? [])
+      : [];
+    return [inQuestion.length === 0 ? card : { ...card, inQuestion }];
   });
 }
 

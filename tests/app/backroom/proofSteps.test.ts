@@ -3,10 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { type ProofNews, proofSteps } from '../../../src/app/backroom/proof/proofSteps.ts';
 import { workCheck } from '../../../src/cli/checkShare.ts';
 import { keptTables } from '../../../src/cli/keptTables.ts';
+import type { RigId } from '../../../src/sim/devices/BenchSurface.ts';
 import type { EvidenceTables } from '../../../src/training/evidence/EvidenceTables.ts';
 
-const tables = async (): Promise<EvidenceTables> => {
-  const kept = keptTables();
+const tables = async (rig: RigId | undefined): Promise<EvidenceTables> => {
+  const kept = keptTables(rig);
   if (!kept.ok) throw new Error(kept.error);
   return kept.value;
 };

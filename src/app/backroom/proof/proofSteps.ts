@@ -1,3 +1,4 @@
+import type { RigId } from '../../../sim/devices/BenchSurface.ts';
 import type { EvidenceTables } from '../../../training/evidence/EvidenceTables.ts';
 import { LEARNERS } from '../../../training/learners/Learner.ts';
 import { proofInSteps } from '../../../training/proof/proveScenario.ts';
@@ -24,12 +25,15 @@ const SEEDS = 1;
 /** Proves a draft as `check` does, and tells each step. What is wrong with the file itself needs no tables and comes at once. */
 export async function* proofSteps(
   { text, file }: DraftText,
-  tables: () => Promise<EvidenceTables>,
+  tables: (rig: RigId | undefined) => Promise<EvidenceTables>,
 ): AsyncGenerator<ProofNews, void, void> {
   const loaded = loadScenario(text, file);
   if (!loaded.ok) return yield { kind: 'broken', problems: loaded.error };
   if (!isJob(loaded.value.mode)) return yield { kind: 'nothing-to-prove' };
-  const steps = proofInSteps(loaded.value, await tables(), { learners: LEARNERS, seeds: SEEDS });
+  const steps = proofInSteps(loaded.value, await tables(loaded.value.rig), {
+    learners: LEARNERS,
+    seeds: SEEDS,
+  });
   for (;;) {
     const step = steps.next();
     if (step.done) return yield { kind: 'proved', proof: step.value };

@@ -17,8 +17,8 @@ const alive = showLife(scope);
 
 const desk = new NewestDesk<DraftText, ProofNews>({
   steps: (draft) =>
-    proofSteps(draft, async () => {
-      const tables = await keptTables();
+    proofSteps(draft, async (rig) => {
+      const tables = await keptTables(rig);
       if (tables.ok) return tables.value;
       const { code, detail } = tables.error;
       throw new Stopped({ code: code === 'no-worker' ? 'broke' : code, detail });
