@@ -52,6 +52,8 @@ export const board = {
     allLevels: 'all levels',
     item: 'In question',
     allItems: 'any item',
+    /** Of whatever rig. */
+    unit: 'the unit',
     itemNote:
       'Jobs whose work order puts this item in question, among others. Whether it is the one is yours to prove.',
     skill: 'You practise',

@@ -52,6 +52,7 @@ export const board = {
     allLevels: 'todos los niveles',
     item: 'En duda',
     allItems: 'cualquier pieza',
+    unit: 'la unidad',
     itemNote:
       'Trabajos cuya orden pone en duda esta pieza, entre otras. Si es ella o no, le toca a usted demostrarlo.',
     skill: 'Usted practica',

@@ -62,7 +62,7 @@ export function BoardFilters({ cards, shown }: BoardFiltersProps) {
             <optgroup key={group} label={say(`itemGroups.${group}`)}>
               {items.map((item) => (
                 <option key={item} value={item}>
-                  {say(`items.${item}`)}
+                  {say(item === 'unit' ? 'boardFilter.unit' : `items.${item}`)}
                 </option>
               ))}
             </optgroup>
