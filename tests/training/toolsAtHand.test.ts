@@ -95,10 +95,7 @@ describe('what an action takes into the hand', () => {
 describe('the guide', () => {
   it('names every tool once in its table', () => {
     const guide = readFileSync(new URL('../../scenarios/README.md', import.meta.url), 'utf8');
-    const section = guide.slice(
-      guide.indexOf('## Tools at hand'),
-      guide.indexOf('## How a job is scored'),
-    );
+    const section = guide.slice(guide.indexOf('## Tools at hand'), guide.indexOf('## How a job is scored'));
     const rows = [...section.matchAll(/^\| `([a-z-]+)` \|/gm)].map(([, tool]) => tool);
     expect(rows).toEqual([...BENCH_TOOLS]);
   });
