@@ -14,6 +14,7 @@ import { keepFacts } from './facts/keptFacts.ts';
 import { readFacts } from './facts/readFacts.ts';
 import { weighingVersion } from './facts/weighingVersion.ts';
 import { finished } from './openJob.ts';
+import { speakOf } from './rigWords.ts';
 import { SittingDesk } from './SittingDesk.ts';
 
 interface DebriefScreenProps {
@@ -61,6 +62,7 @@ export function DebriefScreen({ sealed, kept, shop, onSettings }: DebriefScreenP
 }
 
 async function readAgain(sealed: SealedScenario, kept: string, shop: AppShop): Promise<ReadAgain | null> {
+  await speakOf(sealed.card.rig);
   const stored = await shop.store.get(kept);
   if (stored === undefined) {
     shop.trouble.value = { key: 'troubles.record-gone', offers: [] };
@@ -112,6 +114,7 @@ async function readAgain(sealed: SealedScenario, kept: string, shop: AppShop): P
   return {
     desk,
     end: () => {
+      void speakOf(undefined);
       keepWorth();
       evidence.end();
     },

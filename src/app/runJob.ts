@@ -18,6 +18,7 @@ import { keepFacts } from './facts/keptFacts.ts';
 import { weighingVersion } from './facts/weighingVersion.ts';
 import { holdJob } from './holdJob.ts';
 import { freshSeed } from './openJob.ts';
+import { speakOf } from './rigWords.ts';
 import { SittingDesk } from './SittingDesk.ts';
 import { SittingKeeper } from './SittingKeeper.ts';
 import { Workbench } from './Workbench.ts';
@@ -50,6 +51,7 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
     shop.trouble.value = { key: 'troubles.open-elsewhere', offers: [] };
     return null;
   }
+  await speakOf(sealed.card.rig);
   const stored = await shop.store.get(id);
   let unweighed: Trouble | null = null;
   const evidence: EvidenceClient = new EvidenceClient({
@@ -150,6 +152,7 @@ export async function runJob(parts: JobParts): Promise<RunningJob | null> {
       shop.trouble.value = { key: `troubles.${trouble}`, offers: [] };
     },
     end: () => {
+      void speakOf(undefined);
       loop.stop();
       evidence.end();
       // What was said of this job is of no use on the board.

@@ -9,7 +9,7 @@ export interface PartState {
   readonly state: string;
 }
 
-type MovingPart =
+export type MovingPart =
   | 'plunger'
   | 'diaphragm'
   | 'inletCheck'
@@ -21,21 +21,42 @@ type MovingPart =
 /** Air within so much of the room's is as the room, kPa: less shows on no instrument here. */
 const AS_ROOM_KPA = 0.02;
 
-/** The unit's moving parts and what each does now. */
-export function partsInside(inside: InsideObservation): readonly PartState[] {
-  const part = (name: MovingPart, state: string): PartState => ({
-    part: say(`inside.parts.${name}`),
-    state,
-  });
-  return [
-    part('plunger', say(`inside.plunger.${inside.plunger}`)),
-    part('diaphragm', diaphragmWords(inside.diaphragmTravel)),
-    part('inletCheck', say(`inside.inletCheck.${inside.inletCheck}`)),
-    part('outletCheck', say(`inside.outletCheck.${inside.outletCheck}`)),
-    part('ventSeat', say(`inside.ventSeat.${inside.ventSeat}`)),
-    part('delayCheck', say(`inside.delayCheck.${inside.delayCheck}`)),
-    part('vacuumSwitch', say(`inside.vacuumSwitch.${inside.vacuumSwitch}`)),
-  ];
+/** Those of the leak detection pump, which has them all. */
+const EVERY_PART: readonly MovingPart[] = [
+  'plunger',
+  'diaphragm',
+  'inletCheck',
+  'outletCheck',
+  'ventSeat',
+  'delayCheck',
+  'vacuumSwitch',
+];
+
+/** A unit's moving parts and what each does now. */
+export function partsInside(
+  inside: InsideObservation,
+  parts: readonly MovingPart[] = EVERY_PART,
+): readonly PartState[] {
+  return parts.map((name) => ({ part: say(`inside.parts.${name}`), state: stateOf(name, inside) }));
+}
+
+function stateOf(name: MovingPart, inside: InsideObservation): string {
+  switch (name) {
+    case 'plunger':
+      return say(`inside.plunger.${inside.plunger}`);
+    case 'diaphragm':
+      return diaphragmWords(inside.diaphragmTravel);
+    case 'inletCheck':
+      return say(`inside.inletCheck.${inside.inletCheck}`);
+    case 'outletCheck':
+      return say(`inside.outletCheck.${inside.outletCheck}`);
+    case 'ventSeat':
+      return say(`inside.ventSeat.${inside.ventSeat}`);
+    case 'delayCheck':
+      return say(`inside.delayCheck.${inside.delayCheck}`);
+    case 'vacuumSwitch':
+      return say(`inside.vacuumSwitch.${inside.vacuumSwitch}`);
+  }
 }
 
 /** Current and voltage of the two circuits that end in the unit. */
@@ -70,8 +91,8 @@ export function onPort({ sites }: Pick<Observation, 'sites'>, port: UnitPort): s
 }
 
 /** The whole cut-away in one sentence, for those who do not see it. */
-export function describeInside(inside: InsideObservation): string {
-  const states = [...partsInside(inside), ...circuitInside(inside)].map(
+export function describeInside(inside: InsideObservation, parts?: readonly MovingPart[]): string {
+  const states = [...partsInside(inside, parts), ...circuitInside(inside)].map(
     ({ part, state }) => `${part} ${state}.`,
   );
   return say('inside.drawing', { states: states.join(' ') });

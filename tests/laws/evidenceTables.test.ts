@@ -1,19 +1,17 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { Random } from '../../src/base/Random.ts';
-import { KEPT_TABLES_FILE, keptTables } from '../../src/cli/keptTables.ts';
+import { keptTables, tablesFileOf } from '../../src/cli/keptTables.ts';
+import { RIG_IDS } from '../../src/sim/devices/BenchSurface.ts';
 import { complaintOf } from '../../src/training/evidence/complaint.ts';
 import { DRAW_SEEDS } from '../../src/training/evidence/environment.ts';
 import { itemGroups } from '../../src/training/evidence/equivalence.ts';
 import { casesOf, outcomesOf } from '../../src/training/evidence/OutcomeTable.ts';
 import { keptAnswer } from '../../src/training/evidence/packTables.ts';
 import type { Shown } from '../../src/training/evidence/Shown.ts';
-import { readKept } from './support/repoFiles.ts';
 
 /** Cells worked anew each time; the same ones, so that a failure stays until the tables are made again. */
 const CELLS = 24;
-
-const opened = keptTables();
-const tables = opened.ok ? opened.value : null;
 
 /** What was shown, mark by mark, as it is kept. */
 function kept(shown: readonly Shown[]): Readonly<Record<string, readonly unknown[]>> {
@@ -25,14 +23,16 @@ function kept(shown: readonly Shown[]): Readonly<Record<string, readonly unknown
   return marks;
 }
 
-describe('the kept evidence tables', () => {
-  it('open, and are of this version of the rig (else: npm run -s known-good -- tables)', () => {
+describe.each(RIG_IDS)('the kept evidence tables of the %s', (rig) => {
+  const opened = keptTables(rig);
+  const tables = opened.ok ? opened.value : null;
+
+  it('open, and are of this version of the rig (else: npm run -s known-good -- tables --rig RIG)', () => {
     expect(opened.ok ? null : opened.error).toBeNull();
   });
 
   it('are small', () => {
-    const text = readKept('assets/evidence/shop.json');
-    expect(KEPT_TABLES_FILE.endsWith('assets/evidence/shop.json')).toBe(true);
+    const text = readFileSync(tablesFileOf(rig), 'utf8');
     expect(text.length).toBeLessThan(1_500_000);
   });
 

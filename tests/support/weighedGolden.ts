@@ -25,7 +25,7 @@ export function weighedGolden(name: string): WeighedGolden {
 
 /** Weighs a closed sitting. Errors: throws with the problem's code. */
 export function weighSat(sat: SatGolden): WeighedGolden {
-  const tables = keptTables();
+  const tables = keptTables(sat.scenario.rig);
   if (!tables.ok) throw new Error(tables.error);
   const evidence = weighRecord(sat.scenario, sat.record, tables.value);
   if (!evidence.ok) throw new Error(`${sat.scenario.id}: ${evidence.error.code}`);

@@ -1,3 +1,4 @@
+import type { RigId } from '../../sim/devices/BenchSurface.ts';
 import { nextTask } from '../nextTask.ts';
 import type { Debriefing } from './debriefing.ts';
 import { drivesOf } from './drivesOf.ts';
@@ -34,11 +35,18 @@ const atWork = new Promise<void>((resolve) => {
   work = resolve;
 });
 
+let name = (_rig: RigId | undefined): void => {};
+/** The rig of the job, which the first thing told of it says. */
+const named = new Promise<RigId | undefined>((resolve) => {
+  name = resolve;
+});
+
 const desk = new EvidenceDesk({
   load: async () => {
     await stands;
     const { loadWeighing } = await fetchWeighing();
-    return loadWeighing({ here: () => debriefing, fetch: () => atWork.then(fetchedDebriefing) });
+    const parts = { here: () => debriefing, fetch: () => atWork.then(fetchedDebriefing) };
+    return loadWeighing(parts, await named);
   },
   drive: drivesOf,
   post: (message) => scope.postMessage(message),
@@ -50,6 +58,7 @@ let waiting: ToWorker[] | null = null;
 scope.onmessage = ({ data }) => {
   if (data.kind === 'alive?') return alive();
   if (data.kind === 'ahead') return stand();
+  if ('sealed' in data) name(data.sealed.card.rig);
   if (isToBeWeighed(data)) {
     stand();
     work();

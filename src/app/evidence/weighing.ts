@@ -1,6 +1,7 @@
 import { assert } from '../../base/assert.ts';
 import { ok, type Result } from '../../base/Result.ts';
 import type { Tick } from '../../base/ticks.ts';
+import type { RigId } from '../../sim/devices/BenchSurface.ts';
 import type { Advice } from '../../training/coach/Advice.ts';
 import type { EvidenceTables } from '../../training/evidence/EvidenceTables.ts';
 import type { JobPar } from '../../training/evidence/JobPar.ts';
@@ -23,11 +24,12 @@ export interface DebriefingParts {
   fetch(): Promise<Debriefing>;
 }
 
-/** Fetches the kept tables, and gives the way to weigh sittings by them. */
+/** Fetches the kept tables of a rig, and gives the way to weigh sittings by them. */
 export async function loadWeighing(
   debriefing: DebriefingParts,
+  rig: RigId | undefined,
 ): Promise<Result<BeginWeighing, EvidenceFailure>> {
-  const tables = await keptTables();
+  const tables = await keptTables(rig);
   if (!tables.ok) return tables;
   return ok((sealed, record) => weighedBy(tables.value, debriefing, sealed, record));
 }

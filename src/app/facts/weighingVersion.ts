@@ -1,6 +1,7 @@
 import { workerUrl as judging } from 'virtual:worker/src/app/evidence/debriefing.ts';
 import { workerUrl as working } from 'virtual:worker/src/app/evidence/evidenceWorker.ts';
 import { workerUrl as weighing } from 'virtual:worker/src/app/evidence/weighing.ts';
+import flapTables from '../../../assets/evidence/flap-actuator.json?url';
 import tables from '../../../assets/evidence/shop.json?url';
 
 /**
@@ -8,5 +9,5 @@ import tables from '../../../assets/evidence/shop.json?url';
  * imports, so another program or other tables have another name. Null where sources are served, which have no such names.
  */
 export const weighingVersion: string | null = import.meta.env.PROD
-  ? [working, weighing, judging, tables].map((address) => address.split('/').at(-1)).join(' ')
+  ? [working, weighing, judging, tables, flapTables].map((address) => address.split('/').at(-1)).join(' ')
   : null;

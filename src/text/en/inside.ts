@@ -14,6 +14,7 @@ export const inside = {
       drive: 'drive chamber',
       pump: 'pump chamber',
       delay: 'vent-delay chamber',
+      can: 'can',
       engine: 'engine vacuum port',
     },
     /** On the drawing. */
@@ -27,6 +28,7 @@ export const inside = {
       delayCheck: 'check',
       bleed: 'bleed',
       capsule: 'capsule',
+      lever: 'lever',
       contact: 'contact',
       room: 'room',
     },

@@ -16,6 +16,7 @@ export const inside = {
       drive: 'cámara de mando',
       pump: 'cámara de la bomba',
       delay: 'cámara de retardo de ventilación',
+      can: 'cámara',
       engine: 'puerto de vacío del motor',
     },
     /** On the drawing: short. */
@@ -29,6 +30,7 @@ export const inside = {
       delayCheck: 'retención',
       bleed: 'sangr.',
       capsule: 'cápsula',
+      lever: 'palanca',
       contact: 'contacto',
       room: 'taller',
     },

@@ -5,6 +5,7 @@ import { engineSide } from './jobs/engineSide.ts';
 import { firstDay } from './jobs/firstDay.ts';
 import { firstDayLater } from './jobs/firstDayLater.ts';
 import { firstMinutes } from './jobs/firstMinutes.ts';
+import { flap } from './jobs/flap.ts';
 import { leaks } from './jobs/leaks.ts';
 import { leaksTwice } from './jobs/leaksTwice.ts';
 import { shared } from './jobs/shared.ts';
@@ -23,4 +24,5 @@ export const jobSentences: Readonly<Record<string, string>> = {
   ...airWays,
   ...engineSide,
   ...supplyAndTools,
+  ...flap,
 };

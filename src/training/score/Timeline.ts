@@ -69,8 +69,8 @@ export function timelineOf(scenario: Scenario, record: SittingRecord): Result<Ti
         const seen = sitting.observe();
         note(seen);
         if (seen.tick % TRACE_TICKS === 0) {
-          const { senseVolts, canisterKPa } = sitting.insideForJudging();
-          trace.push({ tick: seen.tick, senseVolts, canisterKPa });
+          const { senseVolts, switchSideKPa } = sitting.insideForJudging();
+          trace.push({ tick: seen.tick, senseVolts, canisterKPa: switchSideKPa });
         }
         look(seen);
       },

@@ -1,7 +1,7 @@
 import type { InsideObservation } from '../../sim/world/Observation.ts';
 import { chamberAirShort } from '../../text/describeInside.ts';
 import { say } from '../../text/translate.ts';
-import { CHAMBERS } from './chamberLetters.ts';
+import { CHAMBERS, type Chamber } from './chamberLetters.ts';
 
 /** Names of the working parts, beside them. */
 const NAMES: readonly {
@@ -43,7 +43,20 @@ export function Labels({ inside }: { readonly inside: InsideObservation }) {
           {say(`inside.labels.${key}`)}
         </text>
       ))}
-      {CHAMBERS.map(({ name, letter, x, y, leader, kPa }) => (
+      <ChamberLetters inside={inside} chambers={CHAMBERS} />
+    </g>
+  );
+}
+
+/** Letter and number of each chamber. */
+export function ChamberLetters(props: {
+  readonly inside: InsideObservation;
+  readonly chambers: readonly Chamber[];
+}) {
+  const { inside, chambers } = props;
+  return (
+    <>
+      {chambers.map(({ name, letter, x, y, leader, kPa }) => (
         <g key={name}>
           {leader !== undefined && <line class="inside-leader" x1={x} x2={leader} y1={y} y2={y} />}
           <circle class="inside-badge" cx={x} cy={y} r="13" />
@@ -60,6 +73,6 @@ export function Labels({ inside }: { readonly inside: InsideObservation }) {
           </text>
         </g>
       ))}
-    </g>
+    </>
   );
 }

@@ -57,7 +57,9 @@ function isTargetThere(target: Target, seen: Observation): boolean {
     case 'site':
       return isSpotThere(seen, `site:${target.site}`);
     case 'place':
-      return target.place !== 'jumper' || isThere(seen, 'jumper');
+      return (
+        seen.surface.examined.includes(target.place) && (target.place !== 'jumper' || isThere(seen, 'jumper'))
+      );
     default:
       return true;
   }

@@ -7,11 +7,32 @@ export function isThere({ away }: Observation, tool: BenchTool): boolean {
   return away === undefined || !away.includes(tool);
 }
 
-/** Whether a hand or an eye can go there: nothing of it is a tool that this bench does not have. */
+/**
+ * Whether a hand or an eye can go there: the rig has it, and nothing of it is a tool that this bench does not have.
+ */
 export function isSpotThere(seen: Observation, id: HotspotId): boolean {
+  if (!isOfRig(seen, id)) return false;
   if (seen.away === undefined) return true;
   const tool = toolOfSpot(id);
   return tool === null || isThere(seen, tool);
+}
+
+/** Whether the rig has what a hotspot stands for; what is no place of the unit's or the truck's is at every rig. */
+function isOfRig({ surface }: Observation, id: HotspotId): boolean {
+  const [kind, name] = id.split(':');
+  const has = (names: readonly string[]): boolean => name !== undefined && names.includes(name);
+  switch (kind) {
+    case 'site':
+      return has(surface.sites);
+    case 'fitting':
+      return has(surface.fittings);
+    case 'clamp':
+      return has(surface.ports);
+    case 'place':
+      return has(surface.examined);
+    default:
+      return true;
+  }
 }
 
 /** The tool that a hotspot belongs to; null where it is the truck's, or nobody's. */

@@ -6,7 +6,7 @@ import { say } from '../../text/translate.ts';
  * are named by their IEC 60757 letters, cavities of the plug are numbers in rings. Drawn for a narrow column: its letters
  * stay readable at 310 pixels.
  */
-export function CircuitDiagram() {
+export function CircuitDiagram({ coil }: { readonly coil: string }) {
   return (
     <svg class="circuit" viewBox="0 0 330 424" role="img" aria-label={say('service.diagramLabel')}>
       <g class="part">
@@ -15,7 +15,7 @@ export function CircuitDiagram() {
       </g>
       <Wires />
       <Parts />
-      <Words />
+      <Words coil={coil} />
     </svg>
   );
 }
@@ -71,7 +71,7 @@ function Parts() {
   );
 }
 
-function Words() {
+function Words({ coil }: { readonly coil: string }) {
   return (
     <g>
       <Word x={14} y={300} text="+" />
@@ -90,7 +90,7 @@ function Words() {
       <Word x={266.5} y={204.5} text="3" strong />
       <Word x={229.5} y={336.5} text="2" strong />
       <Word x={212} y={254} text={say('service.labels.coil')} />
-      <Word x={212} y={270} text="32 Ω" />
+      <Word x={212} y={270} text={coil} />
       <Word x={172} y={313} text={say('service.labels.unit')} />
       <Word x={228} y={290} text={say('service.labels.switch')} />
       <Word x={250} y={344} text="BN" strong />

@@ -6,7 +6,7 @@ import { areAtHand, isAtHand, type ToolsAtHand, toolsOfAction } from '../../trai
 import type { Desk } from './Desk.ts';
 import { Dialog } from './Dialog.tsx';
 import { FitDialog } from './FitDialog.tsx';
-import { ITEM_GROUPS, type ItemGroup } from './itemGroups.ts';
+import { type ItemGroup, itemGroupsOf } from './itemGroups.ts';
 
 /** The parts cupboard: the known-good unit, parts for the truck, tools of the bench. Before the verdict no parts. */
 export function CupboardDialog({ desk, onClose }: { readonly desk: Desk; readonly onClose: () => void }) {
@@ -25,13 +25,15 @@ export function CupboardDialog({ desk, onClose }: { readonly desk: Desk; readonl
       />
     );
   }
-  const groups = ITEM_GROUPS.map(({ group, items }) => ({
-    group,
-    items: items.filter(
-      (id): id is ItemId =>
-        id !== 'nothing-wrong' && (!toolsOnly || TOOL_ITEMS.includes(id)) && isToBeHad(id, tools),
-    ),
-  })).filter(({ items }) => items.length > 0);
+  const groups = itemGroupsOf(desk.observation.peek().surface)
+    .map(({ group, items }) => ({
+      group,
+      items: items.filter(
+        (id): id is ItemId =>
+          id !== 'nothing-wrong' && (!toolsOnly || TOOL_ITEMS.includes(id)) && isToBeHad(id, tools),
+      ),
+    }))
+    .filter(({ items }) => items.length > 0);
   return (
     <Dialog title={say('cupboard.title')} onClose={onClose} wide={!toolsOnly}>
       {isAtHand(tools, 'known-good-unit') && <KnownGood desk={desk} onClose={onClose} />}
@@ -95,9 +97,9 @@ function priceWords(price: number): string {
 
 /** Puts the known-good unit in the unit's place on the bench, and back. */
 function KnownGood({ desk, onClose }: { readonly desk: Desk; readonly onClose: () => void }) {
-  const { unit, plug, sites } = desk.observation.value;
+  const { unit, plug, sites, surface } = desk.observation.value;
   const to = unit === 'truck' ? 'known-good' : 'truck';
-  const bare = sites['canister-port'] === null && sites['air-port'] === null && sites['engine-port'] === null;
+  const bare = surface.ports.every((port) => sites[port] === null);
   const free = !plug.mated && bare;
   const swap = (): void => {
     if (desk.act({ kind: 'swap-unit', to }) === null) {

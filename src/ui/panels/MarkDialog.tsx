@@ -6,7 +6,7 @@ import { CiteChoice } from './CiteChoice.tsx';
 import { toggledCite } from './cites.ts';
 import type { Desk } from './Desk.ts';
 import { Dialog } from './Dialog.tsx';
-import { ITEM_GROUPS } from './itemGroups.ts';
+import { type ItemsOfGroup, itemGroupsOf } from './itemGroups.ts';
 import { beginMark, type MarkDraft, markAction, takeBackAction } from './MarkDraft.ts';
 import { MarkSign } from './MarkSign.tsx';
 
@@ -42,6 +42,7 @@ export function MarkDialog({ desk, item, from, onClose }: MarkDialogProps) {
         <div>
           {item === null && (
             <ItemSelect
+              groups={itemGroupsOf(desk.observation.peek().surface)}
               chosen={chosen}
               onChoose={(next) => {
                 draft.value = beginMark(marks, next, from);
@@ -88,11 +89,12 @@ function markedWords(action: SittingAction): string {
 }
 
 interface ItemSelectProps {
+  readonly groups: readonly ItemsOfGroup[];
   readonly chosen: VerdictItem | null;
   readonly onChoose: (item: VerdictItem) => void;
 }
 
-function ItemSelect({ chosen, onChoose }: ItemSelectProps) {
+function ItemSelect({ groups, chosen, onChoose }: ItemSelectProps) {
   return (
     <label class="suspect-select">
       {say('suspects.which')}
@@ -100,14 +102,14 @@ function ItemSelect({ chosen, onChoose }: ItemSelectProps) {
         value={chosen ?? ''}
         onChange={(event) => {
           const value = event.currentTarget.value;
-          const item = ITEM_GROUPS.flatMap(({ items }) => items).find((each) => each === value);
+          const item = groups.flatMap(({ items }) => items).find((each) => each === value);
           if (item !== undefined) onChoose(item);
         }}
       >
         <option value="" disabled>
           {say('suspects.choose')}
         </option>
-        {ITEM_GROUPS.map(({ group, items }) => (
+        {groups.map(({ group, items }) => (
           <optgroup key={group} label={say(`itemGroups.${group}`)}>
             {items.map((id) => (
               <option key={id} value={id}>

@@ -1,18 +1,19 @@
+import type { RigId } from '../../sim/devices/BenchSurface.ts';
 import { CAVITIES } from '../../sim/devices/places.ts';
 import { say } from '../../text/translate.ts';
 import { CircuitDiagram } from './CircuitDiagram.tsx';
 import { keepUnits } from './keepUnits.ts';
 import { Lines } from './Lines.tsx';
+import { SERVICE_OF_RIG } from './serviceOfRig.ts';
 
 const VALUES = ['supply', 'driver', 'bias', 'coil', 'pull', 'sense'] as const;
-const PORTS = ['canister', 'air', 'engine'] as const;
 
 /** Diagram, pinout, values and ports. */
-export function ServiceCircuit() {
+export function ServiceCircuit({ rig }: { readonly rig: RigId }) {
   return (
     <>
       <h3>{say('service.diagram')}</h3>
-      <CircuitDiagram />
+      <CircuitDiagram coil={SERVICE_OF_RIG[rig].coil} />
       <h3>{say('service.pinout')}</h3>
       <table class="ruled">
         <thead>
@@ -49,7 +50,7 @@ export function ServiceCircuit() {
       />
       <h3>{say('service.ports')}</h3>
       <Lines
-        lines={PORTS.map((id) => ({
+        lines={SERVICE_OF_RIG[rig].ports.map((id) => ({
           name: say(`service.portLines.${id}.name`),
           value: say(`service.portLines.${id}.value`),
           hint: say(`service.portLines.${id}.hint`),

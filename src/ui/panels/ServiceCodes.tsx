@@ -1,29 +1,15 @@
+import type { RigId } from '../../sim/devices/BenchSurface.ts';
 import { describeCode } from '../../text/describeCode.ts';
 import { say } from '../../text/translate.ts';
-
-const CODES = [
-  'P0441',
-  'P0442',
-  'P0446',
-  'P0455',
-  'P0456',
-  'P0457',
-  'P2400',
-  'P2401',
-  'P2402',
-  'P2404',
-  'P2405',
-  'P2406',
-  'P2407',
-] as const;
+import { SERVICE_OF_RIG } from './serviceOfRig.ts';
 
 /** Generic texts of the codes this controller can set, and when it sets them. */
-export function ServiceCodes() {
+export function ServiceCodes({ rig }: { readonly rig: RigId }) {
   return (
     <>
       <p>{say('serviceMonitor.codesLead')}</p>
       <dl class="terms code-terms">
-        {CODES.map((code) => (
+        {SERVICE_OF_RIG[rig].codes.map((code) => (
           <div key={code}>
             <dt class="code">{code}</dt>
             <dd>

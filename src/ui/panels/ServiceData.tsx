@@ -1,4 +1,5 @@
 import { type Signal, useSignal } from '@preact/signals';
+import type { RigId } from '../../sim/devices/BenchSurface.ts';
 import { say } from '../../text/translate.ts';
 import { Pages } from './Pages.tsx';
 import { ServiceCircuit } from './ServiceCircuit.tsx';
@@ -11,7 +12,7 @@ const SERVICE_PAGES = ['circuit', 'tests', 'monitor', 'codes', 'tools'] as const
 export type ServicePage = (typeof SERVICE_PAGES)[number];
 
 /** Circuit, tests, monitor, codes and tools of the rig: facts, and nothing that tells the fault. */
-export function ServiceData({ page }: { readonly page?: Signal<ServicePage> }) {
+export function ServiceData({ rig, page }: { readonly rig: RigId; readonly page?: Signal<ServicePage> }) {
   const own = useSignal<ServicePage>('circuit');
   const shown = page ?? own;
   return (
@@ -26,22 +27,22 @@ export function ServiceData({ page }: { readonly page?: Signal<ServicePage> }) {
           shown.value = next;
         }}
       >
-        {pageOf(shown.value)}
+        {pageOf(shown.value, rig)}
       </Pages>
     </div>
   );
 }
 
-function pageOf(page: ServicePage) {
+function pageOf(page: ServicePage, rig: RigId) {
   switch (page) {
     case 'circuit':
-      return <ServiceCircuit />;
+      return <ServiceCircuit rig={rig} />;
     case 'tests':
-      return <ServiceTests />;
+      return <ServiceTests rig={rig} />;
     case 'monitor':
-      return <ServiceMonitor />;
+      return <ServiceMonitor rig={rig} />;
     case 'codes':
-      return <ServiceCodes />;
+      return <ServiceCodes rig={rig} />;
     case 'tools':
       return <ServiceTools />;
   }

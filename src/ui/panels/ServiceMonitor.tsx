@@ -1,11 +1,13 @@
+import type { RigId } from '../../sim/devices/BenchSurface.ts';
 import { say } from '../../text/translate.ts';
-import { MONITOR_TABLE } from './monitorTable.ts';
+import { SERVICE_OF_RIG } from './serviceOfRig.ts';
 
 const PHASES = ['check', 'draw', 'hold', 'vent'] as const;
 const COLUMNS = ['fuel', 'space', 'trip', 'small', 'pass'] as const;
 
 /** The leak monitor: when it runs, what it does, its limits, and what follows for codes and lamp. */
-export function ServiceMonitor() {
+export function ServiceMonitor({ rig }: { readonly rig: RigId }) {
+  const { limits } = SERVICE_OF_RIG[rig];
   return (
     <>
       <h3>{say('serviceMonitor.enable')}</h3>
@@ -20,28 +22,30 @@ export function ServiceMonitor() {
         ))}
       </dl>
       <h3>{say('serviceMonitor.limits')}</h3>
-      <table class="ruled limits">
-        <thead>
-          <tr>
-            {COLUMNS.map((column) => (
-              <th key={column} scope="col">
-                {say(`serviceMonitor.${column}`)}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {MONITOR_TABLE.map(({ fuelPercent, litres, trip, small, pass }) => (
-            <tr key={fuelPercent}>
-              <th scope="row">{fuelPercent} %</th>
-              <td>{litres} L</td>
-              <td>{trip} s</td>
-              <td>{small} s</td>
-              <td>{pass} s</td>
+      {limits !== null && (
+        <table class="ruled limits">
+          <thead>
+            <tr>
+              {COLUMNS.map((column) => (
+                <th key={column} scope="col">
+                  {say(`serviceMonitor.${column}`)}
+                </th>
+              ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {limits.map(({ fuelPercent, litres, trip, small, pass }) => (
+              <tr key={fuelPercent}>
+                <th scope="row">{fuelPercent} %</th>
+                <td>{litres} L</td>
+                <td>{trip} s</td>
+                <td>{small} s</td>
+                <td>{pass} s</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
       <p class="quiet">{say('serviceMonitor.limitsText')}</p>
       <h3>{say('serviceMonitor.trips')}</h3>
       <p>{say('serviceMonitor.tripsText')}</p>

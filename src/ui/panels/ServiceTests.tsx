@@ -1,19 +1,21 @@
+import type { RigId } from '../../sim/devices/BenchSurface.ts';
 import { say } from '../../text/translate.ts';
 import { keepUnits } from './keepUnits.ts';
+import { SERVICE_OF_RIG } from './serviceOfRig.ts';
 
-const TEST_GROUPS = [
-  { group: 'tools', tests: ['meter', 'pump'] },
-  { group: 'electric', tests: ['click', 'coil', 'sense', 'pullUp', 'drops', 'drag'] },
-  { group: 'vacuum', tests: ['trip', 'hold', 'reset', 'points', 'engine', 'vent', 'stroke'] },
-  { group: 'whole', tests: ['smoke', 'road'] },
-] as const;
+const groupsOf = (rig: RigId) => [
+  { group: 'tools', tests: ['meter', 'pump'] } as const,
+  { group: 'electric', tests: ['click', 'coil', 'sense', 'pullUp', 'drops', 'drag'] } as const,
+  { group: 'vacuum', tests: SERVICE_OF_RIG[rig].vacuumTests } as const,
+  { group: 'whole', tests: ['smoke', 'road'] } as const,
+];
 
 /** The standard tests, each with its limit; how it is done unfolds. */
-export function ServiceTests() {
+export function ServiceTests({ rig }: { readonly rig: RigId }) {
   return (
     <>
       <p>{say('serviceTests.lead')}</p>
-      {TEST_GROUPS.map(({ group, tests }) => (
+      {groupsOf(rig).map(({ group, tests }) => (
         <section key={group} class="tests">
           <h3>{say(`serviceTests.groups.${group}`)}</h3>
           {tests.map((test) => (

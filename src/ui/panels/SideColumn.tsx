@@ -125,7 +125,7 @@ function panelOf(tab: SideTab, desk: Desk, shop: Shop, pages: PageSignals) {
     case 'suspects':
       return <SuspectBoard desk={desk} />;
     case 'data':
-      return <ServiceData page={pages.service} />;
+      return <ServiceData rig={desk.observation.peek().surface.rig} page={pages.service} />;
     case 'reader':
       return <ReaderPanel desk={desk} page={pages.reader} />;
     case 'coach':

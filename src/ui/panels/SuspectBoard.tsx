@@ -3,7 +3,7 @@ import { say } from '../../text/translate.ts';
 import type { VerdictItem } from '../../training/sitting/SittingAction.ts';
 import type { MarkedItem } from '../../training/sitting/SittingView.ts';
 import type { Desk } from './Desk.ts';
-import { ITEM_GROUPS } from './itemGroups.ts';
+import { type ItemsOfGroup, itemGroupsOf } from './itemGroups.ts';
 import { MarkDialog } from './MarkDialog.tsx';
 import { SuspectCard } from './SuspectCard.tsx';
 
@@ -12,6 +12,7 @@ export function SuspectBoard({ desk }: { readonly desk: Desk }) {
   const marking = useSignal<VerdictItem | null>(null);
   const marks = desk.marks.value;
   const locked = desk.phase.value !== 'bench';
+  const groups = itemGroupsOf(desk.observation.peek().surface);
   return (
     <section class="suspects" aria-label={say('bench.tabs.suspects')}>
       {locked && (
@@ -20,11 +21,11 @@ export function SuspectBoard({ desk }: { readonly desk: Desk }) {
         </p>
       )}
       {marks.length > 0 ? (
-        <p class="suspects-count">{countWords(marks)}</p>
+        <p class="suspects-count">{countWords(marks, groups)}</p>
       ) : (
         <p class="quiet">{say(locked ? 'suspects.neverUsed' : 'suspects.empty')}</p>
       )}
-      {ITEM_GROUPS.map(({ group, items }) => (
+      {groups.map(({ group, items }) => (
         <section key={group} class="suspect-group" aria-labelledby={`suspects-${group}`}>
           <h3 id={`suspects-${group}`}>{say(`itemGroups.${group}`)}</h3>
           <ul>
@@ -49,8 +50,8 @@ export function SuspectBoard({ desk }: { readonly desk: Desk }) {
 }
 
 /** How many stand how: of the learner's own marks only. */
-function countWords(marks: readonly MarkedItem[]): string {
-  const all = ITEM_GROUPS.reduce((sum, { items }) => sum + items.length, 0);
+function countWords(marks: readonly MarkedItem[], groups: readonly ItemsOfGroup[]): string {
+  const all = groups.reduce((sum, { items }) => sum + items.length, 0);
   const convicted = marks.filter(({ mark }) => mark === 'convicted').length;
   return say('suspects.counts', {
     cleared: marks.length - convicted,

@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import type { RigId } from '../../sim/devices/BenchSurface.ts';
 import { describeMode } from '../../text/describeMode.ts';
 import { capital } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
@@ -8,7 +9,7 @@ import type { VerdictItem } from '../../training/sitting/SittingAction.ts';
 import { CiteChoice } from './CiteChoice.tsx';
 import type { Desk } from './Desk.ts';
 import { Dialog } from './Dialog.tsx';
-import { ITEM_GROUPS } from './itemGroups.ts';
+import { type ItemsOfGroup, itemGroupsOf } from './itemGroups.ts';
 import {
   asksMode,
   beginVerdict,
@@ -24,6 +25,7 @@ export function VerdictDialog({ desk, onClose }: { readonly desk: Desk; readonly
   const draft = useSignal(beginVerdict(desk.marks.value));
   const asking = useSignal(false);
   const { item, answer, cites } = draft.value;
+  const { surface } = desk.observation.peek();
   const verdict = verdictAction(draft.value);
   if (asking.value && verdict !== null) {
     return (
@@ -35,10 +37,12 @@ export function VerdictDialog({ desk, onClose }: { readonly desk: Desk; readonly
       <p>{say('verdict.lead')}</p>
       <div class="verdict-columns">
         <ItemChoice
+          groups={itemGroupsOf(surface)}
           chosen={item}
           onChoose={(id) => (draft.value = withItem(draft.value, id, desk.marks.value))}
         />
         <ModeChoice
+          rig={surface.rig}
           item={item}
           answer={answer}
           onAnswer={(mode) => (draft.value = { ...draft.value, answer: { mode } })}
@@ -88,16 +92,17 @@ function VerdictSoFar({ draft }: { readonly draft: VerdictDraft }) {
 }
 
 interface ItemChoiceProps {
+  readonly groups: readonly ItemsOfGroup[];
   readonly chosen: VerdictItem | null;
   readonly onChoose: (item: VerdictItem) => void;
 }
 
-function ItemChoice({ chosen, onChoose }: ItemChoiceProps) {
+function ItemChoice({ groups, chosen, onChoose }: ItemChoiceProps) {
   return (
     <fieldset class="verdict-items">
       <legend>{say('verdict.item')}</legend>
       <div class="verdict-groups">
-        {ITEM_GROUPS.map(({ group, items }) => (
+        {groups.map(({ group, items }) => (
           <div key={group} class="verdict-group">
             <span class="quiet">{say(`itemGroups.${group}`)}</span>
             {items.map((id) => (
@@ -119,20 +124,21 @@ function ItemChoice({ chosen, onChoose }: ItemChoiceProps) {
 }
 
 interface ModeChoiceProps {
+  readonly rig: RigId;
   readonly item: VerdictItem | null;
   readonly answer: VerdictDraft['answer'];
   readonly onAnswer: (mode: string | null) => void;
 }
 
 /** What is wrong with the item: everything the catalogue knows of it, and 'I cannot say'. */
-function ModeChoice({ item, answer, onAnswer }: ModeChoiceProps) {
+function ModeChoice({ rig, item, answer, onAnswer }: ModeChoiceProps) {
   return (
     <fieldset class="verdict-modes">
       <legend>{say('verdict.mode')}</legend>
       {item === null || !asksMode(item) ? (
         <p class="quiet">{say(item === null ? 'verdict.modeLater' : 'verdict.noMode')}</p>
       ) : (
-        [...modesOf(item), null].map((mode) => (
+        [...modesOf(item, rig), null].map((mode) => (
           <label key={`${item} ${mode ?? ''}`}>
             <input
               type="radio"

@@ -1,11 +1,4 @@
-import {
-  AIR_SITES,
-  CAVITIES,
-  type Fitting,
-  LEAD_ENDS,
-  type LeadPoint,
-  UNIT_PORTS,
-} from '../../sim/devices/places.ts';
+import { AIR_SITES, CAVITIES, type Fitting, LEAD_ENDS, type LeadPoint } from '../../sim/devices/places.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import { describeSide } from '../../text/describePoint.ts';
 import { capital } from '../../text/format.ts';
@@ -17,12 +10,7 @@ const BENCH_POINTS: ReadonlySet<LeadPoint> = new Set<LeadPoint>([
   'meter-red-tip',
   'meter-black-tip',
 ]);
-const TRUCK_HOSES = {
-  'canister-port': 'canister-hose',
-  'air-port': 'air-hose',
-  'engine-port': 'engine-hose',
-} as const;
-const OWN: ReadonlySet<Fitting> = new Set<Fitting>(Object.values(TRUCK_HOSES));
+const OWN: ReadonlySet<Fitting> = new Set<Fitting>(['canister-hose', 'air-hose', 'engine-hose']);
 
 /** Leads, pins, caps, plugs and tool hoses that are still on the truck, each by name and place. */
 export function toolsOnTruck({ leads, plug, sites }: Observation): readonly string[] {
@@ -44,10 +32,11 @@ export function toolsOnTruck({ leads, plug, sites }: Observation): readonly stri
 }
 
 /** What is not as on a finished truck. It does not hold the truck back: it drives as it stands. */
-export function notAsOnTruck({ plug, fuse, unit, sites, clamps }: Observation): readonly string[] {
-  const ports = UNIT_PORTS.flatMap((port) => {
-    const hose = TRUCK_HOSES[port];
-    if (sites[port] !== hose) return [say('roadTest.hoseOff', { hose: say(`fittings.${hose}`) })];
+export function notAsOnTruck({ plug, fuse, unit, sites, clamps, surface }: Observation): readonly string[] {
+  const ports = surface.ports.flatMap((port) => {
+    const hose = surface.hoses[port];
+    if (hose !== undefined && sites[port] !== hose)
+      return [say('roadTest.hoseOff', { hose: say(`fittings.${hose}`) })];
     if (clamps[port] === 'loose') return [say('roadTest.clampLoose', { port: say(`sites.${port}`) })];
     return [];
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { tagOf } from '../../../src/ui/scene/views/unit.ts';
+import { tagOf } from '../../../src/ui/scene/views/units/unitParts.ts';
 import { WorldBench } from '../../support/worldBench.ts';
 
 describe('the tag on the unit', () => {

@@ -57,6 +57,8 @@ const LATER = {
     // Job files: asked for with a file in hand, and the row of those that were opened before.
     'src/app/handout/HandoutDialogs.tsx',
     'src/ui/panels/FileJobs.tsx',
+    // What rigs beside the first have of their own, with the first of their jobs.
+    'src/app/otherRigs.ts',
     // Where instructors write, with its own sentences.
     'src/app/backroom/BackRoomScreen.tsx',
     'src/text/en/backRoomScreen.ts',

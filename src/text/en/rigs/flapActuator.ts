@@ -20,6 +20,7 @@ export const flapActuator: RigWords = {
   },
   drawing: {
     unit: 'flap actuator',
+    unitTags: { truck: "the truck's" },
     ports: { 'air-port': 'AIR', 'engine-port': 'ENGINE VACUUM' },
   },
   standardTests: {
@@ -55,7 +56,13 @@ export const flapActuator: RigWords = {
   },
   inside: {
     chambers: { air: 'air passage', engine: 'engine passage' },
-    labels: { diaphragm: 'diaphragm', plunger: 'plunger' },
+    labels: { diaphragm: 'diaphragm' },
+    parts: { diaphragm: 'Diaphragm and lever', vacuumSwitch: 'Position switch' },
+    plunger: {
+      rest: 'at rest: the can is joined to the air passage',
+      seated: 'seated: the can is joined to engine vacuum',
+    },
+    diaphragm: { down: 'back on their spring', up: 'drawn all the way', between: '{{percent}} % drawn' },
   },
   service: {
     invented:
@@ -109,6 +116,12 @@ export const flapActuator: RigWords = {
         proves: 'hoses, body of the unit',
         how: 'Smoke hose on the air port of the unit, its hose off and plugged. Inert gas only: shop air makes a mixture that burns.',
       },
+    },
+  },
+  serviceTools: {
+    cautionLines: {
+      tank: 'Engine running: keep hands, sleeves and leads away from belts, fan and everything hot.',
+      sparks: 'Sparks only away from the unit: make the jumper there first and switch it at the battery end.',
     },
   },
   serviceMonitor: {

@@ -20,6 +20,7 @@ export const flapActuator: RigWords = {
   },
   drawing: {
     unit: 'actuador de aleta',
+    unitTags: { truck: 'del camión' },
     ports: { 'air-port': 'AIRE', 'engine-port': 'VACÍO DEL MOTOR' },
   },
   standardTests: {
@@ -57,7 +58,17 @@ export const flapActuator: RigWords = {
   },
   inside: {
     chambers: { air: 'paso de aire', engine: 'paso del motor' },
-    labels: { diaphragm: 'diafragma', plunger: 'émbolo' },
+    labels: { diaphragm: 'diafragma' },
+    parts: { diaphragm: 'Diafragma y palanca', vacuumSwitch: 'Interruptor de posición' },
+    plunger: {
+      rest: 'en reposo: la cámara está unida al paso de aire',
+      seated: 'asentado: la cámara está unida al vacío del motor',
+    },
+    diaphragm: {
+      down: 'de regreso por su resorte',
+      up: 'accionados por completo',
+      between: 'accionados al {{percent}} %',
+    },
   },
   service: {
     invented:
@@ -111,6 +122,13 @@ export const flapActuator: RigWords = {
         proves: 'mangueras, cuerpo de la unidad',
         how: 'Manguera de humo en el puerto de aire de la unidad, la suya quitada y tapada. Solo gas inerte: el aire del taller hace una mezcla que arde.',
       },
+    },
+  },
+  serviceTools: {
+    cautionLines: {
+      tank: 'Con el motor en marcha: manos, mangas y cables lejos de bandas, ventilador y todo lo caliente.',
+      sparks:
+        'Chispas solo lejos de la unidad: conecte ahí primero el puente y enciéndalo del lado de la batería.',
     },
   },
   serviceMonitor: {

@@ -73,9 +73,10 @@ function carriedKey(frame: Frame): string {
 /** Words of the three truck hoses, above whatever hose lies under them. */
 export const stubWords: Layer = {
   name: 'stub words',
-  key: () => '',
-  paint(art) {
+  key: ({ observation }) => observation.surface.sites.join(),
+  paint(art, { observation }) {
     for (const end of ['air-hose-end', 'canister-hose-end', 'engine-hose-end'] as const) {
+      if (!observation.surface.sites.includes(end)) continue;
       const { root } = HOSES[end];
       art.print(
         say(`drawing.stubs.${end}`),

@@ -66,44 +66,65 @@ function paintPurge(art: Art, { x, y, w }: Box): void {
   }
 }
 
-/** The truck's own side, left: filler cap, tank, canister, purge valve and filter, with the pipes between them. */
+/** The truck's own side, left: the filter, and what else of the truck hangs on the rig's hoses. */
 export const truckSide: Layer = {
   name: 'truck side',
-  key: () => '',
-  paint(art) {
-    const { tokens } = art;
-    art.box(TRUCK_PANEL, 8, { fill: tokens.steelDark, line: LINE.thing });
-    const { filter, canister, tank } = TRUCK_PLACES;
-    const middle = 26;
-    pipe(art, [
-      { x: middle, y: 352 },
-      { x: middle, y: 382 },
-    ]);
-    pipe(art, [
-      { x: tank.x + tank.w - 4, y: 398 },
-      { x: 51, y: 398 },
-      { x: 51, y: 420 },
-      { x: 60, y: 420 },
-    ]);
-    pipe(art, [
-      { x: 77, y: 462 },
-      { x: 77, y: 482 },
-      { x: 44, y: 482 },
-    ]);
-    pipe(art, [
-      { x: 40, y: 494 },
-      { x: 77, y: 494 },
-      { x: 77, y: 500 },
-      { x: 104, y: 500 },
-    ]);
-    paintFilter(art, filter);
-    paintCanister(art, canister);
-    paintTank(art, tank);
-    paintCap(art, TRUCK_PLACES['filler-cap']);
-    paintPurge(art, TRUCK_PLACES['purge-valve']);
-    const words = { size: SIZE.scale, weight: '600' } as const;
-    art.print(say('drawing.truck.filler-cap'), { x: middle, y: 328 }, words);
-    art.print(say('drawing.truck.tank'), { x: middle, y: 442 }, words);
-    art.print(say('drawing.truck.purge-valve'), { x: middle, y: 511 }, words);
+  key: ({ observation }) => observation.surface.examined.join(),
+  paint(art, { observation }) {
+    art.box(TRUCK_PANEL, 8, { fill: art.tokens.steelDark, line: LINE.thing });
+    paintFilter(art, TRUCK_PLACES.filter);
+    if (observation.surface.examined.includes('canister')) paintVapourSide(art);
+    else paintReservoir(art);
   },
 };
+
+/** A drum that keeps engine vacuum, with its pipe to the engine hose. */
+function paintReservoir(art: Art): void {
+  pipe(art, [
+    { x: 40, y: 500 },
+    { x: 104, y: 500 },
+  ]);
+  art.box({ x: 10, y: 476, w: 56, h: 44 }, 16, { fill: art.tokens.steel, line: LINE.part });
+  art.strokes(
+    [
+      { x: 24, y: 477 },
+      { x: 24, y: 519 },
+    ],
+    { line: LINE.hint },
+  );
+}
+
+/** Filler cap, tank, canister and purge valve, with the pipes between them. */
+function paintVapourSide(art: Art): void {
+  const { canister, tank } = TRUCK_PLACES;
+  const middle = 26;
+  pipe(art, [
+    { x: middle, y: 352 },
+    { x: middle, y: 382 },
+  ]);
+  pipe(art, [
+    { x: tank.x + tank.w - 4, y: 398 },
+    { x: 51, y: 398 },
+    { x: 51, y: 420 },
+    { x: 60, y: 420 },
+  ]);
+  pipe(art, [
+    { x: 77, y: 462 },
+    { x: 77, y: 482 },
+    { x: 44, y: 482 },
+  ]);
+  pipe(art, [
+    { x: 40, y: 494 },
+    { x: 77, y: 494 },
+    { x: 77, y: 500 },
+    { x: 104, y: 500 },
+  ]);
+  paintCanister(art, canister);
+  paintTank(art, tank);
+  paintCap(art, TRUCK_PLACES['filler-cap']);
+  paintPurge(art, TRUCK_PLACES['purge-valve']);
+  const words = { size: SIZE.scale, weight: '600' } as const;
+  art.print(say('drawing.truck.filler-cap'), { x: middle, y: 328 }, words);
+  art.print(say('drawing.truck.tank'), { x: middle, y: 442 }, words);
+  art.print(say('drawing.truck.purge-valve'), { x: middle, y: 511 }, words);
+}
