@@ -69,6 +69,7 @@ export function grade(
       grades.map(({ says: _says, exit: _exit, ...plain }) => plain),
     );
   else for (const { says, exit } of grades) (exit === 0 ? output.out : output.err)(says);
+  if (!json) for (const line of sharedSeats(grades)) output.err(line);
   return Math.max(...grades.map(({ exit }) => exit)) as ExitCode;
 }
 
@@ -127,6 +128,24 @@ function gradeOne(file: string, scenarios: readonly Scenario[], markOf: MarkOf):
   const holds = claimed === score;
   const says = atSeat(holds ? cliWords.holds(file, score) : cliWords.fails(file, claimed, score));
   return { ...known, seat, score, holds, problem: null, says, exit: holds ? 0 : 1 };
+}
+
+/** Seats that more than one record was sat at: somebody may have opened a neighbour's. */
+function sharedSeats(grades: readonly Grade[]): readonly string[] {
+  const at = new Map<string, Grade[]>();
+  for (const grade of grades) {
+    if (grade.seat === null) continue;
+    const place = `${grade.scenario} ${grade.seat}`;
+    at.set(place, [...(at.get(place) ?? []), grade]);
+  }
+  return [...at.values()]
+    .filter((same) => same.length > 1)
+    .map((same) =>
+      handoutWords.sharedSeat(
+        same[0]?.seat ?? 0,
+        same.map(({ file }) => file),
+      ),
+    );
 }
 
 /** What is said of a claim that nothing bears out; null where nothing was claimed. */

@@ -25,6 +25,8 @@ export const handoutWords = {
   seat: (seat: number, faults: Scenario['faults'], codes: readonly string[]): string =>
     `${String(seat).padStart(4)}  ${faultsInWords(faults)}${codes.length === 0 ? '' : `  (${codes.join(' ')})`}`,
   seatsHead: (file: string, mark: string): string => `${file}: class ${mark}\nseat  what is wrong`,
+  sharedSeat: (seat: number, files: readonly string[]): string =>
+    `Note: seat ${seat} was sat at more than once: ${files.join(', ')}.`,
   atSeat: (line: string, seat: number): string => `${line} Seat ${seat}.`,
   doesNotHold: {
     'variant-missing': 'it does not say which variant it had. Export it again from the job.',

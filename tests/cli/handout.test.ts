@@ -122,7 +122,8 @@ describe('a class', () => {
 
     const empty = mkdtempSync(join(folder, 'empty-'));
     const sealed = ['--scenarios', empty, '--scenario', path('graded.job.json'), '--class-code', CODE];
-    const held = await knownGood('grade', record, ...sealed);
+    const held = await knownGood('grade', record, record, ...sealed);
+    expect(held.err).toContain(`Note: seat ${seat} was sat at more than once: ${record}, ${record}.`);
     expect(held.out).toMatch(new RegExp(`the claimed score of [\\d.]+ holds\\. Seat ${seat}\\.`));
     expect(held.code).toBe(0);
 
