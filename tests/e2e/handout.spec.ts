@@ -200,6 +200,19 @@ test('files that are no jobs are told why, the others come on the board and stay
     .click();
   await opened(page).getByRole('button', { name: 'Remove', exact: true }).click();
   await expect(fromFiles(page).getByRole('listitem')).toHaveCount(1);
+
+  // Of a job that was begun the record is taken away first.
+  await fromFiles(page)
+    .getByRole('button', { name: /^Remove.*Friday in class$/ })
+    .click();
+  await expect(opened(page)).toContainText('One sitting of this job is kept on this device.');
+  const download = page.waitForEvent('download');
+  await opened(page).getByRole('button', { name: 'Export the records, then delete them' }).click();
+  expect((await download).suggestedFilename()).toMatch(/^known-good-friday-in-class--[0-9a-f]{12}\.json$/);
+  await expect(fromFiles(page)).toHaveCount(0);
+  await page.reload();
+  await expect(page.getByRole('heading', { level: 1, name: 'Job board' })).toBeVisible();
+  expect(await keptInBrowser(page)).not.toContain('friday-in-class');
 });
 
 test('where the browser keeps nothing the job is here for the visit, and it is said', async ({ page }) => {
