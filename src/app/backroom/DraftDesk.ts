@@ -32,12 +32,15 @@ interface DraftDeskParts {
 export class DraftDesk implements DraftBook {
   readonly text: Signal<string>;
   readonly draft: Signal<Draft>;
+  readonly followed = signal(0);
   readonly undoNext = signal<DraftStep | null>(null);
   readonly redoNext = signal<DraftStep | null>(null);
   readonly keeping: ReadonlySignal<Keeping>;
   readonly bothLanguages: Signal<boolean>;
   private readonly written = signal(true);
   private readonly history: DraftHistory;
+  /** As it was last looked into: what has not changed since need not be read again. */
+  private form: DraftText;
   private readonly saver: LatestSaver<StoredDraft>;
   private following: ReturnType<typeof setTimeout> | null = null;
   private pausing: ReturnType<typeof setTimeout> | undefined;
@@ -47,6 +50,7 @@ export class DraftDesk implements DraftBook {
     this.text = signal(text);
     this.draft = signal(draftOf(text));
     this.bothLanguages = signal(hasLanguages(this.draft.peek().form));
+    this.form = this.draft.peek().form;
     this.history = new DraftHistory(text);
     this.saver = new LatestSaver((state) => this.write(state));
     this.keeping = computed(() =>
@@ -59,10 +63,11 @@ export class DraftDesk implements DraftBook {
     this.renew('later');
   }
 
-  edit(edits: readonly FormEdit[], step: DraftStep): EditProblem | null {
+  edit(edits: readonly FormEdit[], step: DraftStep, writing?: 'writing'): EditProblem | null {
     let text = this.history.text;
     for (const edit of edits) {
-      const done = applyEdit(new DraftText(text), edit);
+      this.form = new DraftText(text, this.form);
+      const done = applyEdit(this.form, edit);
       if (!done.ok) {
         this.parts.refused(done.error);
         return done.error;
@@ -70,12 +75,13 @@ export class DraftDesk implements DraftBook {
       text = done.value;
     }
     this.history.change(text, step);
-    this.renew('now');
+    this.renew(writing === undefined ? 'now' : 'later');
     return null;
   }
 
   pause(): void {
     this.history.pause();
+    if (this.following !== null) this.follow();
   }
 
   undo(): void {
@@ -125,16 +131,18 @@ export class DraftDesk implements DraftBook {
   private follow(): void {
     if (this.following !== null) clearTimeout(this.following);
     this.following = null;
+    this.followed.value += 1;
     this.draft.value = draftOf(this.history.text, this.draft.peek());
   }
 
   private save(): void {
     this.written.value = false;
     const { text } = this.history;
+    this.form = new DraftText(text, this.form);
     this.saver.save({
       key: this.parts.stored.key,
       text,
-      title: titleOf(this.draft.peek()),
+      title: titleOf({ form: this.form }),
       savedAtMs: this.parts.nowMs(),
     });
   }
@@ -146,7 +154,7 @@ export class DraftDesk implements DraftBook {
 }
 
 /** What a draft is called on the shelf. */
-export function titleOf({ form }: Draft): string {
+export function titleOf({ form }: Pick<Draft, 'form'>): string {
   return (
     JOB_LANGUAGES.map((language) => textIn(form, ['title'], language))
       .filter((title) => title !== '')[0]

@@ -94,6 +94,8 @@ export const backRoom = {
     bothLanguages: 'Write the texts in English and Spanish',
     languages: { en: 'English', es: 'Spanish' },
     wider: 'Wider bench',
+    parts: 'Parts of the form',
+    toMendHere: 'to write or mend',
     addFault: 'Add a fault',
     pickFault: 'Choose a fault',
     unknownFault: 'A fault that this version does not know ({{fault}})',

@@ -95,6 +95,8 @@ export const backRoom = {
     bothLanguages: 'Escribir los textos en inglés y en español',
     languages: { en: 'Inglés', es: 'Español' },
     wider: 'Banco más ancho',
+    parts: 'Partes del formulario',
+    toMendHere: 'por escribir o corregir',
     addFault: 'Agregar una falla',
     pickFault: 'Elegir una falla',
     unknownFault: 'Una falla que esta versión no conoce ({{fault}})',

@@ -19,6 +19,8 @@ export interface DraftBook {
   readonly text: ReadonlySignal<string>;
   /** Of the text, a moment after it was typed. */
   readonly draft: ReadonlySignal<Draft>;
+  /** Counts up whenever the draft has followed the text. */
+  readonly followed: ReadonlySignal<number>;
   readonly undoNext: ReadonlySignal<DraftStep | null>;
   readonly redoNext: ReadonlySignal<DraftStep | null>;
   readonly keeping: ReadonlySignal<Keeping>;
@@ -26,8 +28,11 @@ export interface DraftBook {
   readonly bothLanguages: Signal<boolean>;
   /** The text as a hand leaves it. */
   type(text: string): void;
-  /** Changes of the form that make one step. All are done, or none. */
-  edit(edits: readonly FormEdit[], step: DraftStep): EditProblem | null;
+  /**
+   * Changes of the form that make one step. All are done, or none. While a hand is `writing`, the draft follows a moment later, as it
+   * does when the text is typed; the control shows what is written meanwhile.
+   */
+  edit(edits: readonly FormEdit[], step: DraftStep, writing?: 'writing'): EditProblem | null;
   /** A hand has left what it wrote in: what comes next is a step of its own. */
   pause(): void;
   undo(): void;

@@ -5,6 +5,7 @@ import { FORM, type FormField, type FormSection, isInside } from '../../training
 import { rawText } from '../../training/draft/rawText.ts';
 import { USUAL_WEIGHTS } from '../../training/scenario/weights.ts';
 import type { DraftBook } from './DraftBook.ts';
+import { FormNav } from './FormNav.tsx';
 import { FaultsField } from './faults/FaultsField.tsx';
 import { VariantsField } from './faults/VariantsField.tsx';
 import { ChoiceField } from './fields/ChoiceField.tsx';
@@ -25,8 +26,10 @@ interface FormPaneProps {
 /** The form: every field of the format under its heading. */
 export function FormPane({ book, readings }: FormPaneProps) {
   const { form } = book.draft.value;
+  const sections = FORM.filter((section) => isWanted(section, book));
   return (
     <form class="back-form" onSubmit={(event) => event.preventDefault()}>
+      {!form.shut && <FormNav book={book} sections={sections} />}
       <label class="field-turn form-languages">
         <input
           type="checkbox"
@@ -39,9 +42,11 @@ export function FormPane({ book, readings }: FormPaneProps) {
       </label>
       {form.shut && <p class="field-problem">{say('backRoom.shut')}</p>}
       {!form.shut &&
-        FORM.filter((section) => isWanted(section, book)).map((section) => (
+        sections.map((section) => (
           <section key={section.id} class="form-section" aria-labelledby={`form-${section.id}`}>
-            <h3 id={`form-${section.id}`}>{say(`backRoom.sections.${section.id}.title`)}</h3>
+            <h3 id={`form-${section.id}`} tabIndex={-1}>
+              {say(`backRoom.sections.${section.id}.title`)}
+            </h3>
             <p class="quiet">{say(`backRoom.sections.${section.id}.line`)}</p>
             {section.fields
               .filter(({ path }) => !isInside(path))

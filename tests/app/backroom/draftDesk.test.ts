@@ -83,6 +83,21 @@ describe('a draft that is open', () => {
     expect(await store.get('one')).toMatchObject({ title: 'Kept', savedAtMs: 7, text: desk.text.value });
   });
 
+  it('writes under a hand without waiting for the draft, which follows a moment later', async () => {
+    const { desk, store } = opened();
+    const step = { kind: 'changed', path: 'title' } as const;
+    desk.edit([{ kind: 'set', path: ['title'], value: 'A' }], step, 'writing');
+    desk.edit([{ kind: 'set', path: ['title'], value: 'Ab' }], step, 'writing');
+    expect(desk.text.value).toContain('title: Ab');
+    expect(desk.draft.value.scenario?.title).toBe('A short job');
+    const before = desk.followed.value;
+    await desk.idle();
+    expect(await store.get('one')).toMatchObject({ title: 'Ab' });
+    desk.pause();
+    expect(desk.draft.value.scenario?.title).toBe('Ab');
+    expect(desk.followed.value).toBe(before + 1);
+  });
+
   it('says that it is not kept where the store is in trouble', () => {
     const { desk, trouble } = opened();
     trouble.value = 'store-full';

@@ -5,6 +5,7 @@ import { say } from '../../../text/translate.ts';
 import { pathOf } from '../../../training/draft/rawText.ts';
 import { describedBy, type FieldProps, Problems } from '../fields/Field.tsx';
 import { fieldId } from '../fieldWords.ts';
+import { useTyped } from '../useTyped.ts';
 
 interface SeverityProps extends FieldProps {
   readonly fault: FaultEntry;
@@ -49,7 +50,9 @@ export function Severities({ book, path, fault }: SeverityProps) {
 /** From the mildest degree to the worst, with the figure that it stands for. */
 function Severity({ book, path, fault, label }: SeverityProps & { readonly label: string }) {
   const raw = book.draft.value.form.at(pathOf(path));
-  const share = raw.kind === 'number' ? Math.min(Math.max(raw.number, 0), 1) : 0;
+  const drafted = raw.kind === 'number' ? Math.min(Math.max(raw.number, 0), 1) : 0;
+  const [shown, setTyped] = useTyped(book, String(drafted));
+  const share = Number(shown);
   const figure =
     fault.severity === null ? '' : severityWords(fault.severity.unit, severityValue(fault, share));
   return (
@@ -68,12 +71,14 @@ function Severity({ book, path, fault, label }: SeverityProps & { readonly label
           step={0.05}
           value={share}
           aria-valuetext={say('backRoom.severityIs', { share: Math.round(share * 100), figure })}
-          onInput={(event) =>
-            book.edit([{ kind: 'set', path: pathOf(path), value: Number(event.currentTarget.value) }], {
-              kind: 'changed',
-              path,
-            })
-          }
+          onInput={(event) => {
+            setTyped(event.currentTarget.value);
+            book.edit(
+              [{ kind: 'set', path: pathOf(path), value: Number(event.currentTarget.value) }],
+              { kind: 'changed', path },
+              'writing',
+            );
+          }}
           onChange={() => book.pause()}
           {...describedBy(book, path)}
         />

@@ -1,15 +1,15 @@
-import { useState } from 'preact/hooks';
 import { fieldLimits } from '../../../training/draft/fieldLimits.ts';
 import { pathOf, rawText, schemaPathOf, typedNumber } from '../../../training/draft/rawText.ts';
 import { fieldId } from '../fieldWords.ts';
 import { shownQuantity } from '../shownQuantity.ts';
+import { useTyped } from '../useTyped.ts';
 import { describedBy, Field, type FieldProps } from './Field.tsx';
 import { isShown, NotShown } from './NotShown.tsx';
 
-/** A figure. It stands as it is typed until the hand leaves it. */
+/** A figure. It stands as it is typed. */
 export function NumberField({ book, path }: FieldProps) {
-  const [typed, setTyped] = useState<string | null>(null);
   const raw = book.draft.value.form.at(pathOf(path));
+  const [shown, setTyped] = useTyped(book, rawText(raw), isSameFigure);
   const optional = fieldLimits(schemaPathOf(path))?.optional === true;
   const write = (value: string): void => {
     setTyped(value);
@@ -24,6 +24,7 @@ export function NumberField({ book, path }: FieldProps) {
             : { kind: 'set', path: place, value: null },
       ],
       { kind: 'changed', path },
+      'writing',
     );
   };
   return (
@@ -39,12 +40,9 @@ export function NumberField({ book, path }: FieldProps) {
           class="field-number"
           id={fieldId(path)}
           autocomplete="off"
-          value={typed ?? rawText(raw)}
+          value={shown}
           onInput={(event) => write(event.currentTarget.value)}
-          onBlur={() => {
-            setTyped(null);
-            book.pause();
-          }}
+          onBlur={() => book.pause()}
           {...describedBy(book, path)}
         />
       ) : (
@@ -52,4 +50,10 @@ export function NumberField({ book, path }: FieldProps) {
       )}
     </Field>
   );
+}
+
+/** `2.` is on the way to a figure, and is not to be tidied under the hand. */
+function isSameFigure(typed: string, drafted: string): boolean {
+  const figure = typedNumber(typed);
+  return figure === null ? typed === drafted : figure === typedNumber(drafted);
 }

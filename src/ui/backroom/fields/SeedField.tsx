@@ -2,6 +2,7 @@ import { say } from '../../../text/translate.ts';
 import { pathOf, rawText } from '../../../training/draft/rawText.ts';
 import { SEED_POLICIES } from '../../../training/scenario/seedPolicy.ts';
 import { fieldId } from '../fieldWords.ts';
+import { useTyped } from '../useTyped.ts';
 import { describedBy, Field, type FieldProps, Problems } from './Field.tsx';
 import { NotShown } from './NotShown.tsx';
 
@@ -9,6 +10,9 @@ import { NotShown } from './NotShown.tsx';
 export function SeedField({ book, path }: FieldProps) {
   const { form } = book.draft.value;
   const raw = form.at(pathOf(path));
+  const long = raw.kind === 'group';
+  const word = rawText(form.at(long ? [path, 'word'] : [path]));
+  const [shown, setTyped] = useTyped(book, word);
   if (raw.kind === 'unreadable' || raw.kind === 'list') {
     return (
       <Field book={book} path={path}>
@@ -16,17 +20,17 @@ export function SeedField({ book, path }: FieldProps) {
       </Field>
     );
   }
-  const long = raw.kind === 'group';
-  const word = rawText(form.at(long ? [path, 'word'] : [path]));
   const policy = long ? rawText(form.at([path, 'policy'])) : '';
   const write = (next: string): void => {
-    book.edit([{ kind: 'set', path: long ? [path, 'word'] : [path], value: next }], {
-      kind: 'changed',
-      path,
-    });
+    setTyped(next);
+    book.edit(
+      [{ kind: 'set', path: long ? [path, 'word'] : [path], value: next }],
+      { kind: 'changed', path },
+      'writing',
+    );
   };
   const choose = (next: string): void => {
-    const value = next === '' ? word : { word, policy: next };
+    const value = next === '' ? shown : { word: shown, policy: next };
     book.edit([{ kind: 'set', path: [path], value }], { kind: 'changed', path: `${path}.policy` });
   };
   return (
@@ -34,7 +38,7 @@ export function SeedField({ book, path }: FieldProps) {
       <input
         type="text"
         id={fieldId(path)}
-        value={word}
+        value={shown}
         autocomplete="off"
         spellcheck={false}
         onInput={(event) => write(event.currentTarget.value)}

@@ -8,6 +8,7 @@ import { textIn, writtenIn } from '../../../training/draft/textIn.ts';
 import { JOB_LANGUAGES, type JobLanguage } from '../../../training/scenario/jobTexts.ts';
 import type { DraftBook } from '../DraftBook.ts';
 import { fieldId } from '../fieldWords.ts';
+import { useTyped } from '../useTyped.ts';
 import { describedBy, Field, type FieldProps, Problems } from './Field.tsx';
 import { NotShown } from './NotShown.tsx';
 
@@ -56,10 +57,11 @@ function OneText({ book, path, long, bare }: TextFieldProps) {
       ? { kind: 'remove', path: pathOf(path) }
       : { kind: 'set', path: pathOf(path), value };
     const name = path === 'title' ? nameAfter(rawText(raw), value, book) : [];
-    book.edit([edit, ...name], { kind: 'changed', path });
+    book.edit([edit, ...name], { kind: 'changed', path }, 'writing');
   };
   return (
     <Control
+      book={book}
       id={fieldId(path)}
       long={long}
       text={rawText(raw)}
@@ -89,7 +91,7 @@ function InLanguage({
   const first = language === JOB_LANGUAGES[0];
   const write = (value: string): void => {
     const named = path === 'title' && first ? nameAfter(text, value, book) : [];
-    book.edit([...writtenIn(form, place, language, value), ...named], { kind: 'changed', path });
+    book.edit([...writtenIn(form, place, language, value), ...named], { kind: 'changed', path }, 'writing');
   };
   const id = first ? fieldId(path) : fieldId(inPath);
   return (
@@ -98,6 +100,7 @@ function InLanguage({
         {name}
       </label>
       <Control
+        book={book}
         id={`${id}-in`}
         long={long}
         text={text}
@@ -112,6 +115,7 @@ function InLanguage({
 }
 
 interface ControlProps {
+  readonly book: DraftBook;
   readonly id: string;
   readonly long: boolean;
   readonly text: string;
@@ -120,19 +124,22 @@ interface ControlProps {
   readonly onLeave: () => void;
 }
 
-function Control({ id, long, text, label, onWrite, onLeave, ...described }: ControlProps) {
+function Control({ book, id, long, text, label, onWrite, onLeave, ...described }: ControlProps) {
+  const [shown, setTyped] = useTyped(book, text);
   const shared = {
     id,
-    value: text,
-    onInput: (event: { readonly currentTarget: { readonly value: string } }) =>
-      onWrite(event.currentTarget.value),
+    value: shown,
+    onInput: (event: { readonly currentTarget: { readonly value: string } }) => {
+      setTyped(event.currentTarget.value);
+      onWrite(event.currentTarget.value);
+    },
     onBlur: onLeave,
     spellcheck: long,
     autocomplete: 'off',
     ...(label === undefined ? {} : { 'aria-label': label }),
     ...described,
   } as const;
-  return long ? <textarea {...shared} rows={rowsFor(text)} /> : <input type="text" {...shared} />;
+  return long ? <textarea {...shared} rows={rowsFor(shown)} /> : <input type="text" {...shared} />;
 }
 
 /** The file goes by the title until its author gives it a name of its own. */
