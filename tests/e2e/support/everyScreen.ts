@@ -30,6 +30,10 @@ export async function everyScreen(page: Page, word: Word, look: Look): Promise<v
 
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();
   await look('job board');
+  await page.locator('.board-filters select').nth(1).selectOption({ index: 3 });
+  await page.locator('.card-more summary').first().click();
+  await look('job board, narrowed to an item');
+  await press(word('boardFilter.clear'));
   await press(word('bench.settings'));
   await dialog.waitFor();
   await look('settings');
