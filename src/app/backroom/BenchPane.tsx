@@ -11,6 +11,7 @@ import type { Voices } from '../../ui/sound/Voices.ts';
 import type { ThemeName } from '../../ui/theme/tokens.ts';
 import { BenchStage } from '../BenchStage.tsx';
 import type { AppShop } from '../createShop.ts';
+import { useLanguageTurn } from '../useLanguageTurn.ts';
 import type { DraftDesk } from './DraftDesk.ts';
 import { LiveBench } from './LiveBench.ts';
 
@@ -125,6 +126,7 @@ function Under({ live: { desk, bench }, letters, reader, onClear, onShortcuts }:
   const inside = useSignal(false);
   const page = useSignal<ReaderPage>('codes');
   const held = bench.held.value;
+  useLanguageTurn(() => desk.retell());
   return (
     <>
       <HandBar

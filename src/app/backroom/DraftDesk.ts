@@ -81,7 +81,6 @@ export class DraftDesk implements DraftBook {
 
   pause(): void {
     this.history.pause();
-    if (this.following !== null) this.follow();
   }
 
   undo(): void {

@@ -96,6 +96,7 @@ export const backRoom = {
     wider: 'Wider bench',
     parts: 'Parts of the form',
     toMendHere: 'to write or mend',
+    picked: '{{chosen}} of {{all}}',
     addFault: 'Add a fault',
     pickFault: 'Choose a fault',
     unknownFault: 'A fault that this version does not know ({{fault}})',

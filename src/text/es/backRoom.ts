@@ -97,6 +97,7 @@ export const backRoom = {
     wider: 'Banco más ancho',
     parts: 'Partes del formulario',
     toMendHere: 'por escribir o corregir',
+    picked: '{{chosen}} de {{all}}',
     addFault: 'Agregar una falla',
     pickFault: 'Elegir una falla',
     unknownFault: 'Una falla que esta versión no conoce ({{fault}})',

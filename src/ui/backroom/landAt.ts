@@ -22,6 +22,8 @@ function toField(path: string): void {
   for (let at = path; at !== ''; at = at.replace(/(\.[^.[]*|\[\d+\]|^[^.[]*)$/, '')) {
     const found = document.getElementById(fieldId(at));
     if (found === null) continue;
+    const fold = found.closest('details');
+    if (fold !== null) fold.open = true;
     found.focus();
     found.scrollIntoView({ block: 'center' });
     return;

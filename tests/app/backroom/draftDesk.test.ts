@@ -93,7 +93,7 @@ describe('a draft that is open', () => {
     const before = desk.followed.value;
     await desk.idle();
     expect(await store.get('one')).toMatchObject({ title: 'Ab' });
-    desk.pause();
+    vi.advanceTimersByTime(200);
     expect(desk.draft.value.scenario?.title).toBe('Ab');
     expect(desk.followed.value).toBe(before + 1);
   });

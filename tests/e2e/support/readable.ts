@@ -10,9 +10,10 @@ p { margin-bottom: 2em !important; }`;
 /** WCAG 2.2, 1.4.4: letters of twice their size. */
 const LARGE = 'html { font-size: 200% !important; }';
 
-/** Looks at the page in other styles, and takes them off again. */
+/** Looks at the page in other styles, once it has had time to follow them, and takes them off again. */
 export async function dressed<T>(page: Page, css: string, look: () => Promise<T>): Promise<T> {
   const sheet = await page.addStyleTag({ content: css });
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   const seen = await look();
   await sheet.evaluate((node) => (node as Element).remove());
   return seen;

@@ -1,6 +1,6 @@
 /**
  * Pictures of every screen, to be looked at: `npx tsx tests/ui/screens/takeScreens.ts <folder> [--only board,log] [--dresses dark]
- * [--widths 360,1280] [--walks first-day,friday] [--address http://…]`. Works two jobs by pointer on the sources, with its own
+ * [--widths 360,1280] [--walks first-day,friday,back-room] [--address http://…]`. Works two jobs and writes one by pointer on the sources, with its own
  * server unless an address is given. A picture is named for its screen, its dress and its width.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
@@ -14,6 +14,7 @@ import { launchOptions } from '../../e2e/support/launch.ts';
 import { PointerHands } from '../../e2e/support/PointerHands.ts';
 import { Camera, DRESSES, HOME, SIZES } from './Camera.ts';
 import { walkFirstDay, walkReadyByFriday } from './walk.ts';
+import { walkBackRoom } from './walkBackRoom.ts';
 
 const PORT = 5302;
 
@@ -23,7 +24,7 @@ const { values, positionals } = parseArgs({
     only: { type: 'string', default: '' },
     dresses: { type: 'string', default: '' },
     widths: { type: 'string', default: '' },
-    walks: { type: 'string', default: 'first-day,friday' },
+    walks: { type: 'string', default: 'first-day,friday,back-room' },
     address: { type: 'string' },
   },
 });
@@ -66,7 +67,8 @@ try {
       },
     });
     const hands = new PointerHands(page);
-    await (walk === 'first-day' ? walkFirstDay : walkReadyByFriday)(page, hands, camera);
+    if (walk === 'back-room') await walkBackRoom(page, camera);
+    else await (walk === 'first-day' ? walkFirstDay : walkReadyByFriday)(page, hands, camera);
     console.log(`${walk}: ${taken} pictures in ${folder}`);
     await page.close();
   }

@@ -1,9 +1,10 @@
+import { say } from '../../../text/translate.ts';
 import type { FormEdit } from '../../../training/draft/FormEdit.ts';
 import { fieldLimits } from '../../../training/draft/fieldLimits.ts';
 import { pathOf, schemaPathOf } from '../../../training/draft/rawText.ts';
 import type { DraftBook } from '../DraftBook.ts';
-import { fieldId, optionLabel } from '../fieldWords.ts';
-import { Field, type FieldProps } from './Field.tsx';
+import { fieldHint, fieldId, fieldLabel, optionLabel } from '../fieldWords.ts';
+import { describedBy, Field, type FieldProps, Problems } from './Field.tsx';
 import { NotShown } from './NotShown.tsx';
 
 interface PicksFieldProps extends FieldProps {
@@ -11,7 +12,7 @@ interface PicksFieldProps extends FieldProps {
   readonly all: boolean;
 }
 
-/** Some of a closed list of words, each with a box to tick. */
+/** Some of a closed list of words, each with a box to tick, behind a line that says how many are. */
 export function PicksField({ book, path, all }: PicksFieldProps) {
   const raw = book.draft.value.form.at(pathOf(path));
   if (raw.kind !== 'list' && raw.kind !== 'absent' && raw.kind !== 'nothing') {
@@ -23,26 +24,42 @@ export function PicksField({ book, path, all }: PicksFieldProps) {
   }
   const options = (fieldLimits(`${schemaPathOf(path)}[]`)?.options ?? []).map(String);
   const chosen = raw.kind === 'list' ? picked(book, path) : all ? options : [];
+  const hint = fieldHint(path);
   return (
-    <Field book={book} path={path} group>
-      <ul class="picks">
-        {options.map((option) => (
-          <li key={option}>
-            <label>
-              <input
-                type="checkbox"
-                id={`${fieldId(path)}-${option}`}
-                checked={chosen.includes(option)}
-                onChange={(event) =>
-                  pick(book, path, option, event.currentTarget.checked, { chosen, options, all })
-                }
-              />
-              <span>{optionLabel(path, option)}</span>
-            </label>
-          </li>
-        ))}
-      </ul>
-    </Field>
+    <details class="picks-fold" id={fieldId(path)} tabIndex={-1}>
+      <summary>
+        {fieldLabel(path)}
+        <span class="field-aside quiet">
+          {say('backRoom.picked', { chosen: chosen.length, all: options.length })}
+        </span>
+      </summary>
+      <fieldset class="field-group" {...describedBy(book, path)}>
+        <legend class="visually-hidden">{fieldLabel(path)}</legend>
+        {hint !== null && (
+          <p class="field-hint quiet" id={`${fieldId(path)}-hint`}>
+            {hint}
+          </p>
+        )}
+        <ul class="picks">
+          {options.map((option) => (
+            <li key={option}>
+              <label>
+                <input
+                  type="checkbox"
+                  id={`${fieldId(path)}-${option}`}
+                  checked={chosen.includes(option)}
+                  onChange={(event) =>
+                    pick(book, path, option, event.currentTarget.checked, { chosen, options, all })
+                  }
+                />
+                <span>{optionLabel(path, option)}</span>
+              </label>
+            </li>
+          ))}
+        </ul>
+      </fieldset>
+      <Problems book={book} path={path} />
+    </details>
   );
 }
 
