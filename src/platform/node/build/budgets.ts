@@ -54,9 +54,6 @@ const LATER = {
     'src/ui/scene/renderer/canvas.ts',
     // Keeps the program for use without the network, once the page is idle.
     'src/app/offline/followProgram.ts',
-    // Job files: asked for with a file in hand, and the row of those that were opened before.
-    'src/app/handout/HandoutDialogs.tsx',
-    'src/ui/panels/FileJobs.tsx',
     // What rigs beside the first have of their own, with the first of their jobs.
     'src/app/otherRigs.ts',
     // Where instructors write, with its own sentences.
