@@ -27,7 +27,8 @@ await stage('types', types);
 await stage('lint', async () => countCheck(await tool('@biomejs/biome/bin/biome', ['check', '.'])));
 await stage('unit, laws, published, golden', unit);
 const built = await stage('build', async () => countCheck(await build()));
-await stage('browser', () => browserTests(built.failed === 0));
+await stage('browser', () => browserTests(built.failed === 0, 'side-by-side', 2));
+await stage('browser, by the clock', () => browserTests(built.failed === 0, 'by-the-clock', 1));
 
 rmSync(reports, { recursive: true, force: true });
 const sum = sumCounts(counts);
@@ -68,13 +69,17 @@ async function unit() {
   return countUnitReport(readReport(file), code, folders);
 }
 
-async function browserTests(isBuilt) {
+/** One project of the browser tests, so many of its files at a time. */
+async function browserTests(isBuilt, project, workers) {
   if (!isBuilt) return { passed: 0, failed: 1, remarks: ['not run, because there is no build to test'] };
-  const file = join(reports, 'browser.json');
+  const file = join(reports, `${project}.json`);
   const env = { ...process.env, KNOWN_GOOD_BROWSER: browser, PLAYWRIGHT_JSON_OUTPUT_FILE: file };
   const code = await tool(
     '@playwright/test/cli.js',
-    ['test', '-c', 'tests/e2e/playwright.config.ts', '--reporter=list,json'],
+    [
+      ...['test', '-c', 'tests/e2e/playwright.config.ts', '--reporter=list,json'],
+      ...[`--project=${project}`, `--workers=${workers}`],
+    ],
     env,
   );
   return countBrowserReport(readReport(file), code);
