@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { keptTables } from '../../src/cli/keptTables.ts';
+import type { RigId } from '../../src/sim/devices/BenchSurface.ts';
 import type { EvidenceTables } from '../../src/training/evidence/EvidenceTables.ts';
 import { parInLines, parOf } from '../../src/training/evidence/parOf.ts';
 import { findingsOf } from '../../src/training/proof/findings.ts';
@@ -11,8 +12,8 @@ import { isJob } from '../../src/training/scenario/modes.ts';
 import type { Scenario } from '../../src/training/scenario/Scenario.ts';
 import { SCENARIO_TEXT } from '../support/scenarioText.ts';
 
-function tables(): EvidenceTables {
-  const kept = keptTables();
+function tables(rig?: RigId): EvidenceTables {
+  const kept = keptTables(rig);
   if (!kept.ok) throw new Error(kept.error);
   return kept.value;
 }
@@ -27,7 +28,7 @@ const shipped = (file: string): Scenario => load(readFileSync(`scenarios/${file}
 
 function worked(scenario: Scenario, learners: Parameters<typeof proofInSteps>[2]) {
   const seen: ProofSoFar[] = [];
-  const steps = proofInSteps(scenario, tables(), learners);
+  const steps = proofInSteps(scenario, tables(scenario.rig), learners);
   let step = steps.next();
   for (; !step.done; step = steps.next()) seen.push(step.value);
   const proof: ScenarioProof = step.value;
@@ -85,7 +86,7 @@ describe('par in lines', () => {
 
   it('adds up to par for every shipped job, test by test in the order of the plan', () => {
     for (const [name, scenario] of jobs) {
-      const { lines, ...par } = parInLines(scenario, tables());
+      const { lines, ...par } = parInLines(scenario, tables(scenario.rig));
       const sum = (of: 'minutes' | 'money') => lines.reduce((all, line) => all + line[of], 0);
       expect(sum('minutes'), name).toBeCloseTo(par.minutes, 9);
       expect(sum('money'), name).toBeCloseTo(par.money, 9);

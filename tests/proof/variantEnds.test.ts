@@ -90,7 +90,7 @@ describe('what stands against variants', () => {
       `${SCENARIO_TEXT}variants:\n  - faults: [{ fault: sense-open }]\n    complaint: The sense wire is open, says the driver.\n`,
     );
     expect(variantFindings(told, []).map(describeFinding)).toEqual([
-      expect.stringContaining('which is what is wrong in variant 2'),
+      expect.stringContaining('give away what is wrong in variant 2'),
     ]);
   });
 

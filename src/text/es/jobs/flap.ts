@@ -24,7 +24,7 @@ export const flap: Readonly<Record<string, string>> = {
   'Fuses looked at by the driver, all whole.': 'Fusibles revisados por el conductor, todos enteros.',
   'The vacuum hose between reservoir and actuator lies under the new bracket and is pinched. With a gauge on its end and nothing flowing it shows all the vacuum that the engine has. Let air in through the release, and the needle falls away. So the flap gets its vacuum too slowly for the controller, which says what it saw, a flap that did not come. Command, coil and click were good, the can held what the hand pump drew, and the switch closed when it was drawn. The hose costs fourteen dollars. The actuator would have cost a day.':
     'La manguera de vacío entre el depósito y el actuador quedó bajo el soporte nuevo y está aplastada. Con un vacuómetro en su extremo y sin flujo muestra todo el vacío que tiene el motor. Deje entrar aire por la válvula de alivio, y la aguja se cae. Así la aleta recibe su vacío demasiado despacio para el módulo de control, que dice lo que vio, una aleta que no llegó. Mando, bobina y clic estaban bien, la cámara sostuvo lo que sacó la bomba manual, y el interruptor cerró al accionarla. La manguera cuesta catorce dólares. El actuador habría costado un día.',
-  'Ninety miles later': 'Noventa millas después',
+  'New part, old code': 'Pieza nueva, código viejo',
   'The flap actuator is new, and the code is the old one. It says that the flap was drawn before anybody asked. Find out who told the controller so.':
     'El actuador de la aleta es nuevo, y el código es el de antes. Dice que la aleta ya estaba accionada antes de que nadie lo pidiera. Averigüe quién se lo dijo al módulo de control.',
   'Read what a code claims, and ask by which wire the controller came to know it.':
@@ -35,10 +35,10 @@ export const flap: Readonly<Record<string, string>> = {
     'Descartar una pieza nueva por lo que hace, y no por su edad.',
   'Truck 9, petrol stake truck, Harrow Point Water District (invented), [61 900 miles|99 600 km]':
     'Camión 9, camión de redilas a gasolina, Harrow Point Water District (inventado), [61 900 millas|99 600 km]',
-  'Lamp on again, ninety miles after the flap actuator was renewed for it. The office asks whether the new one is bad too, and who pays for it if it is.':
-    'Luz encendida otra vez, noventa millas después de renovar por ella el actuador de la aleta. La oficina pregunta si el nuevo también está malo, y quién lo paga si lo está.',
-  'Two weeks ago, code found, flap seen to move by hand. Actuator renewed.':
-    'Hace dos semanas, código encontrado, se vio que la aleta se mueve a mano. Actuador renovado.',
+  'Lamp on again, two days after the flap actuator was renewed for it. The office asks whether the new one is bad too, and who pays for it if it is.':
+    'Luz encendida otra vez, dos días después de renovar por ella el actuador de la aleta. La oficina pregunta si el nuevo también está malo, y quién lo paga si lo está.',
+  'Last week, code found, flap seen to move by hand. Actuator renewed.':
+    'La semana pasada, código encontrado, se vio que la aleta se mueve a mano. Actuador renovado.',
   'Code cleared. Lamp back after some [90 miles|145 km].':
     'Código borrado. La luz volvió después de unas [90 millas|145 km].',
   'Plug looked at from outside, clean and locked.': 'Conector revisado por fuera, limpio y con seguro.',

@@ -21,7 +21,7 @@ export const flapActuator: RigWords = {
   drawing: {
     unit: 'actuador de aleta',
     unitTags: { truck: 'del camión' },
-    ports: { 'air-port': 'AIRE', 'engine-port': 'VACÍO DEL MOTOR' },
+    ports: { 'air-port': 'AIRE', 'engine-port': 'VACÍO MOTOR' },
   },
   standardTests: {
     list: {
