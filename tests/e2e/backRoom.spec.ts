@@ -211,6 +211,60 @@ test('files are opened by button and by dropping, broken ones too; what is no sc
   // Of the fault that is unknown the card says so, and lets it be taken out.
   await page.getByRole('button', { name: /^Remove this fault/ }).click();
   await expect(told(page)).toHaveText('The file is in order.');
+  await expect(text(page)).toHaveValue(/^# Practice: a gross leak code/);
+
+  // And sat as a learner would.
+  await page.getByRole('button', { name: 'Hand out' }).click();
+  await dialog(page).getByRole('button', { name: 'Try it as a learner' }).click();
+  await expect(page.getByRole('button', { name: 'Take the job' }).first()).toBeVisible({ timeout: 30_000 });
+  await page.goBack();
+  await expect(told(page)).toHaveText('The file is in order.', { timeout: 30_000 });
+});
+
+test('a job in two languages, with steps, a range and another truth, is written in the form alone and is in order', async ({
+  page,
+}) => {
+  await newJob(page);
+  await page.getByLabel('Write the texts in English and Spanish').check();
+  const field = (name: string, language: string) =>
+    page.getByRole('group', { name, exact: true }).getByLabel(language, { exact: true });
+  await field('Title', 'English').fill('The lamp');
+  await field('Title', 'Spanish').fill('La luz');
+  await field('Summary', 'English').fill('Short.');
+  await page.getByRole('group', { name: 'Aims' }).getByLabel('Entry 1, English').fill('Look first.');
+  await page.getByLabel('Number of the order').fill('HP-7');
+  await field('Complaint', 'English').fill('It is on.');
+  await field('Remark', 'Spanish').fill('Era el cable.');
+  await field('Remark', 'English').fill('It was the wire.');
+  await expect(text(page)).toHaveValue(/title:\n {2}en: The lamp\n {2}es: La luz\n/);
+  await page.getByRole('button', { name: 'Add a fault' }).first().click();
+  await dialog(page).getByRole('button', { name: 'The sense wire has too much resistance.' }).click();
+  await page.getByLabel('Each seat gets its own degree').check();
+  await page.getByRole('slider', { name: /How bad, from/ }).fill('0.6');
+  await expect(text(page)).toHaveValue(/severity: 0\.6\n {4}severity-to: 1\n/);
+
+  await page.getByText('Other truths of the same job').click();
+  await page.getByRole('button', { name: 'Add to: Other truths' }).click();
+  await page.getByRole('button', { name: 'Add a fault' }).nth(1).click();
+  await dialog(page).getByRole('button', { name: 'The sense wire is open.' }).click();
+  await expect(text(page)).toHaveValue(/variants:\n {2}- faults:\n {6}- fault: sense-open\n/);
+  await expect(told(page)).toHaveText('The file is in order.');
+
+  // Led step by step there is one truth only: the form says so, and what to do.
+  await page.getByLabel('How it is sat').selectOption('walkthrough');
+  await expect(told(page)).toHaveText(/things still to write or mend/);
+  await page.getByRole('button', { name: 'Remove from Other truths: number 1' }).click();
+  await page.getByLabel('Each seat gets its own degree').uncheck();
+  await page.getByRole('button', { name: 'Add to: Steps' }).click();
+  await page.getByLabel('Name of the step').fill('key-on');
+  await field('Why it is done', 'English').fill('Power first.');
+  await field('How it is done', 'English').fill('Turn the key.');
+  const done = page.getByLabel('When it is done');
+  await done.fill('key: on\npl');
+  await expect(page.getByText('This cannot be read yet')).toBeVisible();
+  await done.fill('key: on\nplug: parted');
+  await expect(text(page)).toHaveValue(/done: \{ key: on, plug: parted \}/);
+  await expect(told(page)).toHaveText('The file is in order.');
 });
 
 test('the bench stands beside the draft with its faults in, and follows them with what the hands did', async ({

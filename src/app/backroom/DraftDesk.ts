@@ -58,6 +58,11 @@ export class DraftDesk implements DraftBook {
     );
   }
 
+  now(): DraftText {
+    this.form = new DraftText(this.history.text, this.form);
+    return this.form;
+  }
+
   type(text: string): void {
     this.history.change(text, { kind: 'typed', path: '' });
     this.renew('later');
@@ -137,11 +142,10 @@ export class DraftDesk implements DraftBook {
   private save(): void {
     this.written.value = false;
     const { text } = this.history;
-    this.form = new DraftText(text, this.form);
     this.saver.save({
       key: this.parts.stored.key,
       text,
-      title: titleOf({ form: this.form }),
+      title: titleOf({ form: this.now() }),
       savedAtMs: this.parts.nowMs(),
     });
   }

@@ -11,7 +11,6 @@ export const backRoom = {
     nothingKept: 'Nothing yet. Begin with a new job, or open a scenario file.',
     untitled: 'Without a title',
     savedOn: 'last changed {{date}}',
-    open: 'Open',
     openDraft: 'Open {{title}}',
     copy: 'Copy',
     copyDraft: 'Copy {{title}}',
@@ -131,9 +130,7 @@ export const backRoom = {
       follows: 'The bench follows what you write. What your hands did is done again on the changed truck.',
       anew: 'Clear the bench',
       setting: 'The truck is being driven as the job says…',
-      inside: 'Inside the unit',
       reader: 'Reader',
-      log: 'Log',
       failed: 'The bench could not be set up ({{detail}}). Change something, or clear the bench.',
     },
     fileTooLarge:
@@ -145,7 +142,6 @@ export const backRoom = {
       '"{{name}}" is a sealed job. It is opened on the job board; only who wrote it has its scenario file.',
     kibibytes: '{{size}} KiB',
     mebibytes: '{{size}} MiB',
-    opened: 'Opened: {{name}}',
     starting: {
       vehicle: 'Truck 14, Harrow Point Water District',
       cautions: {

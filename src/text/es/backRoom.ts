@@ -12,7 +12,6 @@ export const backRoom = {
     nothingKept: 'Todavía nada. Empiece con un trabajo nuevo, o abra un archivo de escenario.',
     untitled: 'Sin título',
     savedOn: 'último cambio: {{date}}',
-    open: 'Abrir',
     openDraft: 'Abrir {{title}}',
     copy: 'Copiar',
     copyDraft: 'Copiar {{title}}',
@@ -133,9 +132,7 @@ export const backRoom = {
         'El banco sigue lo que usted escribe. Lo que hicieron sus manos se repite en el camión cambiado.',
       anew: 'Despejar el banco',
       setting: 'Se está manejando el camión como dice el trabajo…',
-      inside: 'Dentro de la unidad',
       reader: 'Lector',
-      log: 'Registro',
       failed: 'El banco no se pudo montar ({{detail}}). Cambie algo, o despeje el banco.',
     },
     fileTooLarge:
@@ -147,7 +144,6 @@ export const backRoom = {
       '"{{name}}" es un trabajo sellado. Se abre en el tablero de trabajos; solo quien lo escribió tiene su archivo de escenario.',
     kibibytes: '{{size}} KiB',
     mebibytes: '{{size}} MiB',
-    opened: 'Abierto: {{name}}',
     starting: {
       vehicle: 'Camión 14, Distrito de Agua de Harrow Point',
       cautions: {

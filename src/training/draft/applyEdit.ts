@@ -1,5 +1,6 @@
 import {
   Document,
+  isCollection,
   isMap,
   isScalar,
   isSeq,
@@ -143,6 +144,8 @@ function set(document: Document, path: FieldPath, value: Plain): Result<void, Ed
   const pair = group.value.items.find((each) => isPairOf(each, last));
   if (pair !== undefined) {
     pair.value = replaced(document, pair.value as Node | null, value);
+    // What is written on one line under its key stays there.
+    if (isCollection(pair.value)) visit(pair as unknown as Node, LAYOUT);
     return ok(undefined);
   }
   const made = document.createPair(String(last), value, { aliasDuplicateObjects: false });

@@ -1,6 +1,7 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import type { Draft } from '../../training/draft/Draft.ts';
 import type { DraftStep } from '../../training/draft/DraftHistory.ts';
+import type { DraftText } from '../../training/draft/DraftText.ts';
 import type { EditProblem, FormEdit } from '../../training/draft/FormEdit.ts';
 
 /** Where one can be in the back room. */
@@ -19,6 +20,8 @@ export interface DraftBook {
   readonly text: ReadonlySignal<string>;
   /** Of the text, a moment after it was typed. */
   readonly draft: ReadonlySignal<Draft>;
+  /** What the text has at this very moment, ahead of the draft while a hand is writing. */
+  now(): DraftText;
   /** Counts up whenever the draft has followed the text. */
   readonly followed: ReadonlySignal<number>;
   readonly undoNext: ReadonlySignal<DraftStep | null>;

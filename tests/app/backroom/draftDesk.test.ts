@@ -90,6 +90,7 @@ describe('a draft that is open', () => {
     desk.edit([{ kind: 'set', path: ['title'], value: 'Ab' }], step, 'writing');
     expect(desk.text.value).toContain('title: Ab');
     expect(desk.draft.value.scenario?.title).toBe('A short job');
+    expect(desk.now().plainAt(['title'])).toBe('Ab');
     const before = desk.followed.value;
     await desk.idle();
     expect(await store.get('one')).toMatchObject({ title: 'Ab' });

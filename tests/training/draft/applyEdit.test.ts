@@ -44,6 +44,14 @@ describe('a change from the form', () => {
     expect(text).toContain('mine: 12\n');
   });
 
+  it('writes what a step waits for on one line, as it was', () => {
+    const step = 'walkthrough:\n  - id: a\n    done: { key: on }\n';
+    const value = { key: 'on', plug: 'parted' };
+    expect(edited(step, { kind: 'set', path: ['walkthrough', 0, 'done'], value })).toBe(
+      step.replace('{ key: on }', '{ key: on, plug: parted }'),
+    );
+  });
+
   it('puts a missing key where the format has it', () => {
     const text = edited(
       TEXT,

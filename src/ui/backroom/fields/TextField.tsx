@@ -1,4 +1,5 @@
 import { say } from '../../../text/translate.ts';
+import type { DraftText } from '../../../training/draft/DraftText.ts';
 import type { FormEdit } from '../../../training/draft/FormEdit.ts';
 import type { FieldLimits } from '../../../training/draft/fieldLimits.ts';
 import { fieldLimits } from '../../../training/draft/fieldLimits.ts';
@@ -56,7 +57,7 @@ function OneText({ book, path, long, bare }: TextFieldProps) {
     const edit: FormEdit = gone
       ? { kind: 'remove', path: pathOf(path) }
       : { kind: 'set', path: pathOf(path), value };
-    const name = path === 'title' ? nameAfter(rawText(raw), value, book) : [];
+    const name = path === 'title' ? nameAfter(value, book.now()) : [];
     book.edit([edit, ...name], { kind: 'changed', path }, 'writing');
   };
   return (
@@ -90,8 +91,13 @@ function InLanguage({
   const name = say(`backRoom.languages.${language}`);
   const first = language === JOB_LANGUAGES[0];
   const write = (value: string): void => {
-    const named = path === 'title' && first ? nameAfter(text, value, book) : [];
-    book.edit([...writtenIn(form, place, language, value), ...named], { kind: 'changed', path }, 'writing');
+    const present = book.now();
+    const named = path === 'title' && first ? nameAfter(value, present) : [];
+    book.edit(
+      [...writtenIn(present, place, language, value), ...named],
+      { kind: 'changed', path },
+      'writing',
+    );
   };
   const id = first ? fieldId(path) : fieldId(inPath);
   return (
@@ -143,9 +149,10 @@ function Control({ book, id, long, text, label, onWrite, onLeave, ...described }
 }
 
 /** The file goes by the title until its author gives it a name of its own. */
-function nameAfter(before: string, title: string, book: DraftBook): FormEdit[] {
-  const name = book.draft.peek().form.at(['id']);
-  const follows = name.kind === 'nothing' || (name.kind === 'text' && name.text === slugOf(before));
+function nameAfter(title: string, form: DraftText): FormEdit[] {
+  const name = form.at(['id']);
+  const before = slugOf(textIn(form, ['title'], JOB_LANGUAGES[0]));
+  const follows = name.kind === 'nothing' || (name.kind === 'text' && name.text === before);
   return follows || name.kind === 'absent' ? [{ kind: 'set', path: ['id'], value: slugOf(title) }] : [];
 }
 
