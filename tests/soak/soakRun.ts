@@ -1,5 +1,6 @@
 import { Random } from '../../src/base/Random.ts';
-import { PUMP_FAULTS } from '../../src/sim/faults/catalogue.ts';
+import type { RigId } from '../../src/sim/devices/BenchSurface.ts';
+import { FIRST_RIG, rigNamed } from '../../src/sim/rigs/rigs.ts';
 import { createWorld, type World } from '../../src/sim/world/World.ts';
 import type { FaultChoice, WorldSpec } from '../../src/sim/world/WorldPort.ts';
 import { randomActions } from '../support/randomActions.ts';
@@ -16,18 +17,20 @@ export interface SoakResult {
   readonly trouble: string | null;
 }
 
-/** A world drawn from the seed: up to three faults of the catalogue, weather, altitude and fuel. */
-export function soakSpec(seed: string): WorldSpec {
+/** A world drawn from the seed: up to three faults of the rig, weather, altitude and fuel. */
+export function soakSpec(seed: string, rig: RigId = FIRST_RIG): WorldSpec {
+  const { faults: all } = rigNamed(rig);
   const random = Random.of(seed, 'soak');
   const faults: FaultChoice[] = [];
   const wanted = Math.floor(random.next() * 4);
   while (faults.length < wanted) {
-    const fault = PUMP_FAULTS[Math.floor(random.next() * PUMP_FAULTS.length)];
+    const fault = all[Math.floor(random.next() * all.length)];
     if (fault === undefined || faults.some((choice) => choice.fault === fault.id)) continue;
     const whenMoved = random.next() < 0.2 && fault.item.endsWith('-wire');
     faults.push({ fault: fault.id, severity: random.next(), ...(whenMoved ? { whenMoved } : {}) });
   }
   return {
+    rig,
     seed,
     faults,
     ambientC: -20 + Math.floor(random.next() * 65),
@@ -37,7 +40,7 @@ export function soakSpec(seed: string): WorldSpec {
 }
 
 /** Random hands on a random world: no assert, no NaN, no unsolved step, Kirchhoff kept whenever time has passed. */
-export function soakRun(seed: string, count: number): SoakResult {
+export function soakRun(seed: string, count: number, rig: RigId = FIRST_RIG): SoakResult {
   let world: World;
   let worstAmps = 0;
   let done = 0;
@@ -50,7 +53,7 @@ export function soakRun(seed: string, count: number): SoakResult {
     trouble: trouble === null ? null : `action ${at}: ${trouble}`,
   });
   try {
-    world = createWorld(soakSpec(seed));
+    world = createWorld(soakSpec(seed, rig));
     for (const { tick, action } of randomActions(seed, count)) {
       at += 1;
       // After an action a lead stands elsewhere, and its current is not solved for until time goes on.
