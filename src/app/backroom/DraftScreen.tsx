@@ -157,9 +157,7 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
                   <ProofPanel
                     state={proof.proof.state}
                     again={() => proof.proof.again()}
-                    goTo={({ path, line }) =>
-                      desk.goTo(line === null ? { kind: 'field', path } : { kind: 'line', line, column: 1 })
-                    }
+                    goTo={(place) => desk.goTo(place)}
                   />
                 );
             }

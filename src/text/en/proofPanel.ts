@@ -28,7 +28,6 @@ export const proofPanel = {
     mend: 'Mend',
     note: 'Note',
     goTo: 'Go to {{place}}',
-    line: 'Line {{line}}',
     places: {
       id: 'the name',
       title: 'the title',

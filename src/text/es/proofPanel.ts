@@ -30,7 +30,6 @@ export const proofPanel: Pick<BackRoomCatalogue, 'proofPanel'> = {
     mend: 'Arreglar',
     note: 'Nota',
     goTo: 'Ir a {{place}}',
-    line: 'Línea {{line}}',
     places: {
       id: 'el nombre',
       title: 'el título',

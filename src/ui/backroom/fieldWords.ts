@@ -12,6 +12,13 @@ export function fieldLabel(path: string): string {
   return wordsOf(path, 'label') ?? path.split('.').at(-1) ?? path;
 }
 
+/** A place as its field is called, with the number of the entry. */
+export function placeName(path: string): string {
+  const number = /\[(\d+)\][^[]*$/.exec(path)?.[1];
+  const label = fieldLabel(path.replace(/\[\d+\]$/, ''));
+  return number === undefined ? label : `${label} ${Number(number) + 1}`;
+}
+
 export function fieldHint(path: string): string | null {
   return wordsOf(path, 'hint');
 }

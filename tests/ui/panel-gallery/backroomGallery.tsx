@@ -53,8 +53,8 @@ function Gallery() {
     <main class="board" data-proof={proofKind.value} data-readings={readings.state.value.kind}>
       <ProofPanel
         state={proof.state}
-        goTo={({ path, line }) => {
-          went.value = `${path} ${line}`;
+        goTo={(place) => {
+          went.value = place.kind === 'field' ? place.path : String(place.line);
         }}
         again={() => proof.again()}
       />

@@ -1,12 +1,12 @@
 import { describeFinding } from '../../../text/describeProof.ts';
 import { say } from '../../../text/translate.ts';
 import type { ProofFinding } from '../../../training/proof/ScenarioProof.ts';
-import type { PlaceInFile } from './ProofState.ts';
+import type { Destination } from '../DraftBook.ts';
 import { placeOfFinding } from './placeOfFinding.ts';
 
 interface FindingsListProps {
   readonly findings: readonly ProofFinding[];
-  readonly goTo: (place: PlaceInFile) => void;
+  readonly goTo: (place: Destination) => void;
 }
 
 /** What stands against giving it out, and what is worth a second look, each with its remedy and the way there. */
@@ -34,7 +34,7 @@ function Finding({
     <li class={finding.forbids ? 'proof-finding proof-finding-mend' : 'proof-finding'}>
       <span class="proof-finding-sign">{say(finding.forbids ? 'proofPanel.mend' : 'proofPanel.note')}</span>
       <p>{describeFinding(finding)}</p>
-      <button type="button" class="plain" onClick={() => goTo({ path, line: null })}>
+      <button type="button" class="plain" onClick={() => goTo({ kind: 'field', path })}>
         {say('proofPanel.goTo', { place: say(`proofPanel.places.${name}`) })}
       </button>
     </li>

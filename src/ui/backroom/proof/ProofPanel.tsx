@@ -1,5 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { say } from '../../../text/translate.ts';
+import type { Destination } from '../DraftBook.ts';
 import { CodesSheet } from './CodesSheet.tsx';
 import { DifficultySheet } from './DifficultySheet.tsx';
 import { FailureLine } from './FailureLine.tsx';
@@ -8,7 +9,7 @@ import { LearnersSheet } from './LearnersSheet.tsx';
 import { PlanSheet } from './PlanSheet.tsx';
 import { ProblemsList } from './ProblemsList.tsx';
 import { ProofHeadline } from './ProofHeadline.tsx';
-import type { PlaceInFile, ProofState } from './ProofState.ts';
+import type { ProofState } from './ProofState.ts';
 import { RivalsSheet } from './RivalsSheet.tsx';
 import { isStale, type ShownProof, shownProof } from './shownProof.ts';
 import './proof.css';
@@ -16,7 +17,7 @@ import './proof.css';
 interface ProofPanelProps {
   readonly state: ReadonlySignal<ProofState>;
   /** Shows a place of the draft, in the form or in the text. */
-  readonly goTo: (place: PlaceInFile) => void;
+  readonly goTo: (place: Destination) => void;
   /** Begins anew after a failure. */
   readonly again: () => void;
 }

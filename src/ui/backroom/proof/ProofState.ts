@@ -26,9 +26,3 @@ export interface BackRoomFailure {
   readonly code: 'no-worker' | 'no-tables' | 'other-rig' | 'broke';
   readonly detail: string;
 }
-
-/** Where in a scenario file something stands: as `work-order.codes[0].status`, and its line where it is known. */
-export interface PlaceInFile {
-  readonly path: string;
-  readonly line: number | null;
-}
