@@ -153,7 +153,7 @@ test('form and text are in step, every change can be undone, and a closed page l
 
   // A part that is broken in the text leaves the others to the form.
   await text(page).fill((await text(page).inputValue()).replace('summary: ""', 'summary: "half'));
-  await expect(page.getByText('The text has something here that the form cannot show.')).toBeVisible();
+  await expect(page.getByText('The text cannot be read as it stands.')).toBeVisible();
   await title.fill('Third');
   await expect(text(page)).toHaveValue(/title: Third # mine\nsummary: "half/);
 

@@ -1,6 +1,7 @@
 import { type ReadonlySignal, type Signal, useSignal } from '@preact/signals';
 import { useCallback, useEffect, useMemo } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
+import { unreadProblem } from '../../training/draft/Draft.ts';
 import { truckOf } from '../../training/draft/standIn.ts';
 import { heldSentence } from '../../ui/mirror/handWords.ts';
 import { HandBar } from '../../ui/panels/HandBar.tsx';
@@ -65,7 +66,7 @@ export function useLiveBench(
 
 /** The bench beside what is written, with its faults in. */
 export function BenchPane(props: BenchPaneProps) {
-  const { shop, live: open } = props;
+  const { desk, shop, live: open } = props;
   const { live, readerOpen: reader, shortcutsOpen: shortcuts } = open;
   useEffect(() => {
     live.look(true);
@@ -79,6 +80,7 @@ export function BenchPane(props: BenchPaneProps) {
     [shop],
   );
   const running = live.running.value;
+  const unread = unreadProblem(desk.draft.value) !== null;
   const letters = shop.settings.value.letterShortcuts;
   return (
     <div class="bench-pane">
@@ -86,7 +88,7 @@ export function BenchPane(props: BenchPaneProps) {
         {live.failure.value !== null
           ? say('backRoom.bench.failed', { detail: live.failure.value })
           : live.stale.value
-            ? say(running === null ? 'backRoom.bench.waiting' : 'backRoom.bench.stale')
+            ? say(`backRoom.bench.${running === null ? 'waiting' : 'stale'}${unread ? 'Unread' : ''}`)
             : say(live.driving.value ? 'backRoom.bench.setting' : 'backRoom.bench.follows')}
       </p>
       {running !== null && (

@@ -63,6 +63,8 @@ export const backRoom = {
     toField: 'To the form',
     toLine: 'Line {{line}}',
     toText: 'See it in the text',
+    unread: 'The text cannot be read as it stands. Line {{line}} wants mending first: {{problem}}',
+    unreadParts: 'Fields that wait for that are left out below.',
     notShown: 'The text has something here that the form cannot show. It stays as it is.',
     shut: 'This text cannot be shown as a form. What is wrong with it stands above.',
     cannotChange: {
@@ -125,8 +127,11 @@ export const backRoom = {
       remark: { title: 'Your last word', line: 'Shown in the debrief, and not before.' },
     },
     bench: {
-      waiting: 'The bench stands here as soon as the file is in order.',
-      stale: 'The file is not in order just now. The bench is as it was when it last was.',
+      waiting: 'The bench waits until what the file says of the truck is in order.',
+      waitingUnread: 'The bench waits until the text can be read.',
+      stale: 'What the file says of the truck is not in order just now. The bench here is the last good one.',
+      staleUnread:
+        'The text cannot be read just now, so the bench waits. The one here is of the last text that could be read.',
       follows: 'The bench follows what you write. What your hands did is done again on the changed truck.',
       anew: 'Clear the bench',
       setting: 'The truck is being driven as the job says…',

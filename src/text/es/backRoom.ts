@@ -64,6 +64,8 @@ export const backRoom = {
     toField: 'Al formulario',
     toLine: 'Línea {{line}}',
     toText: 'Verlo en el texto',
+    unread: 'El texto no se puede leer como está. Primero hay que corregir la línea {{line}}: {{problem}}',
+    unreadParts: 'Los campos que esperan por eso no aparecen abajo.',
     notShown: 'El texto tiene aquí algo que el formulario no puede mostrar. Se queda como está.',
     shut: 'Este texto no se puede mostrar como formulario. Arriba dice qué tiene mal.',
     cannotChange: {
@@ -126,8 +128,12 @@ export const backRoom = {
       remark: { title: 'Su última palabra', line: 'Se muestra en la revisión, y no antes.' },
     },
     bench: {
-      waiting: 'El banco aparece aquí en cuanto el archivo esté en orden.',
-      stale: 'Ahora mismo el archivo no está en orden. El banco está como cuando lo estuvo por última vez.',
+      waiting: 'El banco espera a que lo que el archivo dice del camión esté en orden.',
+      waitingUnread: 'El banco espera a que el texto se pueda leer.',
+      stale:
+        'Ahora mismo lo que el archivo dice del camión no está en orden. Este banco es el último que estuvo bien.',
+      staleUnread:
+        'Ahora mismo el texto no se puede leer, así que el banco espera. Este es el del último texto que se pudo leer.',
       follows:
         'El banco sigue lo que usted escribe. Lo que hicieron sus manos se repite en el camión cambiado.',
       anew: 'Despejar el banco',

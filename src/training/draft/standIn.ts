@@ -4,7 +4,7 @@ import { loadScenario } from '../scenario/loadScenario.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import { type ScenarioFile, scenarioSchema } from '../scenario/scenarioSchema.ts';
 import { writeScenario } from '../scenario/writeScenario.ts';
-import type { Draft } from './Draft.ts';
+import { type Draft, unreadProblem } from './Draft.ts';
 import type { DraftText } from './DraftText.ts';
 
 /** What stands where an author has not written yet, so that there is a truck to work on meanwhile. */
@@ -30,11 +30,11 @@ const NEEDED: readonly string[] = ['faults', 'bench', 'rig', 'tools', 'renewed']
 
 /**
  * The scenario of a draft as far as its truck goes: the one it is, or one with its faults, its place and its drives, and words that
- * stand in for those that are still to be written. Null where the truck itself cannot be read.
+ * stand in for those that are still to be written. Null where the text or the truck itself cannot be read.
  */
 export function truckOf(draft: Draft): Scenario | null {
   if (draft.scenario !== null) return draft.scenario;
-  if (draft.form.shut) return null;
+  if (draft.form.shut || unreadProblem(draft) !== null) return null;
   const content = truckContent(draft.form);
   const parsed = scenarioSchema.safeParse(content);
   const broken = new Set((parsed.error?.issues ?? []).map(({ path }) => String(path[0])));

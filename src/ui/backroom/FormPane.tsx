@@ -1,8 +1,10 @@
 import type { ComponentChildren } from 'preact';
+import { describeProblem } from '../../text/describeProblem.ts';
 import { say } from '../../text/translate.ts';
+import { canWrite, unreadProblem } from '../../training/draft/Draft.ts';
 import type { Plain } from '../../training/draft/FormEdit.ts';
 import { FORM, type FormField, type FormSection, isInside } from '../../training/draft/formFields.ts';
-import { rawText } from '../../training/draft/rawText.ts';
+import { pathOf, rawText } from '../../training/draft/rawText.ts';
 import { USUAL_WEIGHTS } from '../../training/scenario/weights.ts';
 import type { DraftBook } from './DraftBook.ts';
 import { FormNav } from './FormNav.tsx';
@@ -25,10 +27,18 @@ interface FormPaneProps {
 
 /** The form: every field of the format under its heading. */
 export function FormPane({ book, readings }: FormPaneProps) {
-  const { form } = book.draft.value;
-  const sections = FORM.filter((section) => isWanted(section, book));
+  const draft = book.draft.value;
+  const { form } = draft;
+  const unread = unreadProblem(draft) !== null;
+  const sections = FORM.filter((section) => isWanted(section, book)).flatMap((section) => {
+    const fields = unread
+      ? section.fields.filter(({ path }) => canWrite(draft, pathOf(path)))
+      : section.fields;
+    return fields.length === 0 ? [] : [{ ...section, fields }];
+  });
   return (
     <form class="back-form" onSubmit={(event) => event.preventDefault()}>
+      {unread && <Unread book={book} />}
       {!form.shut && <FormNav book={book} sections={sections} />}
       <label class="field-turn form-languages">
         <input
@@ -40,7 +50,7 @@ export function FormPane({ book, readings }: FormPaneProps) {
         />
         <span>{say('backRoom.bothLanguages')}</span>
       </label>
-      {form.shut && <p class="field-problem">{say('backRoom.shut')}</p>}
+      {form.shut && !unread && <p class="field-problem">{say('backRoom.shut')}</p>}
       {!form.shut &&
         sections.map((section) => (
           <section key={section.id} class="form-section" aria-labelledby={`form-${section.id}`}>
@@ -56,6 +66,23 @@ export function FormPane({ book, readings }: FormPaneProps) {
           </section>
         ))}
     </form>
+  );
+}
+
+/** In the place of all fields that cannot be read: what wants mending first, and the way there. */
+function Unread({ book }: { readonly book: DraftBook }) {
+  const problem = unreadProblem(book.draft.value);
+  if (problem === null) return null;
+  const { line, column } = problem;
+  return (
+    <div class="field-not-shown form-unread">
+      <p>
+        {say('backRoom.unread', { line, problem: describeProblem(problem) })} {say('backRoom.unreadParts')}
+      </p>
+      <button type="button" class="plain" onClick={() => book.goTo({ kind: 'line', line, column })}>
+        {say('backRoom.toLine', { line })}
+      </button>
+    </div>
   );
 }
 

@@ -26,9 +26,15 @@ describe('the truck of a draft', () => {
   });
 
   it('does not wait for words that are half written', () => {
-    expect(truckOf(draftOf(`${EMPTY.replace('title: ""', 'title: "half')}`))).not.toBeNull();
+    expect(truckOf(draftOf(EMPTY))).not.toBeNull();
     expect(truckOf(draftOf(SCENARIO_TEXT.replace('minutes: 20', 'minutes: soon')))).not.toBeNull();
     expect(truckOf(draftOf(''))).not.toBeNull();
+  });
+
+  it('waits where the text cannot be read, whatever part of it is broken', () => {
+    expect(truckOf(draftOf(EMPTY.replace('title: ""', 'title: "half')))).toBeNull();
+    expect(truckOf(draftOf('hello'))).toBeNull();
+    expect(truckOf(draftOf('- a\n- b\n'))).toBeNull();
   });
 
   it('is not guessed where the truck itself cannot be read', () => {
