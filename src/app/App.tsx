@@ -185,12 +185,18 @@ function LazyHandout(props: AppProps) {
   const { shop, sentences, scenarioFetchers } = props;
   useEffect(() => {
     Promise.all([import('./handout/HandoutDialogs.tsx'), sentences.backRoom()]).then(
-      ([{ HandoutDialogs }]) => setDialogs(() => HandoutDialogs),
+      ([{ HandoutDialogs }]) => {
+        setDialogs(() => HandoutDialogs);
+        shop.readerFetched.value = true;
+      },
       (error: unknown) => {
         shop.handout.value = null;
         shop.trouble.value = missingPart(error) ?? unexpected(error);
       },
     );
+    return () => {
+      shop.readerFetched.value = false;
+    };
   }, [shop, sentences]);
   if (Dialogs === null) return null;
   const shippedHash = async (id: string): Promise<string | null> =>

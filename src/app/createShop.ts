@@ -1,4 +1,4 @@
-import { type Signal, signal } from '@preact/signals';
+import { computed, type Signal, signal } from '@preact/signals';
 import type { SittingStore } from '../platform/browser/StoredSitting.ts';
 import type { Settings } from '../platform/browser/settings.ts';
 import { addOwnWords } from '../text/jobWords.ts';
@@ -18,6 +18,8 @@ export interface AppShop extends Shop {
   readonly jobs: FileJobs;
   /** Files that are to be opened, or a job of one that is to go; null where no dialog is asked for. */
   readonly handout: Signal<Handout | null>;
+  /** The dialogs that answer `handout` are on this page, with their words. */
+  readonly readerFetched: Signal<boolean>;
 }
 
 export type Handout =
@@ -57,6 +59,7 @@ export function createShop(
     await refresh();
   };
   const handout = signal<Handout | null>(null);
+  const readerFetched = signal(false);
   const shop: AppShop = {
     cards: [...cards].sort((a, b) => a.level - b.level || a.minutes - b.minutes),
     kept,
@@ -89,8 +92,18 @@ export function createShop(
     jobs,
     handout,
     fileJobs: jobs.all,
+    readerFetched,
+    filesComing: computed(() =>
+      handout.value?.kind === 'open' && !readerFetched.value
+        ? handout.value.files.map(({ name }) => name)
+        : [],
+    ),
     openFiles: (files) => {
-      if (files.length > 0) handout.value = { kind: 'open', files };
+      if (files.length === 0) return;
+      const before = handout.peek();
+      // Until their reader is there nobody has taken the ones before: they wait together.
+      const waiting = before?.kind === 'open' && !readerFetched.peek() ? before.files : [];
+      handout.value = { kind: 'open', files: [...waiting, ...files] };
     },
     askToRemove: (job) => {
       handout.value = { kind: 'remove', job };

@@ -28,13 +28,20 @@ export function describeJobFile(problem: JobFileProblem): readonly string[] {
 }
 
 /** The same of a file that was chosen in a browser, which may not even be read. */
-export function describeGivenFile(
-  problem: JobFileProblem | { readonly code: 'job-file-not-read' },
-): readonly string[] {
-  return problem.code === 'job-file-not-read'
-    ? [say('jobFiles.problems.job-file-not-read')]
-    : describeJobFile(problem);
+export function describeGivenFile(problem: GivenFileProblem): readonly string[] {
+  switch (problem.code) {
+    case 'job-file-not-read':
+    case 'job-file-stopped':
+      return [say(`jobFiles.problems.${problem.code}`)];
+    default:
+      return describeJobFile(problem);
+  }
 }
+
+type GivenFileProblem =
+  | JobFileProblem
+  | { readonly code: 'job-file-not-read' }
+  | { readonly code: 'job-file-stopped' };
 
 /** Why an answer to what a sealed file asks for will not do. */
 export function describeAnswer(

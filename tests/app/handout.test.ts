@@ -130,6 +130,31 @@ describe('files that are opened on the board', () => {
     expect(jobs.all.value).toHaveLength(1);
   });
 
+  it('each get a result, also where one of them breaks the program', async () => {
+    const { desk: made, states } = desk();
+    const breaking = { ...given('breaks.yaml', SCENARIO_TEXT), size: 5 };
+    const parts = { jobs: createFileJobs(async () => memoryStore<KeptFileJob>()), nowMs: () => 1 };
+    let asked = 0;
+    const failing = new FilesDesk({
+      ...parts,
+      shippedHash: async () => {
+        // The first part that is fetched does not come.
+        if (asked++ === 0) throw new TypeError('not fetched');
+        return null;
+      },
+    });
+    await Promise.all([
+      failing.take([breaking, given('b.yaml', VARIED)]),
+      failing.take([given('c.yaml', SCENARIO_TEXT)]),
+    ]);
+    expect(failing.files.value.map(({ name }) => name)).toEqual(['breaks.yaml', 'b.yaml', 'c.yaml']);
+    const kinds = failing.files.value.map(({ state }) => state.kind);
+    expect(kinds.filter((kind) => kind === 'refused')).toHaveLength(1);
+    expect(kinds.filter((kind) => kind === 'on-board')).toHaveLength(2);
+    await made.take([]);
+    expect(states()).toEqual([]);
+  });
+
   it('come back to the board when they were put away', async () => {
     const { desk: made, jobs, states } = desk();
     await made.take([given('a.yaml', SCENARIO_TEXT)]);

@@ -96,7 +96,8 @@ test('a sealed file is dropped on the board, opened by code and seat, sat, expor
   await dialog.getByLabel('Class code').fill(CODE.toLowerCase());
   await page.keyboard.press('Enter');
   await expect(dialog).toContainText(`Friday in class · Seat ${seat}`);
-  await dialog.getByRole('button', { name: 'Open the job' }).click();
+  await expect(dialog.getByRole('button', { name: 'Open the job' })).toBeFocused();
+  await page.keyboard.press('Enter');
 
   const hands = new PointerHands(page);
   await workReadyByFriday(page, hands);
@@ -137,6 +138,40 @@ test('a sealed file is dropped on the board, opened by code and seat, sat, expor
   await expect(page.getByRole('region', { name: 'Finished jobs' })).toContainText('Friday in class');
   await page.getByRole('button', { name: 'Read the debrief' }).first().click();
   await expectGoodDebrief(page);
+});
+
+test('a file is named at once, however slowly its reader comes, and files dropped meanwhile wait with it', async ({
+  page,
+}) => {
+  await page.goto('./?render=canvas');
+  await expect(page.getByRole('heading', { level: 1, name: 'Job board' })).toBeVisible();
+  let letGo = (): void => {};
+  const held = new Promise<void>((resolve) => {
+    letGo = resolve;
+  });
+  await page.route(/HandoutDialogs/, async (route) => {
+    await held;
+    await route.continue();
+  });
+  await choose(page, file('first.yaml', CLASS_JOB), file('second.yaml', 'nothing: here'));
+  const coming = page.locator('.open-files-coming');
+  await expect(coming).toHaveRole('status');
+  await expect(coming).toContainText('Reading first.yaml …');
+  await expect(coming).toContainText('Reading second.yaml …');
+  await drop(page, 'third.job.json', sealed(CODE));
+  await expect(coming.locator('p')).toHaveCount(3);
+  await expect(opened(page)).toHaveCount(0);
+  letGo();
+  await expect(opened(page).locator('.job-file-name')).toHaveText([
+    'first.yaml',
+    'second.yaml',
+    'third.job.json',
+  ]);
+  await expect(coming).toBeEmpty();
+  await expect(opened(page)).not.toContainText('Reading this file');
+  await expect(opened(page)).toContainText('The job is on the board');
+  await expect(opened(page)).toContainText('This scenario file is not in order.');
+  await expect(opened(page).getByLabel('Class code')).toBeVisible();
 });
 
 test('files that are no jobs are told why, the others come on the board and stay', async ({ page }) => {

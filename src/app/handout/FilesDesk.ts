@@ -39,7 +39,12 @@ export class FilesDesk implements JobFilesDesk {
     ];
     for (const { file, number } of files) {
       await nextTask();
-      await this.takeOne(file, number);
+      try {
+        await this.takeOne(file, number);
+      } catch {
+        // The files after it have their turn all the same.
+        this.set(number, { kind: 'refused', problem: { code: 'job-file-stopped' } });
+      }
     }
   }
 

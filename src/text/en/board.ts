@@ -37,6 +37,7 @@ export const board = {
     empty: 'No jobs on the board.',
     openFile: 'Open a job file …',
     dropFile: 'or drop it here',
+    readingFile: 'Reading {{name}} …',
     dropHere: 'Drop job files to open them',
     fromFiles: 'From files',
     fromFilesLine: 'Handed out by your instructor, and kept on this device.',

@@ -2,7 +2,7 @@
 export const jobFiles = {
   jobFiles: {
     title: 'Job files',
-    reading: 'Being read …',
+    reading: 'Reading this file …',
     notInOrder_one: 'This scenario file is not in order. One thing is to be mended:',
     notInOrder_other: 'This scenario file is not in order. {{count}} things are to be mended:',
     at: 'Line {{line}}, column {{column}}',
@@ -35,6 +35,8 @@ export const jobFiles = {
       'job-file-empty': 'This file is empty. Ask for it again.',
       'job-file-not-text': 'This is not text in UTF-8, as every job file is. Check that it is the right one.',
       'job-file-not-read': 'This file could not be read. Copy it to this device and open it from there.',
+      'job-file-stopped':
+        'This file could not be put on the board: a part of the program did not come. Reload the page, then open the file again.',
       'job-file-damaged':
         'This sealed file was changed or cut short on its way. Ask for it again, and take it as a file, not as text in a message.',
       'job-file-newer': 'This sealed file was made by a newer version. Use a version that reads it.',

@@ -37,6 +37,7 @@ export const board = {
     empty: 'No hay trabajos en el tablero.',
     openFile: 'Abrir un archivo de trabajo …',
     dropFile: 'o suéltelo aquí',
+    readingFile: 'Se lee {{name}} …',
     dropHere: 'Suelte los archivos de trabajo para abrirlos',
     fromFiles: 'De archivos',
     fromFilesLine: 'Los repartió su instructor y se guardan en este dispositivo.',

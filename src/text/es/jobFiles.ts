@@ -38,6 +38,8 @@ export const jobFiles: Pick<Catalogue, 'jobFiles'> = {
       'job-file-not-text':
         'Esto no es texto en UTF-8, como lo es todo archivo de trabajo. Revise que sea el correcto.',
       'job-file-not-read': 'Este archivo no se pudo leer. Cópielo a este dispositivo y ábralo desde ahí.',
+      'job-file-stopped':
+        'Este archivo no se pudo poner en el tablero: no llegó una parte del programa. Vuelva a cargar la página y abra el archivo otra vez.',
       'job-file-damaged':
         'Este archivo sellado cambió o llegó cortado. Pídalo de nuevo, como archivo y no como texto de un mensaje.',
       'job-file-newer': 'Este archivo sellado se hizo con una versión más nueva. Use una versión que lo lea.',

@@ -35,7 +35,10 @@ export type FileState =
       readonly kept: boolean;
     };
 
-export type GivenFileProblem = JobFileProblem | { readonly code: 'job-file-not-read' };
+export type GivenFileProblem =
+  | JobFileProblem
+  | { readonly code: 'job-file-not-read' }
+  | { readonly code: 'job-file-stopped' };
 export type AnswerProblem =
   | { readonly code: 'class-code-unfit' | 'class-code-wrong' }
   | { readonly code: 'seat-unfit'; readonly seats: number };

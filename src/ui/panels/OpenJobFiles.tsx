@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
+import { shownCharacters } from '../../text/shownCharacters.ts';
 import { say } from '../../text/translate.ts';
 import type { Shop } from './Shop.ts';
 
@@ -50,6 +51,11 @@ export function OpenJobFiles({ shop }: { readonly shop: Shop }) {
           currentTarget.value = '';
         }}
       />
+      <div class="open-files-coming" role="status">
+        {shop.filesComing.value.map((name, index) => (
+          <p key={index}>{say('board.readingFile', { name: shownCharacters(name) })}</p>
+        ))}
+      </div>
       {over.value && (
         <p class="drop-here">
           <span>{say('board.dropHere')}</span>

@@ -65,6 +65,8 @@ export interface Shop {
   readonly fileJobs: ReadonlySignal<readonly FileJob[] | null>;
   /** Opens job files that were chosen or dropped. */
   openFiles(files: readonly File[]): void;
+  /** Names of files that were given to the board while their reader is still fetched; no dialog tells of them yet. */
+  readonly filesComing: ReadonlySignal<readonly string[]>;
   /** Asks what becomes of its sittings before a job of a file goes. */
   askToRemove(job: FileJob): void;
   /** Takes a job of a file off the board. Its finished sittings stay, or are exported and go with it. */
