@@ -98,6 +98,8 @@ test('by keys alone, with the focus where it was', async ({ page }) => {
   await expect(find(page).getByRole('button', { name: 'Show all jobs' })).toBeFocused();
   await page.keyboard.press('Enter');
   await expect(words).toHaveValue('');
+  // The button is gone; the focus is where the next search begins.
+  await expect(words).toBeFocused();
 });
 
 test('each job has its number in its level, and one is the next', async ({ page }) => {

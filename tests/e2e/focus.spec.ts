@@ -161,6 +161,19 @@ test('every dialog holds the focus while it is open, lets it go by Escape, and g
   }
 });
 
+test('after a drive by keys the focus is on the heading of what it showed', async ({ page }) => {
+  test.setTimeout(180_000);
+  await atTheBench(page);
+  await page.getByRole('button', { name: 'Road test', exact: true }).focus();
+  await page.keyboard.press('Enter');
+  await page.getByRole('button', { name: 'Drive 2 cycles' }).focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('heading', { name: 'The last drive' })).toBeFocused({ timeout: 90_000 });
+  // The stop after it is in the dialog still.
+  await page.keyboard.press('Tab');
+  expect((await focusStop(page)).part).toMatch(/dialog|page/);
+});
+
 test('a focus that is covered or unmarked would be found', async ({ page }) => {
   await page.goto('./?render=canvas');
   await expect(page.getByRole('heading', { level: 1 })).toBeVisible();

@@ -1,3 +1,4 @@
+import { useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import type { BoardCard } from '../../training/scenario/BoardCard.ts';
 import { BoardSelect } from './BoardSelect.tsx';
@@ -21,6 +22,7 @@ interface BoardFiltersProps {
 /** Narrows the board: by words, by level, by what a work order puts in question, by what a job trains. */
 export function BoardFilters({ cards, shown }: BoardFiltersProps) {
   const filter = boardFilter.value;
+  const words = useRef<HTMLInputElement>(null);
   const set = (change: Partial<BoardFilter>): void => {
     boardFilter.value = { ...boardFilter.peek(), ...change };
   };
@@ -31,6 +33,7 @@ export function BoardFilters({ cards, shown }: BoardFiltersProps) {
       <label class="board-filter board-filter-words">
         <span>{say('boardFilter.words')}</span>
         <input
+          ref={words}
           type="search"
           value={filter.words}
           maxLength={60}
@@ -90,7 +93,15 @@ export function BoardFilters({ cards, shown }: BoardFiltersProps) {
             : ''}
         </span>
         {narrowed && (
-          <button type="button" class="plain" onClick={() => set(NO_FILTER)}>
+          <button
+            type="button"
+            class="plain"
+            onClick={() => {
+              set(NO_FILTER);
+              // The button goes with what it took away.
+              words.current?.focus();
+            }}
+          >
             {say('boardFilter.clear')}
           </button>
         )}

@@ -1,3 +1,4 @@
+import type { RefObject } from 'preact';
 import type { DriveCycle, DriveReport } from '../../sim/world/Observation.ts';
 import { describeCode } from '../../text/describeCode.ts';
 import { capital, distance, fixed, shownDistance } from '../../text/format.ts';
@@ -14,15 +15,19 @@ interface DriveReportProps {
   readonly totalMiles: number;
   /** Level of its heading. */
   readonly level?: 'h2' | 'h3';
+  /** Its heading takes the focus when a drive has just ended. */
+  readonly heading?: RefObject<HTMLHeadingElement | null>;
 }
 
 /** The last drive, a row a cycle. On a narrow page each row becomes a block with its own labels. */
-export function DriveReportView({ report, totalMiles, level }: DriveReportProps) {
+export function DriveReportView({ report, totalMiles, level, heading }: DriveReportProps) {
   const H = level ?? 'h3';
   const limits = commonLimits(report);
   return (
     <section class="drive-report" aria-labelledby="drive-report-title">
-      <H id="drive-report-title">{say('roadTest.report')}</H>
+      <H id="drive-report-title" {...(heading === undefined ? {} : { ref: heading, tabIndex: -1 })}>
+        {say('roadTest.report')}
+      </H>
       <p class="quiet" role="status">
         {say('roadTest.reportTotal', {
           cycles: say('roadTest.cycleCount', { count: report.cycles.length }),

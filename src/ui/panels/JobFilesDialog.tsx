@@ -1,9 +1,10 @@
+import { useEffect, useRef } from 'preact/hooks';
 import { describeAnswer, describeGivenFile } from '../../text/describeJobFile.ts';
 import { shownCharacters } from '../../text/shownCharacters.ts';
 import { say } from '../../text/translate.ts';
 import { Dialog } from './Dialog.tsx';
 import { JobFileAnswer } from './JobFileAnswer.tsx';
-import type { GivenFile, JobFilesDesk } from './JobFilesDesk.ts';
+import type { FileState, GivenFile, JobFilesDesk } from './JobFilesDesk.ts';
 import { JobWords } from './JobWords.tsx';
 import './styles/jobFiles.css';
 
@@ -65,22 +66,37 @@ function State({ given, desk, toJob }: StateProps) {
         />
       );
     case 'on-board':
-      return (
-        <div role="status">
-          <p>
-            <strong>
-              <JobWords of={state.title} />
-            </strong>
-            {state.seat !== null && ` · ${say('board.seat', { seat: state.seat })}`}
-            <br />
-            {say(`jobFiles.${state.as}`)}
-          </p>
-          {state.namesake && <p>{say('jobFiles.namesake', { hash: state.contentHash.slice(0, 12) })}</p>}
-          {!state.kept && <p>{say('jobFiles.notKept')}</p>}
-          <button type="button" class="act" onClick={() => toJob(state.key)}>
-            {say('board.take')}
-          </button>
-        </div>
-      );
+      return <OnBoard state={state} toJob={toJob} />;
   }
+}
+
+interface OnBoardProps {
+  readonly state: Extract<FileState, { kind: 'on-board' }>;
+  readonly toJob: (key: string) => void;
+}
+
+/** A job that may be opened now. */
+function OnBoard({ state, toJob }: OnBoardProps) {
+  const button = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    // The field in which the class code was typed is gone; a focus that is elsewhere stays there.
+    if (document.activeElement === null || document.activeElement === document.body) button.current?.focus();
+  }, []);
+  return (
+    <div role="status">
+      <p>
+        <strong>
+          <JobWords of={state.title} />
+        </strong>
+        {state.seat !== null && ` · ${say('board.seat', { seat: state.seat })}`}
+        <br />
+        {say(`jobFiles.${state.as}`)}
+      </p>
+      {state.namesake && <p>{say('jobFiles.namesake', { hash: state.contentHash.slice(0, 12) })}</p>}
+      {!state.kept && <p>{say('jobFiles.notKept')}</p>}
+      <button ref={button} type="button" class="act" onClick={() => toJob(state.key)}>
+        {say('board.take')}
+      </button>
+    </div>
+  );
 }

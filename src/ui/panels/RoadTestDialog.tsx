@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
 import { fixed } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import { bookMinutes } from '../../training/sitting/book.ts';
@@ -14,6 +15,13 @@ const MOST_CYCLES = 10;
 export function RoadTestDialog({ desk, onClose }: { readonly desk: Desk; readonly onClose: () => void }) {
   const cycles = useSignal(2);
   const driving = useSignal(false);
+  const back = useSignal(0);
+  const report = useRef<HTMLHeadingElement>(null);
+  // What the drive showed is what comes next, for keys and screen reader too.
+  const drives = back.value;
+  useEffect(() => {
+    if (drives > 0) report.current?.focus();
+  }, [drives]);
   const seen = desk.observation.value;
   const tools = toolsOnTruck(seen);
   const ready = seen.key === 'off' && tools.length === 0;
@@ -22,9 +30,11 @@ export function RoadTestDialog({ desk, onClose }: { readonly desk: Desk; readonl
     cycles.value = Math.min(MOST_CYCLES, Math.max(LEAST_CYCLES, cycles.value + by));
   };
   const drive = (): void => {
+    if (driving.peek()) return;
     driving.value = true;
-    void desk.roadTest(cycles.value).then(() => {
+    void desk.roadTest(cycles.value).then((refusal) => {
       driving.value = false;
+      if (refusal === null) back.value += 1;
     });
   };
   return (
@@ -64,12 +74,20 @@ export function RoadTestDialog({ desk, onClose }: { readonly desk: Desk; readonl
           <p class="quiet">
             {say('roadTest.cost', { minutes: fixed(minutes, 0) })} {say('roadTest.costHint')}
           </p>
-          <button type="button" class="act big" disabled={!ready || driving.value} onClick={drive}>
+          <button
+            type="button"
+            class="act big"
+            disabled={!ready}
+            aria-disabled={driving.value}
+            onClick={drive}
+          >
             {driving.value ? say('roadTest.driving') : say('roadTest.go', { count: cycles.value })}
           </button>
         </div>
       </div>
-      {seen.lastDrive !== null && <DriveReportView report={seen.lastDrive} totalMiles={seen.miles} />}
+      {seen.lastDrive !== null && (
+        <DriveReportView report={seen.lastDrive} totalMiles={seen.miles} heading={report} />
+      )}
     </Dialog>
   );
 }
