@@ -1,6 +1,6 @@
 import type { JobFileProblem } from '../training/handout/JobFile.ts';
 import { describeProblem } from './describeProblem.ts';
-import { fixed } from './format.ts';
+import { kibibytes } from './kibibytes.ts';
 import { shownCharacters } from './shownCharacters.ts';
 import { say } from './translate.ts';
 
@@ -14,11 +14,10 @@ export function describeJobFile(problem: JobFileProblem): readonly string[] {
         return shownCharacters(`${where}: ${one.path === '' ? '' : `${one.path}: `}${what}`);
       });
     case 'job-file-too-large': {
-      const kilobytes = (bytes: number): string => fixed(Math.ceil(bytes / 1000), 0);
       return [
         say('jobFiles.problems.job-file-too-large', {
-          size: kilobytes(problem.bytes),
-          limit: kilobytes(problem.limit),
+          size: kibibytes(problem.bytes),
+          limit: kibibytes(problem.limit),
         }),
       ];
     }

@@ -1,4 +1,5 @@
 import type { ScenarioProblem } from '../training/scenario/ScenarioProblem.ts';
+import { kibibytes } from './kibibytes.ts';
 import { has, say, type TextValues } from './translate.ts';
 
 /** What is wrong with a scenario file at one place, and the way to mend it. Begins small: it is said behind its place. */
@@ -11,9 +12,10 @@ export function describeProblem({ code, values }: ScenarioProblem): string {
 
 /** Values that are names of the schema's, in the words of the page. */
 function inWords(values: ScenarioProblem['values']): TextValues {
-  const { found, expected, form, way } = values;
+  const { found, expected, form, way, bytes, limit } = values;
   return {
     ...values,
+    ...(bytes === undefined ? {} : { bytes: kibibytes(Number(bytes)), limit: kibibytes(Number(limit)) }),
     ...(found === 'nothing' ? { found: say('scenarioProblemWords.nothing') } : {}),
     ...(found === 'a list' ? { found: say('scenarioProblemWords.list') } : {}),
     ...(found === 'a mapping' ? { found: say('scenarioProblemWords.mapping') } : {}),

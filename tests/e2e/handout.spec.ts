@@ -193,8 +193,8 @@ test('files that are no jobs are told why, the others come on the board and stay
   await expect(about('broken.yaml')).toContainText(
     'variants[0].faults[0].fault: there is no fault "feed-opne"',
   );
-  await expect(about('film.yaml')).toContainText('This file has 104858 kB, and no job file has more than');
-  await expect(about('notes.yaml')).toContainText('This is not text in UTF-8');
+  await expect(about('film.yaml')).toContainText('This file has 102400 KiB, and no job file has more than');
+  await expect(about('notes.yaml')).toContainText('This is not a job file:');
   await expect(about('cut.job.json')).toContainText('changed or cut short');
   await expect(about('practice.yaml')).toContainText('The job is on the board');
   await expect(about('own.yaml')).toContainText('This is a job of the board itself.');

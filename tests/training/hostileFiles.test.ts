@@ -62,7 +62,7 @@ describe('the bytes of a scenario file', () => {
     const full = Buffer.from(SCENARIO_TEXT.padEnd(256 * 1024, '#'));
     expect(linesOf(full)).toEqual([]);
     expect(linesOf(Buffer.concat([full, Buffer.from('#')]))).toEqual([
-      `${file}:1:1: the file has 262145 bytes. Keep it below 262144.`,
+      `${file}:1:1: the file has 257 KiB. No more than 256 KiB are allowed: shorten it.`,
     ]);
   });
 

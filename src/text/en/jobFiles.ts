@@ -31,9 +31,10 @@ export const jobFiles = {
     removeJob: 'Remove',
     problems: {
       'job-file-too-large':
-        'This file has {{size}} kB, and no job file has more than {{limit}} kB. Check that it is the right one.',
+        'This file has {{size}} KiB, and no job file has more than {{limit}} KiB. Check that it is the right one.',
       'job-file-empty': 'This file is empty. Ask for it again.',
-      'job-file-not-text': 'This is not text in UTF-8, as every job file is. Check that it is the right one.',
+      'job-file-not-text':
+        'This is not a job file: it is a picture or other data, or text that is not in UTF-8. Choose the file that your instructor gave out.',
       'job-file-not-read': 'This file could not be read. Copy it to this device and open it from there.',
       'job-file-stopped':
         'This file could not be put on the board: a part of the program did not come. Reload the page, then open the file again.',

@@ -1,7 +1,7 @@
 /** What can be wrong with a scenario file, and what to do about it. Said behind a place, so they begin small. */
 export const scenarioProblems = {
   scenarioProblems: {
-    'too-large': 'the file has {{bytes}} bytes. Keep it below {{limit}}.',
+    'too-large': 'the file has {{bytes}} KiB. No more than {{limit}} KiB are allowed: shorten it.',
     'not-text': 'this is not text in UTF-8. Save the file as plain text, in UTF-8.',
     'yaml-syntax':
       'this is not YAML ({{detail}}). Check quotes, colons and indents here and on the line above.',

@@ -33,10 +33,10 @@ export const jobFiles: Pick<Catalogue, 'jobFiles'> = {
     removeJob: 'Quitar',
     problems: {
       'job-file-too-large':
-        'Este archivo tiene {{size}} kB, y ningún archivo de trabajo tiene más de {{limit}} kB. Revise que sea el correcto.',
+        'Este archivo tiene {{size}} KiB, y ningún archivo de trabajo tiene más de {{limit}} KiB. Revise que sea el correcto.',
       'job-file-empty': 'Este archivo está vacío. Pídalo de nuevo.',
       'job-file-not-text':
-        'Esto no es texto en UTF-8, como lo es todo archivo de trabajo. Revise que sea el correcto.',
+        'Este no es un archivo de trabajo: es una imagen u otros datos, o texto que no está en UTF-8. Elija el archivo que repartió su instructor.',
       'job-file-not-read': 'Este archivo no se pudo leer. Cópielo a este dispositivo y ábralo desde ahí.',
       'job-file-stopped':
         'Este archivo no se pudo poner en el tablero: no llegó una parte del programa. Vuelva a cargar la página y abra el archivo otra vez.',

@@ -1,7 +1,7 @@
 /** Lo que puede estar mal en un archivo de escenario. Va detrás de su lugar, por eso empieza con minúscula. */
 export const scenarioProblems = {
   scenarioProblems: {
-    'too-large': 'el archivo tiene {{bytes}} bytes. Manténgalo por debajo de {{limit}}.',
+    'too-large': 'el archivo tiene {{bytes}} KiB. Se permiten {{limit}} KiB a lo más: acórtelo.',
     'not-text': 'esto no es texto en UTF-8. Guarde el archivo como texto simple, en UTF-8.',
     'yaml-syntax':
       'esto no es YAML ({{detail}}). Revise las comillas, los dos puntos y las sangrías aquí y en la línea de arriba.',
