@@ -9,8 +9,9 @@ import { Columns } from '../../ui/backroom/Columns.tsx';
 import { DraftBar } from '../../ui/backroom/DraftBar.tsx';
 import type { Destination, Pane } from '../../ui/backroom/DraftBook.ts';
 import { FormPane } from '../../ui/backroom/FormPane.tsx';
+import { focusSoon } from '../../ui/backroom/focusSoon.ts';
 import { type HandedOut, HandOutDialog, type HandOutWish } from '../../ui/backroom/HandOutDialog.tsx';
-import { landAt, paneOf } from '../../ui/backroom/landAt.ts';
+import { landAt, landAtProblems, paneOf } from '../../ui/backroom/landAt.ts';
 import { ProblemFold } from '../../ui/backroom/ProblemFold.tsx';
 import { ProofPanel } from '../../ui/backroom/proof/ProofPanel.tsx';
 import { FaultReadings } from '../../ui/backroom/readings/FaultReadings.tsx';
@@ -173,6 +174,15 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
           onTry={() => {
             const { scenario } = desk.draft.peek();
             if (scenario !== null) void tryAsLearner(scenario, shop);
+          }}
+          onProblems={() => {
+            handing.value = false;
+            landAtProblems();
+          }}
+          onProof={() => {
+            handing.value = false;
+            show('proof');
+            focusSoon('#pane-proof-body');
           }}
           onClose={() => (handing.value = false)}
         />

@@ -32,6 +32,10 @@ interface HandOutDialogProps {
   readonly drawCode: () => string;
   readonly onHandOut: (wish: HandOutWish) => Promise<HandedOut | null>;
   readonly onTry: () => void;
+  /** Closes, and goes to what is still to be mended. */
+  readonly onProblems: () => void;
+  /** Closes, and goes to the proof. */
+  readonly onProof: () => void;
   readonly onClose: () => void;
 }
 
@@ -40,7 +44,18 @@ export function HandOutDialog(props: HandOutDialogProps) {
   const { scenario, onClose } = props;
   return (
     <Dialog title={say('handOut.title')} onClose={onClose}>
-      {scenario === null ? <p>{say('handOut.notYet')}</p> : <Ways {...props} scenario={scenario} />}
+      {scenario === null ? (
+        <>
+          <p>{say('handOut.notYet')}</p>
+          <div class="dialog-foot">
+            <button type="button" class="act" onClick={props.onProblems}>
+              {say('handOut.toProblems')}
+            </button>
+          </div>
+        </>
+      ) : (
+        <Ways {...props} scenario={scenario} />
+      )}
     </Dialog>
   );
 }
@@ -48,7 +63,7 @@ export function HandOutDialog(props: HandOutDialogProps) {
 type Kind = HandOutWish['kind'];
 
 function Ways(props: HandOutDialogProps & { readonly scenario: Scenario }) {
-  const { scenario, proof, drawCode, onHandOut, onTry } = props;
+  const { scenario, proof, drawCode, onHandOut, onTry, onProof } = props;
   const kind = useSignal<Kind>(scenario.mode === 'assessment' ? 'sealed' : 'readable');
   const code = useSignal('');
   const seats = useSignal(String(USUAL_SEATS));
@@ -69,7 +84,14 @@ function Ways(props: HandOutDialogProps & { readonly scenario: Scenario }) {
         void give();
       }}
     >
-      <p>{proofLine(proof.value)}</p>
+      <p>
+        {proofLine(proof.value)}{' '}
+        {hasFindings(proof.value) && (
+          <button type="button" class="plain" onClick={onProof}>
+            {say('handOut.toProof')}
+          </button>
+        )}
+      </p>
       <Choice
         label={say('handOut.how')}
         value={kind.value}
@@ -85,9 +107,23 @@ function Ways(props: HandOutDialogProps & { readonly scenario: Scenario }) {
       <p>{say(`handOut.${kind.value}Line`)}</p>
       {kind.value === 'sealed' && (
         <>
-          <Code code={code} drawCode={drawCode} />
-          {scenario.variants !== undefined && <Seats code={code.value} seats={seats} />}
-          <p class="quiet">{say('handOut.honest', { strong: STRONG_CODE_CHARACTERS })}</p>
+          {scenario.mode !== 'assessment' && <p>{say(`handOut.sealedMode.${scenario.mode}`)}</p>}
+          <details>
+            <summary>{say('handOut.more')}</summary>
+            <p class="quiet">
+              {say('handOut.moreSealed')} {say('handOut.honest', { strong: STRONG_CODE_CHARACTERS })}
+            </p>
+          </details>
+          <Code
+            code={code}
+            drawCode={drawCode}
+            onChange={() => {
+              outcome.value = null;
+            }}
+          />
+          {scenario.variants !== undefined && (
+            <Seats code={code.value} seats={seats} onChange={() => (outcome.value = null)} />
+          )}
         </>
       )}
       <div role="status">{outcome.value !== null && <Outcome outcome={outcome.value} />}</div>
@@ -104,8 +140,24 @@ function Ways(props: HandOutDialogProps & { readonly scenario: Scenario }) {
 }
 
 function proofLine(proof: ProofState): string {
-  if (proof.kind !== 'proved') return say('handOut.proving');
-  return say(proof.proof.fit ? 'handOut.fit' : 'handOut.unfit');
+  switch (proof.kind) {
+    case 'proved': {
+      const count = proof.proof.findings.filter(({ forbids }) => forbids).length;
+      const noted = proof.proof.findings.length - count;
+      const found = count === 0 ? say('handOut.fit') : say('handOut.unfit', { count });
+      return noted === 0 ? found : `${found} ${say('handOut.noted', { count: noted })}`;
+    }
+    case 'failed':
+      return say('handOut.failedProof');
+    case 'nothing-to-prove':
+      return say('handOut.nothingToProve');
+    default:
+      return say('handOut.proving');
+  }
+}
+
+function hasFindings(proof: ProofState): boolean {
+  return proof.kind === 'failed' || (proof.kind === 'proved' && proof.proof.findings.length > 0);
 }
 
 /** Null while something that was typed will not do. */
@@ -126,9 +178,14 @@ function seatsOf(typed: string): number | null {
 interface CodeProps {
   readonly code: { value: string };
   readonly drawCode: () => string;
+  readonly onChange: () => void;
 }
 
-function Code({ code, drawCode }: CodeProps) {
+function Code({ code, drawCode, onChange }: CodeProps) {
+  const write = (now: string): void => {
+    code.value = now;
+    onChange();
+  };
   const problem = codeProblem(code.value);
   return (
     <div class="field">
@@ -145,13 +202,13 @@ function Code({ code, drawCode }: CodeProps) {
           value={code.value}
           aria-describedby="hand-out-code-hint hand-out-code-problem"
           onInput={(event) => {
-            code.value = event.currentTarget.value;
+            write(event.currentTarget.value);
           }}
         />
         <button
           type="button"
           onClick={() => {
-            code.value = drawCode();
+            write(drawCode());
           }}
         >
           {say('handOut.draw')}
@@ -174,7 +231,13 @@ function codeProblem(code: string): string | null {
     : null;
 }
 
-function Seats({ code, seats }: { readonly code: string; readonly seats: { value: string } }) {
+interface SeatsProps {
+  readonly code: string;
+  readonly seats: { value: string };
+  readonly onChange: () => void;
+}
+
+function Seats({ code, seats, onChange }: SeatsProps) {
   if (code.trim() === '') return <p>{say('handOut.variantsNeedCode')}</p>;
   return (
     <div class="field">
@@ -191,6 +254,7 @@ function Seats({ code, seats }: { readonly code: string; readonly seats: { value
         aria-describedby="hand-out-seats-hint"
         onInput={(event) => {
           seats.value = event.currentTarget.value;
+          onChange();
         }}
       />
       {seatsOf(seats.value) === null && (

@@ -1,5 +1,6 @@
 import type { Destination, Pane } from './DraftBook.ts';
 import { fieldId } from './fieldWords.ts';
+import { focusSoon } from './focusSoon.ts';
 import { TEXT_ID } from './TextPane.tsx';
 
 /** The pane in which a place is. */
@@ -15,6 +16,13 @@ export function landAt(place: Destination): void {
       else toField(place.path);
     }),
   );
+}
+
+/** Unfolds what is still to be mended, and gives it the focus. */
+export function landAtProblems(): void {
+  const fold = document.querySelector<HTMLDetailsElement>('.problem-fold');
+  if (fold !== null) fold.open = true;
+  focusSoon('.problem-fold > summary');
 }
 
 /** The field itself, or the closest one around it that the form has. */
