@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { FAULTS } from '../../../src/sim/faults/catalogue.ts';
+import type { FaultEntry } from '../../../src/sim/faults/Fault.ts';
 import { backRoomScreen } from '../../../src/text/es/backRoomScreen.ts';
 import { catalogue } from '../../../src/text/es/catalogue.ts';
 import { severityWords } from '../../../src/text/severityWords.ts';
@@ -7,6 +8,7 @@ import { addLanguage, has, setLanguage } from '../../../src/text/translate.ts';
 import { setDisplayUnits } from '../../../src/text/units.ts';
 import { fieldLimits } from '../../../src/training/draft/fieldLimits.ts';
 import { FORM } from '../../../src/training/draft/formFields.ts';
+import { severityFigure } from '../../../src/ui/backroom/faults/severityFigure.ts';
 import { fieldHint, fieldId, fieldLabel, optionLabel } from '../../../src/ui/backroom/fieldWords.ts';
 import { shownQuantity } from '../../../src/ui/backroom/shownQuantity.ts';
 
@@ -21,6 +23,18 @@ function everyWord(): readonly string[] {
     return [...nameless, ...raw.map((option) => `${path}: ${option}`)];
   });
 }
+
+describe('a degree that is a share', () => {
+  it('says of what, for each fault that has one', () => {
+    const shares = FAULTS.filter(({ severity }) => severity?.unit === 'share');
+    expect(shares.length).toBeGreaterThan(5);
+    for (const fault of shares)
+      expect(severityFigure(fault, 0.5), fault.id).toMatch(/%.*[a-z]{3}|[a-z]{2}.*%/);
+    expect(severityFigure(shares.find(({ id }) => id === 'battery-weak') as FaultEntry, 1)).toBe(
+      '10 % of its charge left',
+    );
+  });
+});
 
 describe('the words of the form', () => {
   it('name every field, and every word that may be chosen, as a reader knows it', () => {

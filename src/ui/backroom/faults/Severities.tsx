@@ -1,11 +1,10 @@
-import { severityValue } from '../../../sim/faults/applyFault.ts';
 import type { FaultEntry } from '../../../sim/faults/Fault.ts';
-import { severityWords } from '../../../text/severityWords.ts';
 import { say } from '../../../text/translate.ts';
 import { pathOf } from '../../../training/draft/rawText.ts';
 import { describedBy, type FieldProps, Problems } from '../fields/Field.tsx';
 import { fieldId } from '../fieldWords.ts';
 import { useTyped } from '../useTyped.ts';
+import { severityFigure } from './severityFigure.ts';
 
 interface SeverityProps extends FieldProps {
   readonly fault: FaultEntry;
@@ -53,8 +52,7 @@ function Severity({ book, path, fault, label }: SeverityProps & { readonly label
   const drafted = raw.kind === 'number' ? Math.min(Math.max(raw.number, 0), 1) : 0;
   const [shown, setTyped] = useTyped(book, String(drafted));
   const share = Number(shown);
-  const figure =
-    fault.severity === null ? '' : severityWords(fault.severity.unit, severityValue(fault, share));
+  const figure = severityFigure(fault, share);
   return (
     <div class="field severity">
       <label for={fieldId(path)}>
