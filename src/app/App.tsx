@@ -11,6 +11,7 @@ import type { Edition } from '../ui/panels/Edition.ts';
 import { KeptLine } from '../ui/panels/KeptLine.tsx';
 import { later } from '../ui/panels/later.tsx';
 import { NewerVersionBar } from '../ui/panels/NewerVersionBar.tsx';
+import { RoomName } from '../ui/panels/RoomName.ts';
 import type { Trouble } from '../ui/panels/Shop.ts';
 import { TopBar } from '../ui/panels/TopBar.tsx';
 import { TroubleBar } from '../ui/panels/TroubleBar.tsx';
@@ -50,16 +51,16 @@ export function App(props: AppProps) {
   // An introduction has no debrief to be read again.
   const card = named !== undefined && route.screen === 'debrief' && !isJob(named.mode) ? undefined : named;
   return (
-    <>
+    <RoomName.Provider value="">
       <TroubleBar shop={shop} />
       <NewerVersionBar edition={props.edition} onBoard={route.screen === 'board'} />
       {route.screen === 'back-room' ? (
         <LazyBackRoom {...props} draft={route.draft} onSettings={openSettings} />
       ) : card === undefined || route.screen === 'board' ? (
         <>
-          <TopBar shop={shop} onSettings={openSettings} />
+          <TopBar shop={shop} windowName={say('board.title')} onSettings={openSettings} />
           {route.screen !== 'board' && shop.fileJobs.value !== null && (
-            <p class="notice">{say('app.unknownJob')}</p>
+            <p class="notice">{say(route.screen === 'unknown' ? 'app.unknownAddress' : 'app.unknownJob')}</p>
           )}
           <Board shop={shop} />
           <KeptLine edition={props.edition} />
@@ -77,7 +78,7 @@ export function App(props: AppProps) {
           onClose={() => (settings.value = false)}
         />
       )}
-    </>
+    </RoomName.Provider>
   );
 }
 
@@ -118,7 +119,12 @@ function LazyBackRoom(props: BackRoomProps) {
       },
     );
   }, [shop, sentences]);
-  return Screen === null ? <TopBar shop={shop} onSettings={props.onSettings} /> : <Screen {...props} />;
+  if (Screen === null) return <TopBar shop={shop} onSettings={props.onSettings} />;
+  return (
+    <RoomName.Provider value={say('backRoom.title')}>
+      <Screen {...props} />
+    </RoomName.Provider>
+  );
 }
 
 function unexpected(error: unknown): Trouble {

@@ -73,11 +73,13 @@ describe('real time becomes whole ticks', () => {
 describe('the address', () => {
   it('carries the scenario and nothing else', () => {
     expect(parseRoute('#/job/first-day')).toEqual({ screen: 'job', scenario: 'first-day' });
-    expect(parseRoute('#/job/first-day@17')).toEqual({ screen: 'board' });
+    expect(parseRoute('#/job/first-day@17')).toEqual({ screen: 'unknown' });
     const again = { screen: 'debrief', scenario: 'first-day', kept: 'first-day@17' } as const;
     expect(parseRoute(routeHash(again))).toEqual(again);
-    expect(parseRoute('#/job/../x')).toEqual({ screen: 'board' });
-    expect(parseRoute('')).toEqual({ screen: 'board' });
+    for (const nowhere of ['#/job/../x', '#/blah/blah', '#/job', '#/back-room/A/b', '#bench'])
+      expect(parseRoute(nowhere), nowhere).toEqual({ screen: 'unknown' });
+    for (const board of ['', '#', '#/', routeHash({ screen: 'unknown' })])
+      expect(parseRoute(board), board).toEqual({ screen: 'board' });
     expect(routeHash({ screen: 'job', scenario: 'a-1' })).toBe('#/job/a-1');
   });
 });

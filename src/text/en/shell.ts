@@ -8,6 +8,7 @@ export const shell = {
     loading: 'Setting up the bench …',
     cancel: 'Cancel',
     close: 'Close',
+    unknownAddress: 'There is nothing at this address. Here is the job board.',
     unknownJob: 'There is no job by that name on this board.',
   },
   modes: {

@@ -8,6 +8,7 @@ export const shell = {
     loading: 'Preparando el banco …',
     cancel: 'Cancelar',
     close: 'Cerrar',
+    unknownAddress: 'No hay nada en esta dirección. Este es el tablero de trabajos.',
     unknownJob: 'No hay ningún trabajo con ese nombre en este tablero.',
   },
   modes: {
