@@ -11,7 +11,7 @@ export function RulesSheet({ facts }: { readonly facts: DebriefFacts }) {
     ...due.filter((rule) => rule.outcome === 'kept'),
   ];
   return (
-    <section class="sheet debrief-method" id="debrief-method">
+    <section class="sheet debrief-method" id="debrief-method" tabIndex={-1}>
       <h2>{say('debrief.method')}</h2>
       <ul class="rules">
         {ordered.map((rule) => (

@@ -64,7 +64,18 @@ function RulesInShort({ part }: { readonly part: ScorePart }) {
   return (
     <p class="reasons">
       {say('rulesSummary', { kept, count: rules.length, each: tenths(each) })}{' '}
-      <a href="#debrief-method">{say('debrief.method')}</a>
+      <a
+        href="#debrief-method"
+        onClick={(event) => {
+          // The address says which screen this is: the page goes there by itself.
+          event.preventDefault();
+          const method = document.getElementById('debrief-method');
+          method?.focus({ preventScroll: true });
+          method?.scrollIntoView();
+        }}
+      >
+        {say('debrief.method')}
+      </a>
     </p>
   );
 }
