@@ -8,6 +8,7 @@ import { addLanguage, has, setLanguage } from '../../../src/text/translate.ts';
 import { setDisplayUnits } from '../../../src/text/units.ts';
 import { fieldLimits } from '../../../src/training/draft/fieldLimits.ts';
 import { FORM } from '../../../src/training/draft/formFields.ts';
+import { faultsWith } from '../../../src/ui/backroom/faults/FaultPicker.tsx';
 import { severityFigure } from '../../../src/ui/backroom/faults/severityFigure.ts';
 import { fieldHint, fieldId, fieldLabel, optionLabel } from '../../../src/ui/backroom/fieldWords.ts';
 import { shownQuantity } from '../../../src/ui/backroom/shownQuantity.ts';
@@ -23,6 +24,17 @@ function everyWord(): readonly string[] {
     return [...nameless, ...raw.map((option) => `${path}: ${option}`)];
   });
 }
+
+describe('the list of faults', () => {
+  const found = (words: string): readonly string[] => faultsWith(words, FAULTS).map(({ id }) => id);
+
+  it('is cut to those that have all the words, of the fault or of its item', () => {
+    expect(found('  ')).toHaveLength(FAULTS.length);
+    expect(found('SENSE ground')).toContain('sense-to-ground');
+    expect(found('sense ground')).not.toContain('sense-open');
+    expect(found('no such words')).toEqual([]);
+  });
+});
 
 describe('a degree that is a share', () => {
   it('says of what, for each fault that has one', () => {

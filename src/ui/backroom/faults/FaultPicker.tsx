@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import type { FaultEntry } from '../../../sim/faults/Fault.ts';
 import { capital } from '../../../text/format.ts';
 import { has, say } from '../../../text/translate.ts';
@@ -13,11 +14,35 @@ interface FaultPickerProps {
 }
 
 /** Every fault that can be there when a job begins, by the item that it sits in. */
-export function FaultPicker({ faults: all, chosen, onPick, onClose }: FaultPickerProps) {
+export function FaultPicker({ faults, chosen, onPick, onClose }: FaultPickerProps) {
+  const words = useSignal('');
+  const all = faultsWith(words.value, faults);
   return (
     <Dialog title={say('backRoom.pickFault')} onClose={onClose} wide>
+      <div class="fault-filter">
+        <label for="fault-filter">{say('backRoom.filterFaults')}</label>
+        <input
+          id="fault-filter"
+          type="search"
+          autocomplete="off"
+          placeholder={say('backRoom.filterHint')}
+          value={words.value}
+          onInput={(event) => {
+            words.value = event.currentTarget.value;
+          }}
+        />
+        <span class="quiet" role="status">
+          {words.value.trim() === ''
+            ? ''
+            : all.length === 0
+              ? say('backRoom.noFaultFound')
+              : say('backRoom.faultsFound', { count: all.length })}
+        </span>
+      </div>
       <div class="fault-groups">
-        {ITEM_GROUPS.filter(({ group }) => group !== 'none').map(({ group, items }) => (
+        {ITEM_GROUPS.filter(
+          ({ group, items }) => group !== 'none' && all.some(({ item }) => items.includes(item)),
+        ).map(({ group, items }) => (
           <section key={group}>
             <h3>{say(`itemGroups.${group}`)}</h3>
             {items.map((item) => {
@@ -48,6 +73,19 @@ export function FaultPicker({ faults: all, chosen, onPick, onClose }: FaultPicke
       </div>
     </Dialog>
   );
+}
+
+/** Those whose sentence, or whose item, has all the words that were typed, with or without their accents. */
+export function faultsWith(words: string, faults: readonly FaultEntry[]): readonly FaultEntry[] {
+  const wanted = plain(words).split(/\s+/);
+  return faults.filter(({ id, item }) => {
+    const said = plain(`${faultSentence(id)} ${say(`items.${item}`)}`);
+    return wanted.every((word) => said.includes(word));
+  });
+}
+
+function plain(words: string): string {
+  return words.trim().toLowerCase().normalize('NFD').replaceAll(/\p{M}/gu, '');
 }
 
 /** A fault as the debrief says it. One that this version has no words for goes by its name. */
