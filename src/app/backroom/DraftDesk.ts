@@ -24,6 +24,8 @@ interface DraftDeskParts {
   readonly trouble: ReadonlySignal<StoreTrouble | null>;
   readonly nowMs: () => number;
   goTo(place: Destination): void;
+  /** Something was written: what was told of an earlier step is over. */
+  edited(): void;
   /** The form cannot make a change. */
   refused(problem: EditProblem): void;
 }
@@ -64,6 +66,7 @@ export class DraftDesk implements DraftBook {
   }
 
   type(text: string): void {
+    this.parts.edited();
     this.history.change(text, { kind: 'typed', path: '' });
     this.renew('later');
   }
@@ -79,6 +82,7 @@ export class DraftDesk implements DraftBook {
       }
       text = done.value;
     }
+    this.parts.edited();
     this.history.change(text, step);
     this.renew(writing === undefined ? 'now' : 'later');
     return null;

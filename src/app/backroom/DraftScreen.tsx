@@ -9,6 +9,7 @@ import { Columns } from '../../ui/backroom/Columns.tsx';
 import { DraftBar } from '../../ui/backroom/DraftBar.tsx';
 import type { Destination, Pane } from '../../ui/backroom/DraftBook.ts';
 import { FormPane } from '../../ui/backroom/FormPane.tsx';
+import { fieldId } from '../../ui/backroom/fieldWords.ts';
 import { focusSoon } from '../../ui/backroom/focusSoon.ts';
 import { type HandedOut, HandOutDialog, type HandOutWish } from '../../ui/backroom/HandOutDialog.tsx';
 import { landAt, landAtProblems, paneOf } from '../../ui/backroom/landAt.ts';
@@ -82,7 +83,7 @@ export function DraftScreen(props: DraftScreenProps) {
 }
 
 function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
-  const { shop, shelf, stored, notice, onSettings } = props;
+  const { shop, shelf, stored, notice, incoming, onSettings } = props;
   const shown = useSignal<readonly Pane[]>(['form']);
   const show = (pane: Pane): void => {
     shown.value = [pane, ...shown.peek().filter((each) => each !== pane)];
@@ -98,6 +99,9 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
           show(paneOf(place));
           landAt(place);
         },
+        edited: () => {
+          notice.value = null;
+        },
         refused: (problem) => {
           notice.value = say(`backRoom.cannotChange.${problem}`);
         },
@@ -106,6 +110,9 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
   );
   useLeaving(desk);
   useUndoKeys(desk, notice);
+  useEffect(() => {
+    if (incoming.isFresh(stored.key)) focusSoon(`#${fieldId('title')}`);
+  }, [incoming, stored.key]);
   const handing = useSignal(false);
   const wider = useSignal(false);
   const live = useLiveBench(props, desk);

@@ -15,6 +15,8 @@ export interface Incoming {
   /** Opens files, the last of them to be worked on. What cannot be opened is told in a sentence. */
   open(files: readonly File[]): Promise<void>;
   copy(key: string): Promise<void>;
+  /** Whether a draft was begun just now. It is so once. */
+  isFresh(key: string): boolean;
 }
 
 export function useIncoming(shelf: DraftShelf, notice: Signal<string | null>): Incoming {
@@ -26,10 +28,12 @@ function incomingTo(shelf: DraftShelf, notice: Signal<string | null>): Incoming 
     location.hash = `#/back-room/${key}`;
   };
   const add = async (text: string, title: string): Promise<void> => open(await shelf.add(text, title));
+  let begun: string | null = null;
   return {
     begin: async () => {
       notice.value = null;
-      await add(emptyScenarioText(startingWords(), freshSeed()), '');
+      begun = await shelf.add(emptyScenarioText(startingWords(), freshSeed()), '');
+      open(begun);
     },
     open: async (files) => {
       notice.value = null;
@@ -44,6 +48,11 @@ function incomingTo(shelf: DraftShelf, notice: Signal<string | null>): Incoming 
         } else if (isSealed(text.value)) notice.value = say('backRoom.fileSealed', { name: file.name });
         else await add(text.value, titleOf(draftOf(text.value)));
       }
+    },
+    isFresh: (key) => {
+      const fresh = begun === key;
+      if (fresh) begun = null;
+      return fresh;
     },
     copy: async (key) => {
       const draft = await shelf.store.get(key);

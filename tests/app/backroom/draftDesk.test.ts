@@ -31,18 +31,32 @@ function opened(text = SCENARIO_TEXT) {
   const store = memoryStore<StoredDraft>();
   const trouble = signal<StoreTrouble | null>(null);
   const refusals: string[] = [];
+  const edits = { count: 0 };
   const desk = new DraftDesk({
     stored: { key: 'one', text, title: '', savedAtMs: 0 },
     store,
     trouble,
     nowMs: () => 7,
     goTo: () => {},
+    edited: () => {
+      edits.count += 1;
+    },
     refused: (problem) => refusals.push(problem),
   });
-  return { desk, store, trouble, refusals };
+  return { desk, store, trouble, refusals, edits };
 }
 
 describe('a draft that is open', () => {
+  it('tells of what is written, and not of a step back', () => {
+    const { desk, edits } = opened();
+    desk.type('title: one');
+    desk.edit([{ kind: 'set', path: ['title'], value: 'two' }], { kind: 'changed', path: 'title' });
+    expect(edits.count).toBe(2);
+    desk.undo();
+    desk.redo();
+    expect(edits.count).toBe(2);
+  });
+
   it('follows the text a moment after it was typed, and the form at once', () => {
     const { desk } = opened();
     desk.type(SCENARIO_TEXT.replace('A short job', 'Another job'));
