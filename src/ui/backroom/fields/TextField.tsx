@@ -164,5 +164,5 @@ function left(text: string, limits: FieldLimits | null): string | undefined {
 /** As many lines as the text will take in a narrow column, two at least. */
 function rowsFor(text: string): number {
   const lines = text.split('\n').reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / 40)), 0);
-  return Math.min(Math.max(lines, 2), 12);
+  return Math.min(Math.max(lines, 2), 24);
 }
