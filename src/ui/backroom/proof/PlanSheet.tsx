@@ -17,7 +17,7 @@ export function PlanSheet({ plan: { is: plan, stale }, variants }: PlanSheetProp
   return (
     <Sheet name="plan" title={say(plan.proven ? 'proofPanel.plan' : 'proofPanel.planUnproven')} stale={stale}>
       <table class="par-lines">
-        <thead class="visually-hidden">
+        <thead>
           <tr>
             <th scope="col">{say('proofPanel.columns.what')}</th>
             <th scope="col">{say('proofPanel.columns.minutes')}</th>
