@@ -243,8 +243,8 @@ test('a job in two languages, with steps, a range and another truth, is written 
   await page.getByRole('slider', { name: /How bad, from/ }).fill('0.6');
   await expect(text(page)).toHaveValue(/severity: 0\.6\n {4}severity-to: 1\n/);
 
-  await page.getByText('Other truths of the same job').click();
-  await page.getByRole('button', { name: 'Add to: Other truths' }).click();
+  await page.getByText('Variants: the same job with other faults').click();
+  await page.getByRole('button', { name: 'Add to: Variants' }).click();
   await page.getByRole('button', { name: 'Add a fault' }).nth(1).click();
   await dialog(page).getByRole('button', { name: 'The sense wire is open.' }).click();
   await expect(text(page)).toHaveValue(/variants:\n {2}- faults:\n {6}- fault: sense-open\n/);
@@ -253,7 +253,7 @@ test('a job in two languages, with steps, a range and another truth, is written 
   // Led step by step there is one truth only: the form says so, and what to do.
   await page.getByLabel('How it is sat').selectOption('walkthrough');
   await expect(told(page)).toHaveText(/things still to write or mend/);
-  await page.getByRole('button', { name: 'Remove from Other truths: number 1' }).click();
+  await page.getByRole('button', { name: 'Remove from Variants: number 1' }).click();
   await page.getByLabel('Each seat gets its own degree').uncheck();
   await page.getByRole('button', { name: 'Add to: Steps' }).click();
   await page.getByLabel('Name of the step').fill('key-on');

@@ -3,9 +3,9 @@ export const formFields = {
   formFields: {
     id: {
       label: 'Name of the file',
-      hint: 'Small letters, digits and single hyphens. The learner sees it, so it must not give the answer away.',
+      hint: 'Small letters, digits and single hyphens. The learner sees it, too: it must not give the answer away.',
     },
-    title: { label: 'Title', hint: 'On the job board. Must not give the answer away either.' },
+    title: { label: 'Title', hint: 'On the job board. It must not give the answer away.' },
     summary: { label: 'Summary', hint: 'One to three sentences for the job board.' },
     mode: {
       label: 'How it is sat',
@@ -13,7 +13,10 @@ export const formFields = {
     },
     rig: { label: 'What is on the bench', hint: 'Another unit has faults, tests and codes of its own.' },
     level: { label: 'Level', hint: '1 is easy, 4 is hard.' },
-    minutes: { label: 'Minutes', hint: 'What a careful learner should need, 5 to 240.' },
+    minutes: {
+      label: 'Minutes',
+      hint: 'What a careful learner should need at the screen, 5 to 240. These are not book minutes: par is often twice as much.',
+    },
     aims: { label: 'Aims', hint: 'What the learner should be able to do afterwards, one to eight.' },
     'work-order': {
       label: 'Work order',
@@ -52,8 +55,8 @@ export const formFields = {
       policy: { label: 'Who gets this truck' },
     },
     variants: {
-      label: 'Other truths',
-      hint: 'Each seat of a class gets one of them. They should be equally hard; the proof says whether they are.',
+      label: 'Variants',
+      hint: 'The same job with other faults. Each seat of a class gets one of them. They should be equally hard; the proof says whether they are.',
     },
     drives: {
       label: 'Drives',
@@ -71,7 +74,7 @@ export const formFields = {
         label: 'Comes and goes when the harness is moved',
         hint: 'At rest it is not there.',
       },
-      root: { label: 'What spoiled it' },
+      root: { label: 'What damaged it' },
     },
     rules: {
       label: 'Rules',

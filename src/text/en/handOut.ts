@@ -37,9 +37,10 @@ export const handOut = {
     codeWeak:
       'This code is short enough to be tried out. One of {{strong}} letters and digits drawn by chance is not.',
     seats: 'Seats of the class',
-    seatsHint: 'Each seat gets a truth of its own; the learner gives the number of the seat. 1 to {{most}}.',
+    seatsHint:
+      'Each seat gets a variant of its own; the learner gives the number of the seat. 1 to {{most}}.',
     seatsUnfit: 'Give a whole number from 1 to {{most}}.',
-    variantsNeedCode: 'This job has several truths. Without a class code, each sitting draws one by chance.',
+    variantsNeedCode: 'This job has variants. Without a class code, each sitting draws one by chance.',
     save: 'Save for handing out',
     working: 'Sealing…',
     saved:

@@ -37,7 +37,7 @@ export const scenarioProblems = {
     'not-a-whole-number': '{{found}} is not a whole number. Round it.',
     'text-too-long': 'this text is too long. Keep it to {{most}} characters.',
     'text-empty': 'this text is empty. Write it.',
-    'bad-form': '"{{found}}" has not the form wanted here. Use {{form}}.',
+    'bad-form': '"{{found}}" is not written as this place wants it. Use {{form}}.',
     'list-too-short': 'this list needs {{least}} or more. Add to it.',
     'list-too-long': 'this list is too long. Keep it to {{most}}.',
     'empty-condition':

@@ -3,9 +3,9 @@ export const formFields = {
   formFields: {
     id: {
       label: 'Nombre del archivo',
-      hint: 'Letras minúsculas, dígitos y guiones sencillos. El alumno lo ve, así que no debe delatar la respuesta.',
+      hint: 'Letras minúsculas, dígitos y guiones sencillos. El alumno también lo ve: no debe delatar la respuesta.',
     },
-    title: { label: 'Título', hint: 'En el tablero de trabajos. Tampoco debe delatar la respuesta.' },
+    title: { label: 'Título', hint: 'En el tablero de trabajos. No debe delatar la respuesta.' },
     summary: { label: 'Resumen', hint: 'De una a tres frases para el tablero de trabajos.' },
     mode: {
       label: 'Cómo se hace',
@@ -13,7 +13,10 @@ export const formFields = {
     },
     rig: { label: 'Lo que está en el banco', hint: 'Otra unidad tiene fallas, pruebas y códigos propios.' },
     level: { label: 'Nivel', hint: '1 es fácil, 4 es difícil.' },
-    minutes: { label: 'Minutos', hint: 'Lo que debería necesitar un alumno cuidadoso, de 5 a 240.' },
+    minutes: {
+      label: 'Minutos',
+      hint: 'Lo que debería necesitar un alumno cuidadoso ante la pantalla, de 5 a 240. No son minutos de manual: la referencia suele ser el doble.',
+    },
     aims: { label: 'Objetivos', hint: 'Lo que el alumno debería saber hacer después, de uno a ocho.' },
     'work-order': {
       label: 'Orden de trabajo',
@@ -58,8 +61,8 @@ export const formFields = {
       policy: { label: 'A quién le toca este camión' },
     },
     variants: {
-      label: 'Otras verdades',
-      hint: 'A cada puesto de una clase le toca una. Deben ser igual de difíciles; la comprobación dice si lo son.',
+      label: 'Variantes',
+      hint: 'El mismo trabajo con otras fallas. A cada puesto de una clase le toca una. Deben ser igual de difíciles; la comprobación dice si lo son.',
     },
     drives: {
       label: 'Recorridos',

@@ -38,10 +38,9 @@ export const handOut = {
       'Este código es tan corto que se puede adivinar probando. Uno de {{strong}} letras y dígitos al azar, no.',
     seats: 'Puestos de la clase',
     seatsHint:
-      'A cada puesto le toca su propia verdad; el alumno da el número de su puesto. De 1 a {{most}}.',
+      'A cada puesto le toca su propia variante; el alumno da el número de su puesto. De 1 a {{most}}.',
     seatsUnfit: 'Dé un número entero de 1 a {{most}}.',
-    variantsNeedCode:
-      'Este trabajo tiene varias verdades. Sin código de clase, cada vez se sortea una al azar.',
+    variantsNeedCode: 'Este trabajo tiene variantes. Sin código de clase, cada vez se sortea una al azar.',
     save: 'Guardar para entregar',
     working: 'Sellando…',
     saved:

@@ -77,7 +77,7 @@ export const proof: Pick<Catalogue, 'proof'> = {
       'not-below-by-the-book':
         'El {{learner}} llega a {{figure}} y debe quedar debajo del que va por el manual, {{limit}}. Elija una falla, o una herramienta mala, que castigue la prisa.',
       'careful-names-below':
-        'El aprendiz cuidadoso halla la verdad en {{figure}} de sus trabajos, menos de {{limit}}. Agrave la falla, o elija una que no sea tan rara en aparecer.',
+        'El alumno cuidadoso halla la verdad en {{figure}} de sus trabajos, menos de {{limit}}. Agrave la falla, o elija una que no sea tan rara en aparecer.',
       'limit-minutes':
         'La referencia toma {{par}} minutos de libro, y el límite de {{limit}} no le deja un cuarto de sobra. Dé {{wanted}} o más, o acorte el trabajo.',
       'limit-dollars':
@@ -90,12 +90,12 @@ export const proof: Pick<Catalogue, 'proof'> = {
         'El par y los aprendices se calculan para el taller de los trabajos incluidos: su temperatura, su altitud y su nivel de combustible. Su banco es distinto: tome las cifras como cercanas, no exactas.',
     },
     learners: {
-      careful: 'aprendiz cuidadoso',
-      'by-the-book': 'aprendiz que va por el manual',
-      hasty: 'aprendiz apurado',
+      careful: 'alumno cuidadoso',
+      'by-the-book': 'alumno que va por el manual',
+      hasty: 'alumno apurado',
       'parts-changer': 'cambiapiezas',
       guesser: 'adivinador',
-      reckless: 'aprendiz imprudente',
+      reckless: 'alumno imprudente',
       'logs-everything': 'que anota todo',
       'names-the-favourite': 'que nombra lo más probable',
       'marks-all': 'que marca todos los sospechosos',

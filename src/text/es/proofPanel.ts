@@ -21,7 +21,7 @@ export const proofPanel: Pick<BackRoomCatalogue, 'proofPanel'> = {
       'nothing-to-prove': 'Una introducción no pide veredicto. Está en orden.',
       codes: 'El camión está en recorrido.',
       plan: 'Se buscan las mejores pruebas.',
-      learners: 'El aprendiz {{sat}} de {{all}} está en el banco.',
+      learners: 'El alumno {{sat}} de {{all}} está en el banco.',
       fit_one: 'Una cosa merece otra mirada.',
       fit_other: '{{count}} cosas merecen otra mirada.',
       fitAll: 'Se puede resolver, es justo y es lo que dice ser.',

@@ -41,7 +41,7 @@ export const scenarioProblems = {
     'not-a-whole-number': '{{found}} no es un número entero. Redondéelo.',
     'text-too-long': 'este texto es demasiado largo. Déjelo en {{most}} caracteres.',
     'text-empty': 'este texto está vacío. Escríbalo.',
-    'bad-form': '"{{found}}" no tiene la forma que se pide aquí. Use {{form}}.',
+    'bad-form': '"{{found}}" no está escrito como se pide aquí. Use {{form}}.',
     'list-too-short': 'esta lista necesita {{least}} o más. Agréguele algo.',
     'list-too-long': 'esta lista es demasiado larga. Déjela en {{most}}.',
     'empty-condition':
