@@ -64,18 +64,16 @@ function RulesInShort({ part }: { readonly part: ScorePart }) {
   return (
     <p class="reasons">
       {say('rulesSummary', { kept, count: rules.length, each: tenths(each) })}{' '}
-      <a
-        href="#debrief-method"
-        onClick={(event) => {
-          // The address says which screen this is: the page goes there by itself.
-          event.preventDefault();
-          const method = document.getElementById('debrief-method');
-          method?.focus({ preventScroll: true });
-          method?.scrollIntoView();
-        }}
-      >
+      <button type="button" class="plain" onClick={goToMethod}>
         {say('debrief.method')}
-      </a>
+      </button>
     </p>
   );
+}
+
+/** Down to the rules, with the focus. Not by the address, which says which screen this is. */
+function goToMethod(): void {
+  const method = document.getElementById('debrief-method');
+  method?.focus({ preventScroll: true });
+  method?.scrollIntoView();
 }
