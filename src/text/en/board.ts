@@ -35,6 +35,7 @@ export const board = {
     readDebrief: 'Read the debrief',
     exportRecord: 'Export',
     empty: 'No jobs on the board.',
+    forInstructors: 'For instructors: the back room',
     openFile: 'Open a job file …',
     dropFile: 'or drop it here',
     readingFile: 'Reading {{name}} …',
@@ -73,7 +74,6 @@ export const board = {
     shown_one: '{{count}} of {{all}} jobs',
     shown_other: '{{count}} of {{all}} jobs',
     none: 'No job fits all of this.',
-    noneFix: 'Take one of the filters away.',
     clear: 'Show all jobs',
   },
   order: {
@@ -82,6 +82,7 @@ export const board = {
     vehicle: 'Vehicle',
     complaint: 'Complaint',
     history: 'History',
+    noHistory: 'None known.',
     codes: 'Codes read',
     noCodes: 'none stored',
     cautions: 'Cautions',

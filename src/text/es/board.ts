@@ -35,6 +35,7 @@ export const board = {
     readDebrief: 'Leer la revisión',
     exportRecord: 'Exportar',
     empty: 'No hay trabajos en el tablero.',
+    forInstructors: 'Para instructores: la trastienda',
     openFile: 'Abrir un archivo de trabajo …',
     dropFile: 'o suéltelo aquí',
     readingFile: 'Se lee {{name}} …',
@@ -72,7 +73,6 @@ export const board = {
     shown_one: '{{count}} de {{all}} trabajos',
     shown_other: '{{count}} de {{all}} trabajos',
     none: 'Ningún trabajo cumple con todo esto.',
-    noneFix: 'Quite uno de los filtros.',
     clear: 'Mostrar todos los trabajos',
   },
   order: {
@@ -81,6 +81,7 @@ export const board = {
     vehicle: 'Vehículo',
     complaint: 'Queja',
     history: 'Historial',
+    noHistory: 'No se conoce ninguno.',
     codes: 'Códigos leídos',
     noCodes: 'ninguno almacenado',
     cautions: 'Precauciones',

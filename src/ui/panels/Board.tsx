@@ -53,7 +53,6 @@ export function Board({ shop }: { readonly shop: Shop }) {
         </Row>
       )}
       {jobs.length > 1 && <BoardFilters cards={jobs} shown={listed.length} />}
-      {listed.length === 0 && jobs.length > 0 && <p>{say('boardFilter.noneFix')}</p>}
       {LEVELS.map((level) => {
         const cards = listed.filter((card) => card.level === level && !open.includes(card));
         if (cards.length === 0) return null;

@@ -9,7 +9,7 @@ interface ClearCodesProps {
   readonly onClose: () => void;
 }
 
-/** Asks once before codes are cleared, then reads again, so that what stays is seen. */
+/** Asks once before codes are cleared, and advises against it while nobody has read them; then reads again, so that what stays is seen. */
 export function ClearCodesDialog({ desk, unread, onClose }: ClearCodesProps) {
   const clear = (): void => {
     onClose();
@@ -20,10 +20,10 @@ export function ClearCodesDialog({ desk, unread, onClose }: ClearCodesProps) {
       <p>{say('reader.clearText')}</p>
       {unread && <p class="caution">{say('reader.clearUnread')}</p>}
       <div class="dialog-foot">
-        <button type="button" onClick={onClose}>
+        <button type="button" class={unread ? 'act' : ''} onClick={onClose}>
           {say('reader.clearKeep')}
         </button>
-        <button type="button" class="act" onClick={clear}>
+        <button type="button" class={unread ? '' : 'act'} onClick={clear}>
           {say('reader.clearDo')}
         </button>
       </div>

@@ -83,7 +83,7 @@ function OrderBody({ card, level }: WorkOrderProps) {
         </section>
         <section>
           <H>{say('order.history')}</H>
-          <WordList of={history} />
+          {history.length === 0 ? <p>{say('order.noHistory')}</p> : <WordList of={history} />}
         </section>
         <section>
           <H>{say('order.codes')}</H>
