@@ -48,14 +48,14 @@ export const roadTest = {
     seconds: '{{seconds}} s',
     never: 'never',
     notReached: '–',
-    within: 'limit {{limit}} s',
-    holdLimit: 'passes at {{pass}} s, small leak under {{small}} s',
+    within: 'at most {{limit}} s',
+    holdLimit: '{{pass}} s or more: passed. Under {{small}} s: small leak.',
     noCodes: 'none',
     lampLit: 'lit',
     lampDark: 'dark',
     limitsShort:
-      'Draw down within {{trip}} s. A hold passes at {{pass}} s; under {{small}} s is a small leak.',
-    limitsNote: 'Limits scale with the vapour space above the fuel.',
+      'Drawn down in at most {{trip}} s. Held {{pass}} s or more: passed. Held under {{small}} s: small leak.',
+    limitsNote: 'The less fuel in the tank, the longer these times may be.',
   },
   dash: {
     lit: 'Dash lamp lit',

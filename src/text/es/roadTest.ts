@@ -48,14 +48,14 @@ export const roadTest = {
     seconds: '{{seconds}} s',
     never: 'nunca',
     notReached: '–',
-    within: 'límite {{limit}} s',
-    holdLimit: 'aprueba con {{pass}} s, fuga pequeña con menos de {{small}} s',
+    within: 'a lo más {{limit}} s',
+    holdLimit: '{{pass}} s o más: aprobado. Menos de {{small}} s: fuga pequeña.',
     noCodes: 'ninguno',
     lampLit: 'encendida',
     lampDark: 'apagada',
     limitsShort:
-      'El vacío debe hacerse en {{trip}} s. Una retención aprueba con {{pass}} s; menos de {{small}} s es fuga pequeña.',
-    limitsNote: 'Los límites crecen con el espacio de vapor sobre el combustible.',
+      'Vacío hecho en {{trip}} s a lo más. Retuvo {{pass}} s o más: aprobado. Retuvo menos de {{small}} s: fuga pequeña.',
+    limitsNote: 'Mientras menos combustible hay en el tanque, más largos pueden ser estos tiempos.',
   },
   dash: {
     lit: 'Luz del tablero encendida',
