@@ -128,7 +128,7 @@ export const backRoom = {
     takeSeverity: 'Take the degree out',
     eachTrial: 'It comes and goes by chance, anew at each trial.',
     root: 'What damaged it',
-    noRoot: 'Nothing that would damage a new part',
+    noRoot: 'Nothing that is still there',
     sections: {
       about: { title: 'The job', line: 'What the job board shows, and how the job is sat.' },
       wrong: { title: 'What is wrong', line: 'Nobody sees this before the job is closed.' },

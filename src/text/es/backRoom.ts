@@ -129,7 +129,7 @@ export const backRoom = {
     takeSeverity: 'Quitar el grado',
     eachTrial: 'Va y viene al azar, de nuevo en cada ensayo.',
     root: 'Qué la dañó',
-    noRoot: 'Nada que dañe una pieza nueva',
+    noRoot: 'Nada que siga ahí',
     sections: {
       about: { title: 'El trabajo', line: 'Lo que muestra el tablero, y cómo se hace el trabajo.' },
       wrong: { title: 'Lo que está mal', line: 'Nadie ve esto antes de que se cierre el trabajo.' },
