@@ -17,7 +17,7 @@ export const rules = {
     },
     'pump-proven': {
       title: 'Bomba de vacío manual y vacuómetro probados con la manguera cerrada',
-      why: 'Una bomba que fuga, o una aguja que se pega, hace ver mala toda parte buena.',
+      why: 'Una bomba con fuga, o una aguja que se pega, hace ver mala toda parte buena.',
     },
     'codes-recorded-first': {
       title: 'Códigos y datos congelados leídos antes de borrar nada',
@@ -65,7 +65,7 @@ export const rules = {
     },
     'clamps-hand-tight': {
       title: 'Abrazaderas apretadas a mano',
-      why: 'Una abrazadera floja fuga; una demasiado apretada raja la espiga.',
+      why: 'Una abrazadera floja deja fuga; una demasiado apretada raja la espiga.',
     },
     'click-three-times': {
       title: 'Clic intentado al menos tres veces',

@@ -27,10 +27,10 @@ export const airWays: Readonly<Record<string, string>> = {
   'A small leak, and a yard that has bought caps for it twice. Find the place by your own readings, and buy one part.':
     'Una fuga pequeña, y un patio que ya compró tapones dos veces por ella. Encuentre el lugar con sus propias lecturas, y compre una sola parte.',
   'Ask whether the unit leaks before you look for a leak behind it.':
-    'Preguntar si la unidad fuga antes de buscar una fuga detrás de ella.',
+    'Preguntar si la unidad tiene fuga antes de buscar una fuga detrás de ella.',
   'Give smoke the time that it needs, at a pressure that the system bears.':
     'Darle al humo el tiempo que necesita, a una presión que el sistema aguanta.',
-  'Name a place only when you have seen it leak.': 'Nombrar un lugar solo cuando lo ha visto fugar.',
+  'Name a place only when you have seen it leak.': 'Nombrar un lugar solo cuando ha visto que tiene fuga.',
   'Truck 14, petrol utility truck, Harrow Point Water District (invented), [84 300 miles|135 650 km]':
     'Camión 14, camión de servicio a gasolina, Harrow Point Water District (inventado), [84 300 millas|135 650 km]',
   'Yellow lamp on since the second week of the night round in Sill Lane. Nothing to smell, nothing to hear, and it runs well. The stores hold two filler caps that nobody wants to throw away.':

@@ -49,7 +49,7 @@ export const firstDay: Readonly<Record<string, string>> = {
   "Push a plug into the end of the pump's hose. Give the pump four full strokes.":
     'Meta un tapón en el extremo de la manguera de la bomba. Dé a la bomba cuatro carreras completas.',
   'Leave it alone for a full minute. Watch the needle. If it creeps, the pump leaks and cannot judge anything.':
-    'Déjela quieta un minuto entero. Observe la aguja. Si se va moviendo, la bomba fuga y no puede juzgar nada.',
+    'Déjela quieta un minuto entero. Observe la aguja. Si se va moviendo, la bomba tiene fuga y no puede juzgar nada.',
   'Do not touch the handle or the release. Wait one minute.':
     'No toque la palanca ni el alivio. Espere un minuto.',
   'It holds. Write that down too.': 'Retiene. Anote eso también.',

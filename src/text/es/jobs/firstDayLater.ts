@@ -20,11 +20,11 @@ export const firstDayLater: Readonly<Record<string, string>> = {
   'Stroke until the gauge stands at [5 inHg|17 kPa] or more. Let the reading settle. Log it with the vacuum standing.':
     'Bombee hasta que el vacuómetro marque [5 inHg|17 kPa] o más. Deje que la lectura se estabilice. Anótela con el vacío puesto.',
   'Draw on to [15 inHg|51 kPa] and leave it for 20 seconds. A leaking unit would show it here.':
-    'Siga hasta [15 inHg|51 kPa] y déjelo 20 segundos. Una unidad que fuga lo mostraría aquí.',
+    'Siga hasta [15 inHg|51 kPa] y déjelo 20 segundos. Una unidad con fuga lo mostraría aquí.',
   'Two or three more full strokes. Then hands off for 20 seconds.':
     'Dos o tres carreras completas más. Luego 20 segundos sin tocar nada.',
   'It holds. So nothing on the canister side of the unit leaks. Write it down.':
-    'Retiene. Así que nada en el lado del cánister de la unidad fuga. Anótelo.',
+    'Retiene. Así que nada en el lado del cánister de la unidad tiene fuga. Anótelo.',
   'Log with the vacuum standing.': 'Anote con el vacío puesto.',
   'Let the vacuum off. See where the needle and the voltage go. Nine volts, all the time. Write it down.':
     'Suelte el vacío. Vea adónde van la aguja y el voltaje. Nueve voltios, todo el tiempo. Anótelo.',
