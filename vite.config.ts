@@ -6,6 +6,7 @@ import { configDefaults, defineConfig } from 'vitest/config';
 import { leanPixi } from './src/platform/node/build/leanPixi.ts';
 import { sharedWorkers } from './src/platform/node/build/sharedWorkers.ts';
 import { sizeBudgets } from './src/platform/node/build/sizeBudgets.ts';
+import { stylesLast } from './src/platform/node/build/stylesLast.ts';
 import { offlineProgram } from './src/platform/node/offline/offlineProgram.ts';
 import { type JobsInSpanish, veiledRemarks } from './src/platform/node/veiledRemarks.ts';
 import './src/text/backRoomEnglish.ts';
@@ -124,6 +125,7 @@ export default defineConfig({
     sealedScenarios(),
     veiledRemarks(jobsInSpanish),
     leanPixi(),
+    stylesLast(),
     sharedWorkers(import.meta.dirname),
     offlineProgram({
       name: say('app.name'),
