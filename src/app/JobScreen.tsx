@@ -17,6 +17,7 @@ import type { RendererKind } from '../ui/scene/renderer/RendererKind.ts';
 import type { Voices } from '../ui/sound/Voices.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
 import { BenchStage } from './BenchStage.tsx';
+import { backToDraft } from './backToDraft.tsx';
 import type { AppShop } from './createShop.ts';
 import { type RunningJob, runJob } from './runJob.ts';
 import { useLanguageTurn } from './useLanguageTurn.ts';
@@ -119,7 +120,9 @@ function JobPhase(props: JobPhaseProps) {
     case 'work-order':
       return (
         <>
-          <TopBar shop={shop} title={desk.card.title} onSettings={onSettings} />
+          <TopBar shop={shop} title={desk.card.title} onSettings={onSettings}>
+            {backToDraft(props.card.id)}
+          </TopBar>
           {job ? <WorkOrderScreen desk={desk} /> : <IntroductionStart desk={desk} shop={shop} />}
         </>
       );
@@ -150,7 +153,9 @@ function JobPhase(props: JobPhaseProps) {
     case 'closed':
       return (
         <>
-          <TopBar shop={shop} title={desk.card.title} onSettings={onSettings} />
+          <TopBar shop={shop} title={desk.card.title} onSettings={onSettings}>
+            {backToDraft(props.card.id)}
+          </TopBar>
           {job ? (
             <ClosedJob sealed={props.sealed} desk={desk} shop={shop} />
           ) : (

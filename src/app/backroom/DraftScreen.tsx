@@ -180,7 +180,7 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
           onHandOut={(wish) => handOutNow(desk, wish)}
           onTry={() => {
             const { scenario } = desk.draft.peek();
-            if (scenario !== null) void tryAsLearner(scenario, shop);
+            if (scenario !== null) void tryAsLearner(scenario, stored.key, shop);
           }}
           onProblems={() => {
             handing.value = false;

@@ -1,4 +1,5 @@
 import { download } from '../../platform/browser/download.ts';
+import { noteTried } from '../../platform/browser/triedDraft.ts';
 import { JOB_FILE_ENDING } from '../../training/handout/JobFile.ts';
 import { sealedFileSteps } from '../../training/handout/sealedFileOf.ts';
 import type { Scenario } from '../../training/scenario/Scenario.ts';
@@ -33,9 +34,10 @@ export async function handOut(
 }
 
 /** Puts a draft on the job board as a learner would who opened its file, and opens it. */
-export async function tryAsLearner(scenario: Scenario, shop: AppShop): Promise<void> {
+export async function tryAsLearner(scenario: Scenario, draft: string, shop: AppShop): Promise<void> {
   const job = fileJobOf(scenario, null, Date.now());
   await shop.jobs.put(job);
+  noteTried(job.key, draft);
   shop.toJob(job.key);
 }
 

@@ -4,6 +4,7 @@ export const shell = {
     name: 'Known Good',
     tagline: 'Practise proving a part bad before you buy its replacement.',
     back: 'Back to the job board',
+    backToDraft: 'Back to your draft',
     skip: 'Skip to the bench',
     loading: 'Setting up the bench …',
     cancel: 'Cancel',

@@ -4,6 +4,7 @@ export const shell = {
     name: 'Known Good',
     tagline: 'Practique demostrar que una parte está mala antes de comprar la nueva.',
     back: 'Volver al tablero de trabajos',
+    backToDraft: 'Volver a su borrador',
     skip: 'Saltar al banco',
     loading: 'Preparando el banco …',
     cancel: 'Cancelar',
