@@ -35,9 +35,12 @@ export function createShop(
 ): AppShop {
   for (const { words } of cards) addOwnWords(words);
   const kept = signal<readonly KeptSitting[]>([]);
+  const handout = signal<Handout | null>(null);
   const route = signal<Route>(parseRoute(location.hash));
   window.addEventListener('hashchange', () => {
     route.value = parseRoute(location.hash);
+    // A dialog of the board stays on the board.
+    handout.value = null;
   });
   const go = (to: Route): void => {
     location.hash = routeHash(to);
@@ -58,7 +61,6 @@ export function createShop(
     await store.remove(scenario);
     await refresh();
   };
-  const handout = signal<Handout | null>(null);
   const readerFetched = signal(false);
   const shop: AppShop = {
     cards: [...cards].sort((a, b) => a.level - b.level || a.minutes - b.minutes),
