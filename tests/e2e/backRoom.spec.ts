@@ -154,6 +154,7 @@ test('form and text are in step, every change can be undone, and a closed page l
   // A part that is broken in the text leaves the others to the form.
   await text(page).fill((await text(page).inputValue()).replace('summary: ""', 'summary: "half'));
   await expect(page.getByText('The text cannot be read as it stands.')).toBeVisible();
+  await expect(page.locator('.bench-pane-line')).toContainText('The text cannot be read just now');
   await title.fill('Third');
   await expect(text(page)).toHaveValue(/title: Third # mine\nsummary: "half/);
 
