@@ -25,7 +25,10 @@ export function DriveReportView({ report, totalMiles, level, heading }: DriveRep
   const limits = commonLimits(report);
   return (
     <section class="drive-report" aria-labelledby="drive-report-title">
-      <H id="drive-report-title" {...(heading === undefined ? {} : { ref: heading, tabIndex: -1 })}>
+      <H
+        id="drive-report-title"
+        {...(heading === undefined ? {} : { ref: heading, tabIndex: -1, class: 'opening' })}
+      >
         {say('roadTest.report')}
       </H>
       <p class="quiet" role="status">

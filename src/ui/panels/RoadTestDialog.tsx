@@ -20,7 +20,9 @@ export function RoadTestDialog({ desk, onClose }: { readonly desk: Desk; readonl
   // What the drive showed is what comes next, for keys and screen reader too.
   const drives = back.value;
   useEffect(() => {
-    if (drives > 0) report.current?.focus();
+    if (drives === 0) return;
+    report.current?.focus({ preventScroll: true });
+    report.current?.scrollIntoView();
   }, [drives]);
   const seen = desk.observation.value;
   const tools = toolsOnTruck(seen);
