@@ -31,14 +31,14 @@ export const flapActuator: RigWords = {
       },
       'hold-capped': {
         name: 'Sostener [15 inHg|51 kPa] en el puerto de aire',
-        proves: 'La cámara, su diafragma y el asiento de la válvula hacia el motor no fugan.',
+        proves: 'La cámara, su diafragma y el asiento de la válvula hacia el motor no tienen fuga.',
       },
       'switch-ohms': { proves: 'El interruptor de posición solo, sin sus cables.' },
       'look-into-hoses': {
         name: 'Mirar dentro de la manguera de aire',
         proves: 'Lo que hay en la manguera de aire, y lo que puede dañar otra vez una unidad.',
       },
-      'smoke-unit-alone': { proves: 'Por dónde fuga la cámara, a la vista.' },
+      'smoke-unit-alone': { proves: 'Por dónde tiene fuga la cámara, a la vista.' },
       'engine-port-hold': {
         proves: 'El asiento de la válvula en reposo, y con el solenoide la cámara y su diafragma.',
       },
