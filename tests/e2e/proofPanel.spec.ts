@@ -46,7 +46,7 @@ test('a draft is proved as check proves it, and what was changed since is proved
   // What cannot be read is told at once, place by place.
   await draft(page).fill(text.replace('title: Every hose is new', 'titel: Every hose is new'));
   await expect(headline(page)).toHaveText(/Not a whole scenario yet/, { timeout: 10_000 });
-  await expect(proof.locator('.proof-findings')).toContainText('titel');
+  await expect(proof.getByRole('listitem').filter({ hasText: 'titel' })).toHaveCount(1);
   await expect(proof.locator('.proof-sheets')).toHaveCount(0);
 });
 
