@@ -28,7 +28,10 @@ export const SCENARIO_FIELDS: Readonly<Record<string, FieldWords>> = {
       '`introduction` (led step by step, with no verdict and no score; see below), `walkthrough` (led through a whole job), `practice`, or `assessment`',
   },
   level: { holds: '`1` to `4`, easy to hard; orders the job board' },
-  minutes: { holds: 'what a careful learner should need, 5 to 240' },
+  minutes: {
+    holds:
+      'what a careful learner should need at the screen, 5 to 240; not book minutes, of which par often has twice as many',
+  },
   aims: { holds: 'one to eight things the learner should be able to do afterwards' },
   'work-order': { holds: 'what the learner is handed with the truck' },
   'work-order.number': { holds: 'number of the order' },
