@@ -143,9 +143,7 @@ test('a whole job at the flap actuator: its own places and suspects, the fault f
   await hands.layDown('Red lead');
   await hands.layDown('Black lead');
   await hands.press('Back-probe pin in cavity 3');
-  await hands.press('Road test');
-  await hands.until('Drive 2 cycles', /^Back after 2 cycles/);
-  await page.getByRole('dialog').getByRole('button', { name: 'Close' }).press('Enter');
+  await hands.driveTwoCycles();
   await hands.choose('Key', 'On');
   expect(await codes('Read again')).toContain('no codes');
   await hands.choose('Key', 'Off');

@@ -1,9 +1,24 @@
+import type { Page } from '@playwright/test';
 import { axeFindings, COLOUR_RULES, DRESSES, LIGHT } from './support/axe.ts';
 import { backRoomScreens } from './support/backRoomScreens.ts';
 import { everyScreen, guidedScreens, type Look } from './support/everyScreen.ts';
 import { expectReadable } from './support/readable.ts';
 import { expect, test } from './support/test.ts';
 import { wordsOf } from './support/words.ts';
+
+/** A screen in every dress, and read narrow, spaced and large. */
+async function expectSound(page: Page, name: string): Promise<void> {
+  expect.soft(await axeFindings(page), name).toEqual([]);
+  for (const dress of DRESSES) {
+    await page.emulateMedia(dress.media);
+    await page.evaluate(
+      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+    );
+    expect.soft(await axeFindings(page, COLOUR_RULES), `${name}, ${dress.name}`).toEqual([]);
+  }
+  await page.emulateMedia(LIGHT);
+  await expectReadable(page, name);
+}
 
 test('on no screen axe finds anything, light, dark and in high contrast, and every screen is read narrow, spaced and large', async ({
   page,
@@ -14,16 +29,7 @@ test('on no screen axe finds anything, light, dark and in high contrast, and eve
   await page.goto('./?render=canvas');
   const look: Look = async (name) => {
     looks += 1;
-    expect.soft(await axeFindings(page), name).toEqual([]);
-    for (const dress of DRESSES) {
-      await page.emulateMedia(dress.media);
-      await page.evaluate(
-        () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
-      );
-      expect.soft(await axeFindings(page, COLOUR_RULES), `${name}, ${dress.name}`).toEqual([]);
-    }
-    await page.emulateMedia(LIGHT);
-    await expectReadable(page, name);
+    await expectSound(page, name);
   };
   await everyScreen(page, wordsOf('en'), look);
   await guidedScreens(page, wordsOf('en'), look);
@@ -56,16 +62,7 @@ test('in the back room axe finds nothing, in any dress, and it is read narrow, s
   let looks = 0;
   await backRoomScreens(page, wordsOf('en'), async (name) => {
     looks += 1;
-    expect.soft(await axeFindings(page), name).toEqual([]);
-    for (const dress of DRESSES) {
-      await page.emulateMedia(dress.media);
-      await page.evaluate(
-        () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
-      );
-      expect.soft(await axeFindings(page, COLOUR_RULES), `${name}, ${dress.name}`).toEqual([]);
-    }
-    await page.emulateMedia(LIGHT);
-    await expectReadable(page, name);
+    await expectSound(page, name);
   });
   expect(looks).toBe(10);
 });

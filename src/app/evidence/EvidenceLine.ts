@@ -1,5 +1,5 @@
 import { workerUrl } from 'virtual:worker/src/app/evidence/evidenceWorker.ts';
-import { type LineEnd, openWorker, type WorkerLine } from '../livingWorker.ts';
+import { type LineEnd, openWorker, type WorkerLine } from '../workers/livingWorker.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
 
 /** A line to someone who weighs the evidence. */

@@ -1,11 +1,11 @@
 import type { RigId } from '../../sim/devices/BenchSurface.ts';
 import { nextTask } from '../nextTask.ts';
+import { type LifeQuestion, type LifeSign, showLife } from '../workers/life.ts';
 import type { Debriefing } from './debriefing.ts';
 import { drivesOf } from './drivesOf.ts';
 import { EvidenceDesk } from './EvidenceDesk.ts';
 import { fetchDebriefing } from './fetchDebriefing.ts';
 import { fetchWeighing } from './fetchWeighing.ts';
-import { type LifeQuestion, type LifeSign, showLife } from './life.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
 
 /** The little of a worker's own world that is used here; the program is otherwise typed for the page. */

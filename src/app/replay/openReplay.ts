@@ -3,7 +3,7 @@ import type { Tick } from '../../base/ticks.ts';
 import type { SealedScenario } from '../../training/scenario/seal.ts';
 import type { SittingRecord } from '../../training/sitting/SittingRecord.ts';
 import type { ReplayDesk, ReplayMoment } from '../../ui/panels/ReplayDesk.ts';
-import { type LineEnd, openWorker, type WorkerLine } from '../livingWorker.ts';
+import { type LineEnd, openWorker, type WorkerLine } from '../workers/livingWorker.ts';
 import type { FromReplay, ToReplay } from './messages.ts';
 
 /** A line to someone who sits the record again. */

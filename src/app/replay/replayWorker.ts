@@ -1,4 +1,4 @@
-import { type LifeQuestion, type LifeSign, showLife } from '../evidence/life.ts';
+import { type LifeQuestion, type LifeSign, showLife } from '../workers/life.ts';
 import type { FromReplay, ToReplay } from './messages.ts';
 import { ReplayServer } from './ReplayServer.ts';
 

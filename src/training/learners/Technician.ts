@@ -1,10 +1,11 @@
 import type { ItemId } from '../../sim/devices/items.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
+import { TOOL_OF_ITEM } from '../../sim/rigs/standardTests/toolsOf.ts';
 import { proofsFor, toolsProvenBy } from '../evidence/toolProofs.ts';
 import { Beliefs } from './Beliefs.ts';
 import { type LearnersBench, standardTest } from './LearnersBench.ts';
 import type { Note } from './Note.ts';
-import { badToolOf, TOOL_OF } from './toolProofs.ts';
+import { badToolOf } from './toolProofs.ts';
 
 /** A learner who thinks while it works: beliefs, and hands that may or may not prove their tools first. */
 export class Technician {
@@ -83,6 +84,6 @@ export class Technician {
 
   /** Whether what a test shows rests on a tool. */
   private restsOn(test: StandardTestId, tool: ItemId): boolean {
-    return standardTest(this.bench.tables.rig, test).needs.some((need) => TOOL_OF[tool] === need);
+    return standardTest(this.bench.tables.rig, test).needs.some((need) => TOOL_OF_ITEM[tool] === need);
   }
 }

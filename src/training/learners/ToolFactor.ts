@@ -1,11 +1,11 @@
 import type { ItemId } from '../../sim/devices/items.ts';
+import { TOOL_OF_ITEM } from '../../sim/rigs/standardTests/toolsOf.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { DRAW_SEEDS } from '../evidence/environment.ts';
 import { outcomesOf } from '../evidence/OutcomeTable.ts';
 import type { Shown } from '../evidence/Shown.ts';
 import { type ForetoldTest, foretoldTest, shownMarks, testLikelihood } from '../evidence/testLikelihood.ts';
 import type { ToolState } from '../evidence/toolStates.ts';
-import { TOOL_OF } from './toolProofs.ts';
 
 /** Degrees of a tool's fault: the one that stands for it, and those beside it. */
 const DEGREES = [0.5, 0, 1] as const;
@@ -44,7 +44,7 @@ export class ToolFactor {
   /** Whether a test's reading hangs on a tool. */
   bears(test: number, { item, bad }: ToolState): boolean {
     if (bad === null || item === null) return false;
-    const tool = TOOL_OF[item as ItemId];
+    const tool = TOOL_OF_ITEM[item as ItemId];
     return tool !== undefined && (this.tables.tests[test]?.needs.includes(tool) ?? false);
   }
 

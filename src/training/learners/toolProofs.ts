@@ -1,18 +1,8 @@
-import type { ItemId, TestTool } from '../../sim/devices/items.ts';
+import type { ItemId } from '../../sim/devices/items.ts';
 import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { isAsSound } from './asSound.ts';
 import type { Note } from './Note.ts';
-
-/** Which tool of a standard test an item is, or belongs to. */
-export const TOOL_OF: Readonly<Partial<Record<ItemId, TestTool>>> = {
-  'hand-pump': 'hand-pump',
-  'meter-leads': 'meter',
-  'meter-fuses': 'meter',
-  'meter-battery': 'meter',
-  jumper: 'jumper',
-  'plain-lead': 'plain-lead',
-};
 
 /** What to renew where a proof shows something else than it does with sound tools. */
 const RENEWED_BY: Readonly<Partial<Record<StandardTestId, (mark: string) => ItemId>>> = {

@@ -1,6 +1,6 @@
-import { BENCH_TOOLS, type BenchTool, type ItemId } from '../../sim/devices/items.ts';
+import { BENCH_TOOLS, type BenchTool } from '../../sim/devices/items.ts';
 import type { AirSite, LeadPoint } from '../../sim/devices/places.ts';
-import { TOOL_OF_LEAD, TOOLS_OF_FITTING } from '../../sim/rigs/standardTests/toolsOf.ts';
+import { TOOL_OF_ITEM, TOOL_OF_LEAD, TOOLS_OF_FITTING } from '../../sim/rigs/standardTests/toolsOf.ts';
 import type { Action } from '../../sim/world/Action.ts';
 
 /** The tools that a job has; undefined where it has them all. */
@@ -18,16 +18,6 @@ export function toolsAway(tools: readonly BenchTool[]): readonly BenchTool[] {
 export function areAtHand(tools: ToolsAtHand, needed: readonly BenchTool[]): boolean {
   return needed.every((tool) => isAtHand(tools, tool));
 }
-
-/** Which tool an item of the bench belongs to: a new one is not to be had for a tool that is not there. */
-const TOOL_OF_ITEM: Readonly<Partial<Record<ItemId, BenchTool>>> = {
-  'hand-pump': 'hand-pump',
-  'meter-leads': 'meter',
-  'meter-fuses': 'meter',
-  'meter-battery': 'meter',
-  jumper: 'jumper',
-  'plain-lead': 'plain-lead',
-};
 
 const TOOL_OF_SITE: Readonly<Partial<Record<AirSite, BenchTool>>> = {
   'pump-hose-end': 'hand-pump',
@@ -91,6 +81,7 @@ export function toolsOfAction(action: Action): readonly BenchTool[] {
     case 'clear-codes':
     case 'command-solenoid':
       return ['reader'];
+    // A new one is not to be had for a tool that is not there.
     case 'renew':
       return one(TOOL_OF_ITEM[action.item]);
     default:

@@ -1,6 +1,7 @@
 import type { InsideObservation, Observation } from '../../sim/world/Observation.ts';
 import { describeInside, onPort } from '../../text/describeInside.ts';
 import { say } from '../../text/translate.ts';
+import { Casing } from './Casing.tsx';
 import { Chambers } from './Chambers.tsx';
 import { Labels } from './Labels.tsx';
 import { PumpParts } from './PumpParts.tsx';
@@ -16,7 +17,7 @@ export function Cutaway(props: {
   readonly seen: Pick<Observation, 'sites'>;
 }) {
   const { inside, seen } = props;
-  const { casing, width, height, canister, air, valve } = PLAN;
+  const { casing, width, height, canister } = PLAN;
   return (
     <svg
       class="inside-drawing"
@@ -26,14 +27,7 @@ export function Cutaway(props: {
     >
       <g class="inside-casing-body">
         <rect x="2" y={canister.top + 3} width={casing.x} height={canister.bottom - canister.top - 6} />
-        <rect
-          x={casing.x + casing.width}
-          y={air.top + 1}
-          width={width - casing.x - casing.width - 2}
-          height={air.bottom - air.top - 2}
-        />
-        <rect x={valve.x - 16} y="50" width="32" height="60" />
-        <rect {...casing} rx="10" />
+        <Casing />
       </g>
       <Chambers inside={inside} />
       <PumpParts inside={inside} />

@@ -5,7 +5,7 @@ import { ProofClient } from '../../../src/app/backroom/proof/ProofClient.ts';
 import type { DraftText, ProofNews } from '../../../src/app/backroom/proof/proofSteps.ts';
 import { ReadingsClient } from '../../../src/app/backroom/proof/ReadingsClient.ts';
 import { createReader } from '../../../src/app/backroom/proof/readingSteps.ts';
-import type { LineEnd } from '../../../src/app/livingWorker.ts';
+import type { LineEnd } from '../../../src/app/workers/livingWorker.ts';
 import type { ReadBench, TestReadings } from '../../../src/training/proof/FaultReadings.ts';
 import type { ProofSoFar, ScenarioProof } from '../../../src/training/proof/ScenarioProof.ts';
 import { isStale, shownProof } from '../../../src/ui/backroom/proof/shownProof.ts';

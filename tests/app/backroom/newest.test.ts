@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { NewestClient, type OpenNewestLine } from '../../../src/app/backroom/proof/NewestClient.ts';
 import { NewestDesk, Stopped } from '../../../src/app/backroom/proof/NewestDesk.ts';
 import type { NewestAsked, NewestSaid } from '../../../src/app/backroom/proof/newest.ts';
-import type { LineEnd } from '../../../src/app/livingWorker.ts';
+import type { LineEnd } from '../../../src/app/workers/livingWorker.ts';
 import type { BackRoomFailure } from '../../../src/ui/backroom/proof/ProofState.ts';
 
 /** A desk that counts to the number it is given, and rests only when the test lets it. */

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import type { LineEnd } from '../../../src/app/livingWorker.ts';
 import type { FromReplay } from '../../../src/app/replay/messages.ts';
 import { type OpenReplayLine, openReplay } from '../../../src/app/replay/openReplay.ts';
 import { ReplayServer } from '../../../src/app/replay/ReplayServer.ts';
 import { WorldReplay } from '../../../src/app/replay/WorldReplay.ts';
+import type { LineEnd } from '../../../src/app/workers/livingWorker.ts';
 import { secondsToTicks } from '../../../src/base/ticks.ts';
 import { sealScenario } from '../../../src/training/scenario/seal.ts';
 import { bench } from '../../support/bench.ts';

@@ -82,6 +82,15 @@ export class MirrorHands implements Hands {
     await this.press('Fit it');
   }
 
+  /** Two cycles on the road; the focus goes back to where it was, once. */
+  async driveTwoCycles(): Promise<void> {
+    await this.press('Road test');
+    await this.until('Drive 2 cycles', /^Back after 2 cycles/);
+    await this.page.getByRole('dialog').getByRole('button', { name: 'Close' }).press('Enter');
+    await expect(this.page.getByRole('dialog')).toHaveCount(0);
+    await expect(this.page.getByRole('button', { name: 'Road test' })).toBeFocused();
+  }
+
   async close(): Promise<void> {
     await this.press('Close the job');
     await this.page.getByRole('dialog').getByRole('button', { name: 'Close the job' }).press('Enter');

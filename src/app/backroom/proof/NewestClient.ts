@@ -1,5 +1,5 @@
 import type { BackRoomFailure } from '../../../ui/backroom/proof/ProofState.ts';
-import type { LineEnd, WorkerLine } from '../../livingWorker.ts';
+import type { LineEnd, WorkerLine } from '../../workers/livingWorker.ts';
 import type { NewestAsked, NewestSaid } from './newest.ts';
 
 export type NewestLine<Task> = WorkerLine<NewestAsked<Task>>;

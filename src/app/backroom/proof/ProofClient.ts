@@ -4,7 +4,7 @@ import { unreachable } from '../../../base/assert.ts';
 import { say } from '../../../text/translate.ts';
 import type { ProofSoFar } from '../../../training/proof/ScenarioProof.ts';
 import type { ProofState } from '../../../ui/backroom/proof/ProofState.ts';
-import { openWorker } from '../../livingWorker.ts';
+import { openWorker } from '../../workers/livingWorker.ts';
 import { NewestClient, type OpenNewestLine } from './NewestClient.ts';
 import type { NewestAsked, NewestSaid } from './newest.ts';
 import type { DraftText, ProofNews } from './proofSteps.ts';

@@ -3,7 +3,7 @@ import { type Signal, signal } from '@preact/signals';
 import { say } from '../../../text/translate.ts';
 import type { ReadBench, TestReadings } from '../../../training/proof/FaultReadings.ts';
 import type { ReadingsState } from '../../../ui/backroom/readings/ReadingsState.ts';
-import { openWorker } from '../../livingWorker.ts';
+import { openWorker } from '../../workers/livingWorker.ts';
 import { NewestClient, type OpenNewestLine } from './NewestClient.ts';
 import type { NewestAsked, NewestSaid } from './newest.ts';
 

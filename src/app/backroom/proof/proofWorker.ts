@@ -1,6 +1,6 @@
 import { keptTables } from '../../evidence/keptTables.ts';
-import { type LifeQuestion, type LifeSign, showLife } from '../../evidence/life.ts';
 import { nextTask } from '../../nextTask.ts';
+import { type LifeQuestion, type LifeSign, showLife } from '../../workers/life.ts';
 import { NewestDesk, Stopped } from './NewestDesk.ts';
 import type { NewestAsked, NewestSaid } from './newest.ts';
 import { type DraftText, type ProofNews, proofSteps } from './proofSteps.ts';

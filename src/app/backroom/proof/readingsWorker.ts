@@ -1,6 +1,6 @@
 import type { ReadBench, TestReadings } from '../../../training/proof/FaultReadings.ts';
-import { type LifeQuestion, type LifeSign, showLife } from '../../evidence/life.ts';
 import { nextTask } from '../../nextTask.ts';
+import { type LifeQuestion, type LifeSign, showLife } from '../../workers/life.ts';
 import { NewestDesk } from './NewestDesk.ts';
 import type { NewestAsked, NewestSaid } from './newest.ts';
 import { createReader } from './readingSteps.ts';

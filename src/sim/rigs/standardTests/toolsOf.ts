@@ -1,4 +1,4 @@
-import { TEST_TOOLS, type TestTool } from '../../devices/items.ts';
+import { type ItemId, TEST_TOOLS, type TestTool } from '../../devices/items.ts';
 import type { Fitting, LeadEnd } from '../../devices/places.ts';
 import type { SingleStep } from './eachStep.ts';
 
@@ -7,6 +7,16 @@ export function toolsOf(steps: readonly SingleStep[]): readonly TestTool[] {
   const taken = new Set(steps.flatMap(toolsOfStep));
   return TEST_TOOLS.filter((tool) => taken.has(tool));
 }
+
+/** The tool that an item of the bench is, or belongs to. */
+export const TOOL_OF_ITEM: Readonly<Partial<Record<ItemId, TestTool>>> = {
+  'hand-pump': 'hand-pump',
+  'meter-leads': 'meter',
+  'meter-fuses': 'meter',
+  'meter-battery': 'meter',
+  jumper: 'jumper',
+  'plain-lead': 'plain-lead',
+};
 
 /** The tool that each lead end belongs to. */
 export const TOOL_OF_LEAD: Readonly<Record<LeadEnd, TestTool>> = {

@@ -1,7 +1,7 @@
-import { useEffect, useState } from 'preact/hooks';
 import { unreachable } from '../../../base/assert.ts';
 import { say } from '../../../text/translate.ts';
 import { LEARNERS } from '../../../training/learners/Learner.ts';
+import { SaidOnceSettled } from '../SaidOnceSettled.tsx';
 import type { ProofState } from './ProofState.ts';
 
 /** The proof in one line, and the line below it; whoever listens hears both once they stand. */
@@ -20,7 +20,10 @@ export function ProofHeadline({ state }: { readonly state: ProofState }) {
         {headline}
       </h2>
       {line !== null && <p class="proof-line">{line}</p>}
-      <Said sentence={state.kind === 'proving' ? null : `${headline}. ${line ?? ''}`} />
+      <SaidOnceSettled
+        sentence={state.kind === 'proving' ? null : `${headline}. ${line ?? ''}`}
+        afterMs={SAID_AFTER_MS}
+      />
     </header>
   );
 }
@@ -86,17 +89,3 @@ function lineOf(state: ProofState): string | null {
 
 /** The one voice of the panel. It is silent while a proof is worked out, and while somebody types. */
 const SAID_AFTER_MS = 600;
-
-function Said({ sentence }: { readonly sentence: string | null }) {
-  const [said, setSaid] = useState('');
-  useEffect(() => {
-    if (sentence === null) return;
-    const timer = setTimeout(() => setSaid(sentence), SAID_AFTER_MS);
-    return () => clearTimeout(timer);
-  }, [sentence]);
-  return (
-    <p class="visually-hidden" role="status">
-      {said}
-    </p>
-  );
-}

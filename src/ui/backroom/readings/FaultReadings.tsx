@@ -1,8 +1,8 @@
 import type { ReadonlySignal } from '@preact/signals';
-import { useEffect, useState } from 'preact/hooks';
 import { say } from '../../../text/translate.ts';
 import type { Telling, TestReadings } from '../../../training/proof/FaultReadings.ts';
 import { FailureLine } from '../proof/FailureLine.tsx';
+import { SaidOnceSettled } from '../SaidOnceSettled.tsx';
 import type { ReadingsState } from './ReadingsState.ts';
 import { ReadingsTable } from './ReadingsTable.tsx';
 import './readings.css';
@@ -100,7 +100,6 @@ function Names({ tests }: { readonly tests: readonly TestReadings[] }) {
 const SAID_AFTER_MS = 800;
 
 function Settled({ state }: { readonly state: ReadingsState }) {
-  const [said, setSaid] = useState('');
   const sentence =
     state.kind === 'read'
       ? say('readings.settled', {
@@ -108,13 +107,5 @@ function Settled({ state }: { readonly state: ReadingsState }) {
           all: state.tests.length,
         })
       : '';
-  useEffect(() => {
-    const timer = setTimeout(() => setSaid(sentence), SAID_AFTER_MS);
-    return () => clearTimeout(timer);
-  }, [sentence]);
-  return (
-    <p class="visually-hidden" role="status">
-      {said}
-    </p>
-  );
+  return <SaidOnceSettled sentence={sentence} afterMs={SAID_AFTER_MS} />;
 }

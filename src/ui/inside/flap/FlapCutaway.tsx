@@ -1,6 +1,7 @@
 import type { InsideObservation, Observation } from '../../../sim/world/Observation.ts';
 import { describeInside, onPort } from '../../../text/describeInside.ts';
 import { say } from '../../../text/translate.ts';
+import { Casing } from '../Casing.tsx';
 import { membranePath } from '../Chambers.tsx';
 import { FLAP_CHAMBERS, FLAP_PARTS } from '../chamberLetters.ts';
 import { ChamberLetters } from '../Labels.tsx';
@@ -32,7 +33,7 @@ export function FlapCutaway(props: {
   readonly seen: Pick<Observation, 'sites'>;
 }) {
   const { inside, seen } = props;
-  const { casing, width, height, air, valve } = PLAN;
+  const { width, height } = PLAN;
   return (
     <svg
       class="inside-drawing"
@@ -41,14 +42,7 @@ export function FlapCutaway(props: {
       aria-label={describeInside(inside, FLAP_PARTS)}
     >
       <g class="inside-casing-body">
-        <rect
-          x={casing.x + casing.width}
-          y={air.top + 1}
-          width={width - casing.x - casing.width - 2}
-          height={air.bottom - air.top - 2}
-        />
-        <rect x={valve.x - 16} y="50" width="32" height="60" />
-        <rect {...casing} rx="10" />
+        <Casing />
       </g>
       <Air inside={inside} />
       <Lever inside={inside} />

@@ -5,8 +5,8 @@ import {
   type LifeWatchParts,
   MOST_SILENT,
   MOST_SILENT_AT_FIRST,
-} from '../../../src/app/evidence/LifeWatch.ts';
-import { type LifeSign, showLife } from '../../../src/app/evidence/life.ts';
+} from '../../../src/app/workers/LifeWatch.ts';
+import { type LifeSign, showLife } from '../../../src/app/workers/life.ts';
 
 /** Locks as the Web Locks API gives them: one holder at a time, the others in their order; a holder that dies lets go. */
 class Locks {

@@ -1,5 +1,5 @@
-import { LifeWatch } from './evidence/LifeWatch.ts';
-import type { LifeQuestion, LifeSign } from './evidence/life.ts';
+import { LifeWatch } from './LifeWatch.ts';
+import type { LifeQuestion, LifeSign } from './life.ts';
 
 /** A line to a worker. */
 export interface WorkerLine<To> {
