@@ -68,6 +68,7 @@ export class Camera {
       await this.page.emulateMedia(dress.media);
       for (const size of sizes) {
         await this.page.setViewportSize(size);
+        await stop.atEachSize?.(this.page);
         await this.page.evaluate(async () => {
           await document.fonts.ready;
           for (let i = 0; i < 3; i++) await new Promise(requestAnimationFrame);

@@ -9,6 +9,8 @@ export interface Stop {
   /** The page is taken in its whole length, or only what the window shows. */
   readonly long?: boolean;
   open(page: Page): Promise<void>;
+  /** What has to be done anew in each size of the window before its picture is taken. */
+  atEachSize?(page: Page): Promise<void>;
   close(page: Page): Promise<void>;
 }
 

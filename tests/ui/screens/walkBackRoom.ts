@@ -2,18 +2,38 @@ import type { Page } from '@playwright/test';
 import type { Camera } from './Camera.ts';
 import { asItStands, type Stop } from './stops.ts';
 
-/** A pane of an open draft; with room for columns the others stand beside it. */
-function pane(id: 'form' | 'text' | 'bench' | 'proof'): Stop {
+type PaneName = 'form' | 'text' | 'bench' | 'proof';
+
+/** Which panes lie behind keys follows from the width; where one has a column of its own, its name is no key. */
+async function show(page: Page, id: PaneName): Promise<void> {
+  const tab = page.locator(`button#pane-${id}`);
+  if ((await tab.count()) > 0) await tab.click();
+}
+
+/** A pane of an open draft from its top; with room for columns the others stand beside it. */
+function pane(id: PaneName): Stop {
   return {
     name: `draft-${id}`,
-    // Where the pane has a column of its own, its name is no key.
-    open: async (page) => {
-      const tab = page.locator(`button#pane-${id}`);
-      if ((await tab.count()) > 0) await tab.click();
+    open: async () => {},
+    atEachSize: async (page) => {
+      await show(page, id);
+      await page.locator(`#pane-${id}-body`).evaluate((body) => body.scrollTo(0, 0));
+      await page.evaluate(() => scrollTo(0, 0));
     },
     close: async () => {},
   };
 }
+
+/** The card of the fault that was chosen, with its readings below. */
+const FAULT_CARD: Stop = {
+  name: 'draft-fault',
+  open: async () => {},
+  atEachSize: async (page) => {
+    await show(page, 'form');
+    await page.locator('#field-faults-0').evaluate((card) => card.scrollIntoView({ block: 'start' }));
+  },
+  close: async () => {},
+};
 
 /** A dialog of the back room, by the button that opens it. */
 function dialogBehind(name: string, button: string): Stop {
@@ -52,9 +72,8 @@ export async function walkBackRoom(page: Page, camera: Camera): Promise<void> {
   await page.locator(addFault).click();
   await page.getByRole('button', { name: 'The ground wire has too much resistance.' }).click();
   await page.locator('.readings table').first().waitFor({ timeout: 120_000 });
-  await page.locator('#field-faults-0').scrollIntoViewIfNeeded();
-  await camera.take([asItStands('draft-fault')]);
-  await page.locator('#pane-proof').click();
+  await camera.take([FAULT_CARD]);
+  await show(page, 'proof');
   await page.locator('.proof-head-good, .proof-head-mend').waitFor({ timeout: 300_000 });
   await camera.take([pane('form'), pane('text'), pane('bench'), pane('proof')]);
   await camera.take([dialogBehind('hand-out', '.draft-out .act')]);
