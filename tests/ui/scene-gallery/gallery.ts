@@ -1,3 +1,4 @@
+import '../../../src/text/wholeEnglish.ts';
 import { fitView, type ViewName } from '../../../src/ui/interaction/views.ts';
 import { createScene } from '../../../src/ui/scene/createScene.ts';
 import { startObservation } from '../layout/benchObservations.ts';
