@@ -1,3 +1,4 @@
+import { numberRows } from '../../base/numberRows.ts';
 import type { AirLayout } from './AirLayout.ts';
 import type { AirPath, AirTrade, FlowSlope, ShiftSlope } from './AirPart.ts';
 import type { AirPlan } from './AirPlan.ts';
@@ -71,11 +72,18 @@ export class AirBalance {
     this.rowOf = rowOf;
     this.nodeOf = nodeOf;
     this.density = 1 / (AIR_GAS_CONSTANT * temperatureK);
-    this.p = new Float64Array(rowOf.length);
-    this.known = new Float64Array(rows);
-    this.ownVolume = new Float64Array(rows);
-    this.volume = new Float64Array(rows);
-    this.pathFlow = new Float64Array(paths.length);
+    const numbers = numberRows({
+      p: rowOf.length,
+      known: rows,
+      ownVolume: rows,
+      volume: rows,
+      pathFlow: paths.length,
+    });
+    this.p = numbers.p;
+    this.known = numbers.known;
+    this.ownVolume = numbers.ownVolume;
+    this.volume = numbers.volume;
+    this.pathFlow = numbers.pathFlow;
     const scratch = scratchOf(rows, paths.length);
     this.residual = scratch.residual;
     this.jacobian = scratch.jacobian;

@@ -1,4 +1,5 @@
 import { pow } from '../../base/maths.ts';
+import { numberRows } from '../../base/numberRows.ts';
 import type { AirLayout, AirLevel } from './AirLayout.ts';
 import type { AirStage } from './AirStage.ts';
 import type { AirState } from './AirState.ts';
@@ -85,13 +86,23 @@ export class AirScheme {
   ) {
     const paths = layout.paths.length;
     const rows = layout.nodeOf.length;
-    this.endPressure = new Float64Array(layout.rowOf.length);
-    this.endVolume = new Float64Array(rows);
-    this.carried = new Float64Array(paths);
-    this.startFlow = new Float64Array(paths);
-    this.firstFlow = new Float64Array(paths);
-    this.firstPressure = new Float64Array(layout.rowOf.length);
-    this.slope = new Float64Array(rows);
+    const nodes = layout.rowOf.length;
+    const numbers = numberRows({
+      endPressure: nodes,
+      endVolume: rows,
+      carried: paths,
+      startFlow: paths,
+      firstFlow: paths,
+      firstPressure: nodes,
+      slope: rows,
+    });
+    this.endPressure = numbers.endPressure;
+    this.endVolume = numbers.endVolume;
+    this.carried = numbers.carried;
+    this.startFlow = numbers.startFlow;
+    this.firstFlow = numbers.firstFlow;
+    this.firstPressure = numbers.firstPressure;
+    this.slope = numbers.slope;
     this.stirs = new Uint8Array(rows);
   }
 

@@ -1,3 +1,4 @@
+import { numberRows } from '../../base/numberRows.ts';
 import { AirBalance } from './AirBalance.ts';
 import type { AirLayout } from './AirLayout.ts';
 import type { AirPlan } from './AirPlan.ts';
@@ -31,8 +32,9 @@ export class AirStage {
     const rows = layout.nodeOf.length;
     this.balance = new AirBalance(layout, plan);
     this.nodeOf = layout.nodeOf;
-    this.delta = new Float64Array(rows);
-    this.before = new Float64Array(rows);
+    const { delta, before } = numberRows({ delta: rows, before: rows });
+    this.delta = delta;
+    this.before = before;
     this.live = new Uint8Array(rows);
   }
 

@@ -1,4 +1,5 @@
 import { assert } from '../../base/assert.ts';
+import { numberRows } from '../../base/numberRows.ts';
 import { copyNumbers } from './copyNumbers.ts';
 
 const FIRST_STEP_S = 0.5e-3;
@@ -16,28 +17,39 @@ export class AirState {
   readonly sweepRate: Float64Array;
   /** By node: mass a boundary has given, kg. */
   readonly inflow: Float64Array;
-  private readonly clock = Float64Array.of(FIRST_STEP_S, 0, 0);
-  private readonly saved: readonly (Float64Array | number[])[];
+  private readonly clock: Float64Array;
+  /** All of these, one after the other. */
+  private readonly own: Float64Array;
   private kept: number[] = [];
 
   /** Pressures by node, own volumes by row; `settings` are the parts' own changing numbers. */
-  constructor(pressures: readonly number[], volumes: readonly number[], settings: readonly number[][]) {
-    this.p = Float64Array.from(pressures);
-    this.volumeNow = Float64Array.from(volumes);
-    this.volumeNext = Float64Array.from(volumes);
-    this.mass = new Float64Array(volumes.length);
-    this.sweepRate = new Float64Array(volumes.length);
-    this.inflow = new Float64Array(pressures.length);
-    this.saved = [
-      this.mass,
-      this.p,
-      this.volumeNow,
-      this.volumeNext,
-      this.sweepRate,
-      this.inflow,
-      this.clock,
-      ...settings,
-    ];
+  constructor(
+    pressures: readonly number[],
+    volumes: readonly number[],
+    private readonly settings: readonly number[][],
+  ) {
+    const [nodes, rows] = [pressures.length, volumes.length];
+    const numbers = numberRows({
+      mass: rows,
+      p: nodes,
+      volumeNow: rows,
+      volumeNext: rows,
+      sweepRate: rows,
+      inflow: nodes,
+      clock: 3,
+    });
+    this.mass = numbers.mass;
+    this.p = numbers.p;
+    this.volumeNow = numbers.volumeNow;
+    this.volumeNext = numbers.volumeNext;
+    this.sweepRate = numbers.sweepRate;
+    this.inflow = numbers.inflow;
+    this.clock = numbers.clock;
+    this.p.set(pressures);
+    this.volumeNow.set(volumes);
+    this.volumeNext.set(volumes);
+    this.clock[0] = FIRST_STEP_S;
+    this.own = new Float64Array(numbers.mass.buffer);
   }
 
   /** Length that suits the next step, judged from the last, s. */
@@ -86,15 +98,16 @@ export class AirState {
   }
 
   toNumbers(): number[] {
-    return this.saved.flatMap((numbers) => [...numbers]);
+    return [...this.own, ...this.settings.flat()];
   }
 
   restore(state: readonly number[]): void {
-    let length = 0;
-    for (const numbers of this.saved) length += numbers.length;
+    const { own, settings } = this;
+    const length = settings.reduce((sum, numbers) => sum + numbers.length, own.length);
     assert(length === state.length, 'air state of another layout', { expected: length, given: state.length });
-    let at = 0;
-    for (const numbers of this.saved) {
+    for (let i = 0; i < own.length; i++) own[i] = state[i] as number;
+    let at = own.length;
+    for (const numbers of settings) {
       for (let i = 0; i < numbers.length; i++) numbers[i] = state[at++] as number;
     }
   }

@@ -1,3 +1,4 @@
+import { numberRows } from '../../base/numberRows.ts';
 import { type EliminationPlan, eliminationPlan } from './eliminationPlan.ts';
 import type { Equations } from './Stamp.ts';
 
@@ -40,9 +41,10 @@ export class NodalEquations implements Equations {
     branches: number,
   ) {
     this.terminals = new Int16Array(2 * parts.length).fill(-1);
-    this.inverse = new Float64Array(nodes);
     this.branchAt = new Int16Array(3 * branches);
-    this.branchSiemens = new Float64Array(branches);
+    const { inverse, siemens } = numberRows({ inverse: nodes, siemens: branches });
+    this.inverse = inverse;
+    this.branchSiemens = siemens;
     this.plan = { nodes: 0, slots: 0, slotOf: EMPTY, program: EMPTY, starts: EMPTY };
     this.work = new Float64Array(0);
     this.kept = this.work;
@@ -201,8 +203,9 @@ export class NodalEquations implements Equations {
       terminals[2 * i + 1] = part.b;
     }
     this.plan = eliminationPlan(this.nodes, terminals);
-    this.work = new Float64Array(this.plan.slots);
-    this.kept = new Float64Array(this.plan.slots);
+    const { work, kept } = numberRows({ work: this.plan.slots, kept: this.plan.slots });
+    this.work = work;
+    this.kept = kept;
   }
 }
 
