@@ -14,6 +14,8 @@ async function atTheBoard(page: Page): Promise<void> {
 }
 
 const find = (page: Page) => page.getByRole('search', { name: 'Find a job' });
+/** What came of it, below the choices. */
+const found = (page: Page) => page.locator('.board-filter-count');
 
 test('the board is narrowed by words, level, item and skill, says how many are left, and forgets it again', async ({
   page,
@@ -21,7 +23,7 @@ test('the board is narrowed by words, level, item and skill, says how many are l
   await atTheBoard(page);
   const all = await page.locator('.cards .card').count();
   expect(all).toBeGreaterThanOrEqual(20);
-  const said = find(page).getByRole('status');
+  const said = found(page).getByRole('status');
   await expect(said).toHaveText('');
 
   await find(page).getByRole('searchbox', { name: 'Words' }).fill('hose NEW');
@@ -45,7 +47,7 @@ test('the board is narrowed by words, level, item and skill, says how many are l
   await find(page).getByRole('searchbox').fill('nothing is called this');
   await expect(said).toHaveText('No job fits all of this.');
   await expect(page.locator('.cards .card')).toHaveCount(0);
-  await find(page).getByRole('button', { name: 'Show all jobs' }).click();
+  await found(page).getByRole('button', { name: 'Show all jobs' }).click();
   await expect(page.locator('.cards .card')).toHaveCount(all);
   await expect(said).toHaveText('');
 });
@@ -86,7 +88,7 @@ test('by keys alone, with the focus where it was', async ({ page }) => {
   const words = find(page).getByRole('searchbox');
   await words.focus();
   await page.keyboard.type('smoke');
-  await expect(find(page).getByRole('status')).toHaveText(/^\d+ of \d+ jobs$/);
+  await expect(found(page).getByRole('status')).toHaveText(/^\d+ of \d+ jobs$/);
   await expect(words).toBeFocused();
   await page.keyboard.press('Tab');
   await expect(find(page).getByRole('combobox', { name: 'Level' })).toBeFocused();
@@ -95,7 +97,7 @@ test('by keys alone, with the focus where it was', async ({ page }) => {
   await page.keyboard.press('Tab');
   await page.keyboard.press('Tab');
   await page.keyboard.press('Tab');
-  await expect(find(page).getByRole('button', { name: 'Show all jobs' })).toBeFocused();
+  await expect(found(page).getByRole('button', { name: 'Show all jobs' })).toBeFocused();
   await page.keyboard.press('Enter');
   await expect(words).toHaveValue('');
   // The button is gone; the focus is where the next search begins.
@@ -108,4 +110,23 @@ test('each job has its number in its level, and one is the next', async ({ page 
   const first = page.locator('.board-row-level-1 .card').first();
   await expect(first.getByRole('heading')).toHaveAccessibleName(/^Level 1, job 1: .* next$/);
   await expect(page.locator('.card .tag', { hasText: /^next$/ })).toHaveCount(1);
+});
+
+test('in a narrow window the choices wait behind a key, and that some jobs are left out is said all the same', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 360, height: 740 });
+  await atTheBoard(page);
+  const key = find(page).getByRole('button', { name: 'Find a job' });
+  const level = find(page).getByRole('combobox', { name: 'Level' });
+  await expect(key).toHaveAttribute('aria-expanded', 'false');
+  await expect(level).toBeHidden();
+  await key.click();
+  await expect(key).toHaveAttribute('aria-expanded', 'true');
+  await level.selectOption({ label: 'Level 4' });
+  await key.click();
+  await expect(level).toBeHidden();
+  await expect(found(page).getByRole('status')).toHaveText(/^\d+ of \d+ jobs$/);
+  await found(page).getByRole('button', { name: 'Show all jobs' }).click();
+  await expect(find(page).getByRole('searchbox')).toBeFocused();
 });

@@ -41,9 +41,13 @@ export function Board({ shop }: { readonly shop: Shop }) {
           <h1>{say('board.title')}</h1>
           <p class="lead">{say('board.lead')}</p>
         </div>
-        {jobs.length > 0 && <Progress jobs={jobs} kept={kept} />}
+        <div class="board-head-side">
+          {jobs.length > 0 && <Progress jobs={jobs} kept={kept} />}
+          <a class="board-head-room" href="#/back-room">
+            {say('board.forInstructors')}
+          </a>
+        </div>
       </header>
-      <OpenJobFiles shop={shop} />
       <FirstMinutes shop={shop} />
       <FileJobs shop={shop} />
       {jobs.length === 0 && <p>{say('board.empty')}</p>}
@@ -52,7 +56,10 @@ export function Board({ shop }: { readonly shop: Shop }) {
           {shown(open)}
         </Row>
       )}
-      {jobs.length > 1 && <BoardFilters cards={jobs} shown={listed.length} />}
+      <div class="board-find">
+        {jobs.length > 1 && <BoardFilters cards={jobs} shown={listed.length} />}
+        <OpenJobFiles shop={shop} />
+      </div>
       {LEVELS.map((level) => {
         const cards = listed.filter((card) => card.level === level && !open.includes(card));
         if (cards.length === 0) return null;
@@ -99,7 +106,7 @@ function Row({ id, sign, title, line, children }: RowProps) {
   );
 }
 
-/** A mark for each job, filled for the ones that are done; the words say the same. */
+/** A mark for each job, level by level, filled for the ones that are done; the words say the same. */
 function Progress({
   jobs,
   kept,
@@ -107,15 +114,21 @@ function Progress({
   readonly jobs: readonly BoardCard[];
   readonly kept: readonly KeptSitting[];
 }) {
-  const done = jobs.filter((card) => standingOf(card, kept).attempts > 0).length;
+  const isDone = (card: BoardCard): boolean => standingOf(card, kept).attempts > 0;
   return (
     <div class="board-progress">
       <span class="tally" aria-hidden="true">
-        {jobs.map((card, i) => (
-          <i key={card.id} class={i < done ? 'tally-done' : ''} />
+        {LEVELS.map((level) => (
+          <span key={level}>
+            {jobs
+              .filter((card) => card.level === level)
+              .map((card) => (
+                <i key={card.id} class={isDone(card) ? 'tally-done' : ''} />
+              ))}
+          </span>
         ))}
       </span>
-      <span>{say('board.progress', { done, all: jobs.length })}</span>
+      <span>{say('board.progress', { done: jobs.filter(isDone).length, all: jobs.length })}</span>
     </div>
   );
 }

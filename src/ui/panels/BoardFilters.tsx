@@ -1,3 +1,4 @@
+import { useSignal } from '@preact/signals';
 import { useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import type { BoardCard } from '../../training/scenario/BoardCard.ts';
@@ -28,62 +29,80 @@ export function BoardFilters({ cards, shown }: BoardFiltersProps) {
   };
   const narrowed = isNarrowed(filter);
   const groups = itemsOffered(cards);
+  // In a narrow window the fields wait behind a key, so that the jobs come first. That some are left out is said in any case.
+  const unfolded = useSignal(narrowed);
   return (
-    <search class="board-filters" aria-label={say('boardFilter.title')}>
-      <label class="board-filter board-filter-words">
-        <span>{say('boardFilter.words')}</span>
-        <input
-          ref={words}
-          type="search"
-          value={filter.words}
-          maxLength={60}
-          onInput={({ currentTarget }) => set({ words: currentTarget.value })}
-        />
-      </label>
-      <BoardSelect
-        label={say('boardFilter.level')}
-        all={say('boardFilter.allLevels')}
-        value={filter.level === null ? '' : String(filter.level)}
-        onChoose={(value) => set({ level: LEVELS.find((level) => String(level) === value) ?? null })}
+    <>
+      <search
+        class={unfolded.value ? 'board-filters board-filters-unfolded' : 'board-filters'}
+        aria-label={say('boardFilter.title')}
       >
-        {LEVELS.map((level) => (
-          <option key={level} value={level}>
-            {say('board.level', { level })}
-          </option>
-        ))}
-      </BoardSelect>
-      {groups.length > 0 && (
-        <BoardSelect
-          label={say('boardFilter.item')}
-          all={say('boardFilter.allItems')}
-          value={filter.item ?? ''}
-          onChoose={(value) =>
-            set({ item: groups.flatMap(({ items }) => items).find((item) => item === value) ?? null })
-          }
+        <button
+          type="button"
+          class="board-filters-fold"
+          aria-expanded={unfolded.value}
+          onClick={() => {
+            unfolded.value = !unfolded.peek();
+          }}
         >
-          {groups.map(({ group, items }) => (
-            <optgroup key={group} label={say(`itemGroups.${group}`)}>
-              {items.map((item) => (
-                <option key={item} value={item}>
-                  {say(item === 'unit' ? 'boardFilter.unit' : `items.${item}`)}
-                </option>
-              ))}
-            </optgroup>
+          {say('boardFilter.title')}
+        </button>
+        <label class="board-filter board-filter-words">
+          <span>{say('boardFilter.words')}</span>
+          <input
+            ref={words}
+            type="search"
+            value={filter.words}
+            maxLength={60}
+            onInput={({ currentTarget }) => set({ words: currentTarget.value })}
+          />
+        </label>
+        <BoardSelect
+          label={say('boardFilter.level')}
+          all={say('boardFilter.allLevels')}
+          value={filter.level === null ? '' : String(filter.level)}
+          onChoose={(value) => set({ level: LEVELS.find((level) => String(level) === value) ?? null })}
+        >
+          {LEVELS.map((level) => (
+            <option key={level} value={level}>
+              {say('board.level', { level })}
+            </option>
           ))}
         </BoardSelect>
-      )}
-      <BoardSelect
-        label={say('boardFilter.skill')}
-        all={say('boardFilter.allSkills')}
-        value={filter.skill ?? ''}
-        onChoose={(value) => set({ skill: skillsOffered(cards).find((skill) => skill === value) ?? null })}
-      >
-        {skillsOffered(cards).map((skill) => (
-          <option key={skill} value={skill}>
-            {say(`boardFilter.skills.${skill}`)}
-          </option>
-        ))}
-      </BoardSelect>
+        {groups.length > 0 && (
+          <BoardSelect
+            label={say('boardFilter.item')}
+            all={say('boardFilter.allItems')}
+            value={filter.item ?? ''}
+            onChoose={(value) =>
+              set({ item: groups.flatMap(({ items }) => items).find((item) => item === value) ?? null })
+            }
+          >
+            {groups.map(({ group, items }) => (
+              <optgroup key={group} label={say(`itemGroups.${group}`)}>
+                {items.map((item) => (
+                  <option key={item} value={item}>
+                    {say(item === 'unit' ? 'boardFilter.unit' : `items.${item}`)}
+                  </option>
+                ))}
+              </optgroup>
+            ))}
+          </BoardSelect>
+        )}
+        <BoardSelect
+          label={say('boardFilter.skill')}
+          all={say('boardFilter.allSkills')}
+          value={filter.skill ?? ''}
+          onChoose={(value) => set({ skill: skillsOffered(cards).find((skill) => skill === value) ?? null })}
+        >
+          {skillsOffered(cards).map((skill) => (
+            <option key={skill} value={skill}>
+              {say(`boardFilter.skills.${skill}`)}
+            </option>
+          ))}
+        </BoardSelect>
+        {filter.item !== null && <p class="quiet board-filter-note">{say('boardFilter.itemNote')}</p>}
+      </search>
       <p class="board-filter-count">
         <span role="status">
           {narrowed
@@ -97,6 +116,7 @@ export function BoardFilters({ cards, shown }: BoardFiltersProps) {
             type="button"
             class="plain"
             onClick={() => {
+              unfolded.value = true;
               set(NO_FILTER);
               // The button goes with what it took away.
               words.current?.focus();
@@ -106,7 +126,6 @@ export function BoardFilters({ cards, shown }: BoardFiltersProps) {
           </button>
         )}
       </p>
-      {filter.item !== null && <p class="quiet board-filter-note">{say('boardFilter.itemNote')}</p>}
-    </search>
+    </>
   );
 }

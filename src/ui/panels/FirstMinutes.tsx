@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import { isJob } from '../../training/scenario/modes.ts';
+import { BenchStill } from './BenchStill.tsx';
 import { JobWords } from './JobWords.tsx';
 import type { Shop } from './Shop.ts';
 
@@ -55,6 +56,7 @@ export function FirstMinutes({ shop }: { readonly shop: Shop }) {
           {say('introduction.notNow')}
         </button>
       </div>
+      <BenchStill />
     </section>
   );
 }

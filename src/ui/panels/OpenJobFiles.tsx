@@ -51,9 +51,6 @@ export function OpenJobFiles({ shop }: { readonly shop: Shop }) {
           currentTarget.value = '';
         }}
       />
-      <a class="open-files-room" href="#/back-room">
-        {say('board.forInstructors')}
-      </a>
       <div class="open-files-coming" role="status">
         {shop.filesComing.value.map((name, index) => (
           <p key={index}>{say('board.readingFile', { name: shownCharacters(name) })}</p>
