@@ -1,6 +1,6 @@
 import { ticksToSeconds } from '../base/ticks.ts';
 import type { Observation } from '../sim/world/Observation.ts';
-import { displayWords } from '../text/describeEntry.ts';
+import { displayWords } from '../text/displayWords.ts';
 import { writtenByItself } from '../text/entryOfItself.ts';
 import { fixed, inH2O, inHg } from '../text/format.ts';
 import { glowWords, ledWords, smokeWords } from '../text/instrumentWords.ts';

@@ -1,5 +1,7 @@
-import type { MeterDisplay, Observation } from '../sim/world/Observation.ts';
+import type { Observation } from '../sim/world/Observation.ts';
 import type { LogEntry } from '../training/sitting/LogEntry.ts';
+import { displayWords } from './displayWords.ts';
+import { besideReading } from './entryBeside.ts';
 import { conditions } from './entryConditions.ts';
 import { writtenByItself } from './entryOfItself.ts';
 import { isOfReader, readerSays } from './entryOfReader.ts';
@@ -34,20 +36,15 @@ export function describeEntry(entry: LogEntry, functionsKnown: boolean): EntryWo
       : isOfReader(entry)
         ? { what: say('log.ofReader'), value: readerSays(seen) ?? '' }
         : withoutMeter(seen, heard, functionsKnown));
+  // What stands there as a number is no condition of it as well.
+  const told = [value, ...besideReading(entry)];
+  const around = conditions(entry, measuring).filter((words) => !told.includes(words));
   return {
     what: capital(what),
-    conditions: conditions(entry, measuring).join(' · '),
+    conditions: around.join(' · '),
     value,
     heard: heard !== null && heard !== value ? heard : null,
   };
-}
-
-/** The digits as shown, with their unit; over range in words, and said where they still moved. */
-export function displayWords(display: MeterDisplay): string {
-  if (display.digits === '') return say('log.meterOff');
-  if (display.digits.includes('-') && display.value === null) return say('log.notSettled');
-  const reading = display.digits.includes('OL') ? say('log.ol') : `${display.digits} ${display.unit}`.trim();
-  return display.settled ? reading : say('log.moving', { reading });
 }
 
 /** How often it clicked, and what fed the solenoid if that is known. */

@@ -1,5 +1,5 @@
 import type { Observation } from '../sim/world/Observation.ts';
-import { displayWords } from './describeEntry.ts';
+import { displayWords } from './displayWords.ts';
 import { gaugeByEye, waterColumn } from './format.ts';
 import { meterStands } from './meterStands.ts';
 import { say } from './translate.ts';

@@ -1,5 +1,5 @@
 import type { LogEntry } from '../training/sitting/LogEntry.ts';
-import { displayWords } from './describeEntry.ts';
+import { displayWords } from './displayWords.ts';
 import { gaugeByEye, needleAtRest, waterColumn } from './format.ts';
 import { isOfMeter, meterMeasures } from './meterStands.ts';
 

@@ -4,7 +4,7 @@ import { keepUnits } from './keepUnits.ts';
 export interface Line {
   readonly name: string;
   readonly value: string;
-  /** A word under the name. */
+  /** A word under both. */
   readonly hint?: string;
 }
 
@@ -14,11 +14,9 @@ export function Lines({ lines }: { readonly lines: readonly Line[] }) {
     <dl class="lines">
       {lines.map(({ name, value, hint }) => (
         <div key={name}>
-          <dt>
-            {name}
-            {hint !== undefined && <span class="line-hint">{keepUnits(hint)}</span>}
-          </dt>
+          <dt>{keepUnits(name)}</dt>
           <dd>{keepUnits(value)}</dd>
+          {hint !== undefined && <dd class="line-hint">{keepUnits(hint)}</dd>}
         </div>
       ))}
     </dl>

@@ -5,6 +5,7 @@ import { clock } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { LogEntry } from '../../training/sitting/LogEntry.ts';
 import type { Desk } from './Desk.ts';
+import { keepUnits } from './keepUnits.ts';
 import { MarkDialog } from './laterPanels.ts';
 import { StripChart } from './StripChart.tsx';
 
@@ -68,7 +69,7 @@ function EntryRows({ entry, desk, newest, onCite }: EntryRowsProps) {
         {words.value.length <= MOST_BESIDE && entry.about === 'reading' ? (
           <>
             <td>
-              <span class="entry-what">{words.what}</span>
+              <span class="entry-what">{keepUnits(words.what)}</span>
             </td>
             <td class="entry-value">
               {words.value}
@@ -77,8 +78,8 @@ function EntryRows({ entry, desk, newest, onCite }: EntryRowsProps) {
           </>
         ) : (
           <td colSpan={2}>
-            <span class="entry-what">{words.what}</span>
-            <span class="entry-found">{words.value}</span>
+            <span class="entry-what">{keepUnits(words.what)}</span>
+            <span class="entry-found">{keepUnits(words.value)}</span>
             <Beside readings={beside} />
           </td>
         )}
@@ -88,7 +89,7 @@ function EntryRows({ entry, desk, newest, onCite }: EntryRowsProps) {
           <span class="entry-conditions">
             {newest && <b class="entry-latest">{say('log.newest')} · </b>}
             {clock(entry.tick)}
-            {entry.about === 'reading' && ` · ${words.conditions}`}
+            {entry.about === 'reading' && ` · ${keepUnits(words.conditions)}`}
           </span>
           {words.heard && <span class="entry-heard">{words.heard}</span>}
           <div class="entry-foot">

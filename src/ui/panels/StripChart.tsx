@@ -10,7 +10,8 @@ import type { Desk } from './Desk.ts';
 import { aheadOfUse } from './later.tsx';
 
 const SHOWN_S = 120;
-const HEIGHT = 150;
+/** In the height of the page's letters. */
+const HEIGHT_REM = 9.375;
 
 /** A bench without a drawing never says that it stands. */
 const PATIENCE_MS = 8000;
@@ -28,18 +29,22 @@ export function StripChart({ desk }: { readonly desk: Desk }) {
     const element = host.current;
     if (element === null || !canDraw()) return;
     let Plot: typeof uPlot | null = null;
+    let letters = 0;
+    const width = (): number => Math.max(160, element.clientWidth);
     const make = (): void => {
       plot.current?.destroy();
       if (Plot === null) return;
+      const ink = chartInk(element);
+      letters = ink.letters;
       plot.current = new Plot(
         twoCurves({
-          width: Math.max(160, element.clientWidth),
-          height: HEIGHT,
+          width: width(),
+          height: heightFor(letters),
           voltsLabel: say('strip.volts'),
           vacuumLabel: say('strip.vacuum'),
           vacuumUnit: vacuumUnit(),
           vacuumSpan: shownVacuum(LEAST_SPAN_KPA),
-          ink: chartInk(element),
+          ink,
         }),
         stripData(desk.strip.peek()),
         element,
@@ -53,9 +58,11 @@ export function StripChart({ desk }: { readonly desk: Desk }) {
         Plot = fetched.default;
         make();
       });
-    const sized = new ResizeObserver(() =>
-      plot.current?.setSize({ width: Math.max(160, element.clientWidth), height: HEIGHT }),
-    );
+    const sized = new ResizeObserver(() => {
+      // The page's letters grow with the window, and the chart's go with them.
+      if (chartInk(element).letters !== letters) make();
+      else plot.current?.setSize({ width: width(), height: heightFor(letters) });
+    });
     sized.observe(element);
     const themed = new MutationObserver(make);
     themed.observe(document.documentElement, { attributeFilter: ['data-theme', 'data-units', 'lang'] });
@@ -77,23 +84,29 @@ export function StripChart({ desk }: { readonly desk: Desk }) {
     <figure class="strip">
       <figcaption>
         <b>{say('strip.title')}</b>
-        <span class={drawsVolts ? 'key-volts' : ''}>
-          {drawsVolts
-            ? say('strip.volts')
-            : shown.value === 'off'
-              ? say('strip.meterOff')
-              : say('strip.notVolts', { function: say(`meterFunctions.${shown.value}`) })}
+        <span class="strip-keys">
+          <span class={drawsVolts ? 'key-volts' : ''}>
+            {drawsVolts
+              ? say('strip.volts')
+              : shown.value === 'off'
+                ? say('strip.meterOff')
+                : say('strip.notVolts', { function: say(`meterFunctions.${shown.value}`) })}
+          </span>
+          <span class="key-vacuum">{say('strip.vacuum')}</span>
         </span>
-        <span class="key-vacuum">{say('strip.vacuum')}</span>
       </figcaption>
       <div
         ref={host}
-        style={{ minHeight: `${HEIGHT}px` }}
+        style={{ minHeight: `${HEIGHT_REM}rem` }}
         role="img"
         aria-label={summary(desk.strip.value)}
       />
     </figure>
   );
+}
+
+function heightFor(letters: number): number {
+  return Math.round(letters * HEIGHT_REM);
 }
 
 function stripData(strip: readonly StripSample[]): uPlot.AlignedData {

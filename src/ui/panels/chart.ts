@@ -8,6 +8,8 @@ export interface ChartInk {
   readonly live: string;
   readonly vacuum: string;
   readonly font: string;
+  /** Height of the page's letters in pixels: the room round a chart grows with them. */
+  readonly letters: number;
 }
 
 let drawable: boolean | null = null;
@@ -28,7 +30,8 @@ export function chartInk(element: Element): ChartInk {
     grid: read('--kg-hair') || style.color,
     live: read('--kg-live') || style.color,
     vacuum: read('--kg-vacuum') || style.color,
-    font: `${Math.round(letters * 0.75)}px ${style.fontFamily}`,
+    font: `${Math.round(letters * 0.8125)}px ${style.fontFamily}`,
+    letters,
   };
 }
 
@@ -53,10 +56,25 @@ interface TwoCurves {
 /** Steps between the times below a chart: none of less than a second, or a time would stand there twice. */
 const WHOLE_SECONDS = [1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 1200, 1800, 3600];
 
+/** The meter shows no number for a moment while it changes its range. Only where it shows none for longer the curve is broken, s. */
+const LONGEST_SETTLING_S = 2;
+
+function broken(u: uPlot, gaps: uPlot.Series.Gaps): uPlot.Series.Gaps {
+  return gaps.filter(
+    ([from, to]) => u.posToVal(to, 'x', true) - u.posToVal(from, 'x', true) > LONGEST_SETTLING_S,
+  );
+}
+
 /** Volts on the left and vacuum on the right over seconds. Vacuum is dashed, so that colour is never alone. */
 export function twoCurves(options: TwoCurves): uPlot.Options {
   const { ink } = options;
-  const unit = (label: string, stroke: string) => ({ label, stroke, labelSize: 18, labelFont: ink.font });
+  const rem = (share: number): number => Math.round(ink.letters * share);
+  const unit = (label: string, stroke: string) => ({
+    label,
+    stroke,
+    labelSize: rem(1.125),
+    labelFont: ink.font,
+  });
   const axis = { stroke: ink.ink, font: ink.font, ticks: { stroke: ink.grid, width: 1 } };
   return {
     width: options.width,
@@ -80,18 +98,18 @@ export function twoCurves(options: TwoCurves): uPlot.Options {
     axes: [
       {
         ...axis,
-        size: 28,
+        size: rem(1.75),
         grid: { show: false },
         incrs: WHOLE_SECONDS,
         values: (_u, ticks) => ticks.map(minutesAndSeconds),
       },
-      { ...axis, ...unit('V', ink.live), scale: 'v', size: 34, grid: { stroke: ink.grid, width: 1 } },
+      { ...axis, ...unit('V', ink.live), scale: 'v', size: rem(2.125), grid: { stroke: ink.grid, width: 1 } },
       {
         ...axis,
         ...unit(options.vacuumUnit, ink.vacuum),
         scale: 'p',
         side: 1,
-        size: 34,
+        size: rem(2.125),
         grid: { show: false },
       },
     ],
@@ -100,7 +118,14 @@ export function twoCurves(options: TwoCurves): uPlot.Options {
         label: options.timeLabel ?? '',
         value: (_u, seconds) => (seconds === null ? '–' : minutesAndSeconds(seconds)),
       },
-      { label: options.voltsLabel, scale: 'v', stroke: ink.live, width: 2, points: { show: false } },
+      {
+        label: options.voltsLabel,
+        scale: 'v',
+        stroke: ink.live,
+        width: 2,
+        points: { show: false },
+        gaps: (u, _series, _from, _to, gaps) => broken(u, gaps),
+      },
       {
         label: options.vacuumLabel,
         scale: 'p',

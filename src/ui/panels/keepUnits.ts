@@ -1,6 +1,15 @@
-const NUMBER_AND_UNIT = /(\d) (?=[A-Za-zΩ°%µ])/g;
+const UNIT =
+  '(?:[kmµM]?[VAΩWF]|[kM]?Hz|[%s]|min|h|°[CF]|[hkm]?Pa|psi|inHg|inH2O|mmHg|[kcm]?m|ft|pies|in|pulg|mi|miles?|millas?|gal|qt|m?L|cu|AWG)';
+
+/** A number before its unit, the halves of a long number, a sign before its number, and a cavity before its own. */
+const TIED: readonly RegExp[] = [
+  new RegExp(`(\\d) (?=${UNIT}(?![\\p{L}\\d]))`, 'gu'),
+  /(\d) (?=\d{3}(?!\d))/g,
+  /(±) (?=\d)/g,
+  /(cavity|cavidad|terminal) (?=\d)/gi,
+];
 
 /** Ties numbers to the units behind them, so that no line ends between the two. */
 export function keepUnits(text: string): string {
-  return text.replace(NUMBER_AND_UNIT, '$1\u00a0');
+  return TIED.reduce((tied, pattern) => tied.replace(pattern, '$1\u00a0'), text);
 }

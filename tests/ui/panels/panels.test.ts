@@ -14,8 +14,11 @@ import { WorldBench } from '../../support/worldBench.ts';
 describe('numbers and units', () => {
   it('stay on one line, and words do not', () => {
     expect(keepUnits('never above 14 inH2O, 0.5 psi')).toBe('never above 14\u00a0inH2O, 0.5\u00a0psi');
-    expect(keepUnits('32 Ω ± 6 % at 20 °C')).toBe('32\u00a0Ω ± 6\u00a0% at 20\u00a0°C');
-    expect(keepUnits('cavity 3, then 2')).toBe('cavity 3, then 2');
+    expect(keepUnits('32 Ω ± 6 % at 20 °C')).toBe('32\u00a0Ω ±\u00a06\u00a0% at 20\u00a0°C');
+    expect(keepUnits('126 050 miles')).toBe('126\u00a0050\u00a0miles');
+    expect(keepUnits('on cavity 3 while it runs, then 2 more')).toBe(
+      'on cavity\u00a03 while it runs, then 2 more',
+    );
   });
 });
 
