@@ -123,7 +123,7 @@ function JobPhase(props: JobPhaseProps) {
           <TopBar shop={shop} title={desk.card.title} onSettings={onSettings}>
             {backToDraft(props.card.id)}
           </TopBar>
-          {job ? <WorkOrderScreen desk={desk} /> : <IntroductionStart desk={desk} shop={shop} />}
+          {job ? <WorkOrderScreen desk={desk} shop={shop} /> : <IntroductionStart desk={desk} shop={shop} />}
         </>
       );
     case 'bench':

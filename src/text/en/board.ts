@@ -86,7 +86,14 @@ export const board = {
     codes: 'Codes read',
     noCodes: 'none stored',
     cautions: 'Cautions',
+    /** What each way to sit a job means. */
+    ways: {
+      walkthrough: 'You are led step by step, and may look inside the unit.',
+      practice: 'You choose the tests. The coach answers when you ask.',
+      assessment: 'You choose the tests, and there is no coach.',
+    },
     accept: 'Take the job',
+    notNow: 'Not now',
     defer:
       'Vehicle, unit and wire colours are invented for teaching. On a real truck its own service information, local codes and licensed practice come first.',
   },

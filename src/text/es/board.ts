@@ -85,7 +85,13 @@ export const board = {
     codes: 'Códigos leídos',
     noCodes: 'ninguno almacenado',
     cautions: 'Precauciones',
+    ways: {
+      walkthrough: 'Se le guía paso a paso, y puede mirar dentro de la unidad.',
+      practice: 'Usted elige las pruebas. El instructor responde cuando se le pide.',
+      assessment: 'Usted elige las pruebas, y no hay instructor.',
+    },
     accept: 'Tomar el trabajo',
+    notNow: 'Ahora no',
     defer:
       'El vehículo, la unidad y los colores de los cables son inventados para enseñar. En un camión real, primero van su propia información de servicio, los códigos locales y la práctica con licencia.',
   },

@@ -8,9 +8,10 @@ import type { ScenarioCard } from '../../training/sitting/SittingView.ts';
 import type { Desk } from './Desk.ts';
 import { JobWords } from './JobWords.tsx';
 import { OpeningHeading } from './OpeningHeading.tsx';
+import type { Shop } from './Shop.ts';
 
 /** The work order as a page of its own, before the job is taken. */
-export function WorkOrderScreen({ desk }: { readonly desk: Desk }) {
+export function WorkOrderScreen({ desk, shop }: { readonly desk: Desk; readonly shop: Shop }) {
   const { card } = desk;
   return (
     <main class="order-page">
@@ -21,18 +22,36 @@ export function WorkOrderScreen({ desk }: { readonly desk: Desk }) {
             <OpeningHeading>
               <JobWords of={card.title} />
             </OpeningHeading>
+            <Way card={card} />
           </div>
           <OrderNumber card={card} />
         </header>
         <OrderBody card={card} level="h2" />
         <footer class="order-foot">
           <p class="quiet">{say('order.defer')}</p>
-          <button type="button" class="act big" onClick={() => desk.act({ kind: 'accept-job' })}>
-            {say('order.accept')}
-          </button>
+          <div class="order-keys">
+            <button type="button" class="act big" onClick={() => desk.act({ kind: 'accept-job' })}>
+              {say('order.accept')}
+            </button>
+            <button type="button" class="plain" onClick={() => shop.toBoard()}>
+              {say('order.notNow')}
+            </button>
+          </div>
         </footer>
       </div>
     </main>
+  );
+}
+
+/** How the job is sat, and about how long it takes. */
+function Way({ card: { mode, minutes } }: { readonly card: ScenarioCard }) {
+  if (mode === 'introduction') return null;
+  return (
+    <p class="order-way">
+      <b>{say(`modes.${mode}`)}</b> · {say('board.minutes', { minutes })}
+      <br />
+      {say(`order.ways.${mode}`)}
+    </p>
   );
 }
 
