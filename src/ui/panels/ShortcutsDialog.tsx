@@ -11,18 +11,20 @@ interface ShortcutsDialogProps {
 /** The keys of the bench, all in one place. */
 export function ShortcutsDialog({ letters, onClose }: ShortcutsDialogProps) {
   return (
-    <Dialog title={say('shortcuts.title')} onClose={onClose}>
+    <Dialog title={say('shortcuts.title')} onClose={onClose} wide>
       <p>{say(letters ? 'shortcuts.hint' : 'shortcuts.lettersOff')}</p>
-      {shortcutGroups().map(({ title, lines }) => (
-        <section key={title} class="shortcut-group">
-          <h3>{say(title)}</h3>
-          <dl class="shortcuts">
-            {lines.map((line) => (
-              <Line key={line.text} line={line} off={line.letter && !letters} />
-            ))}
-          </dl>
-        </section>
-      ))}
+      <div class="shortcut-groups">
+        {shortcutGroups().map(({ title, lines }) => (
+          <section key={title} class="shortcut-group">
+            <h3>{say(title)}</h3>
+            <dl class="shortcuts">
+              {lines.map((line) => (
+                <Line key={line.text} line={line} off={line.letter && !letters} />
+              ))}
+            </dl>
+          </section>
+        ))}
+      </div>
     </Dialog>
   );
 }

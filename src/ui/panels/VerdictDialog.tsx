@@ -113,7 +113,7 @@ function ItemChoice({ groups, chosen, onChoose }: ItemChoiceProps) {
                   checked={chosen === id}
                   onChange={() => onChoose(id)}
                 />
-                {say(`items.${id}`)}
+                <span>{say(`items.${id}`)}</span>
               </label>
             ))}
           </div>
@@ -146,7 +146,7 @@ function ModeChoice({ rig, item, answer, onAnswer }: ModeChoiceProps) {
               checked={answer !== null && answer.mode === mode}
               onChange={() => onAnswer(mode)}
             />
-            {describeMode(item, mode)}
+            <span>{describeMode(item, mode)}</span>
           </label>
         ))
       )}
