@@ -4,6 +4,7 @@ import {
   FAHRENHEIT_PER_CELSIUS,
   HPA_PER_KPA,
   KM_PER_MILE,
+  LITRES_PER_GALLON,
   PA_PER_INH2O,
   PA_PER_INHG,
   PA_PER_KPA,
@@ -72,6 +73,11 @@ export function inHgAndKPa(kPa: number): string {
 /** Vacuum as a number of the unit that is shown, for curves and scales. */
 export function shownVacuum(kPa: number): number {
   return displayUnits() === 'us' ? kPaToInHg(kPa) : kPa;
+}
+
+/** A volume of vapour space: `10.6 gal`, `40 L`. */
+export function volume(litres: number): string {
+  return displayUnits() === 'us' ? `${fixed(litres / LITRES_PER_GALLON, 1)} gal` : `${fixed(litres, 0)} L`;
 }
 
 export function vacuumUnit(): 'inHg' | 'kPa' {

@@ -19,6 +19,7 @@ import {
   temperature,
   vacuum,
   vacuumAim,
+  volume,
   waterColumn,
 } from '../../src/text/format.ts';
 import { setDisplayUnits } from '../../src/text/units.ts';
@@ -90,6 +91,7 @@ describe('a quantity in the units of the page', () => {
 
   // 1 mile is 1.609 344 km exactly; 20 °C is 68 °F, and the two scales meet at 40 below.
   it('is a way or a temperature', () => {
+    expect(both(() => volume(40))).toEqual(['10.6 gal', '40 L']);
     expect(both(() => distance(1))).toEqual(['1 mile', '2 km']);
     expect(both(() => distance(247.4))).toEqual(['247 miles', '398 km']);
     expect(both(() => String(shownDistance(100)))).toEqual(['100', '161']);

@@ -28,7 +28,7 @@ function Wires() {
       {/* Driver to cavity 1 and the coil. */}
       <path d="M168 76 H196 V190 M196 210 V232 M196 280 V300" />
       {/* Pull-up to cavity 3 and the switch. */}
-      <path d="M270 46 V58 M270 96 V190 M270 210 V242 M270 272 V300" />
+      <path d="M270 49 V58 M270 96 V190 M270 210 V242 M270 272 V300" />
       {/* Coil and switch to cavity 2, over the splice to the stud, and the battery's own. */}
       <path d="M196 300 H270 M233 300 V322 M233 342 V388 M40 320 V402 H233 V388" />
     </g>
@@ -50,7 +50,8 @@ function Parts() {
       {/* Driver: a switch that is no contact. */}
       <rect x="130" y="64" width="38" height="24" class="box" />
       <path d="M138 82 L160 70" />
-      {/* Pull-up. */}
+      {/* Pull-up, from a supply of the controller's own. */}
+      <circle cx="270" cy="45" r="4" class="box" />
       <rect x="263" y="58" width="14" height="38" class="box" />
       {/* Coil with its plunger's stroke. */}
       <rect x="186" y="232" width="20" height="48" class="box" />
@@ -80,8 +81,8 @@ function Words({ coil }: { readonly coil: string }) {
       <Word x={56} y={183} text={say('service.labels.fuse')} />
       <Word x={100} y={24} text={say('service.labels.controller')} />
       <Word x={112} y={106} text={say('service.labels.driver')} />
-      <Word x={222} y={72} text="9.1 V" />
-      <Word x={214} y={88} text="2.2 kΩ" />
+      <Word x={260} y={50} text="9.1 V" end />
+      <Word x={257} y={82} text="2.2 kΩ" end />
       <Word x={204} y={152} text="PK/BK" strong />
       <Word x={204} y={169} text={say('service.labels.feed')} />
       <Word x={277} y={152} text="GY/BU" strong />
@@ -91,12 +92,12 @@ function Words({ coil }: { readonly coil: string }) {
       <Word x={229.5} y={336.5} text="2" strong />
       <Word x={212} y={254} text={say('service.labels.coil')} />
       <Word x={212} y={270} text={coil} />
-      <Word x={172} y={313} text={say('service.labels.unit')} />
-      <Word x={228} y={290} text={say('service.labels.switch')} />
+      <Word x={164} y={333} text={say('service.labels.unit')} />
+      <Word x={263} y={292} text={say('service.labels.switch')} end />
       <Word x={250} y={344} text="BN" strong />
       <Word x={250} y={361} text={say('service.labels.ground')} />
-      <Word x={184} y={371} text={say('service.labels.splice')} />
-      <Word x={138} y={396} text={say('service.labels.stud')} />
+      <Word x={223} y={371} text={say('service.labels.splice')} end />
+      <Word x={223} y={396} text={say('service.labels.stud')} end />
     </g>
   );
 }
@@ -106,11 +107,13 @@ interface WordProps {
   readonly y: number;
   readonly text: ComponentChildren;
   readonly strong?: boolean;
+  /** Ends at its place, and does not begin there. */
+  readonly end?: boolean;
 }
 
-function Word({ x, y, text, strong }: WordProps) {
+function Word({ x, y, text, strong, end }: WordProps) {
   return (
-    <text x={x} y={y} class={strong ? 'code' : ''}>
+    <text x={x} y={y} class={strong ? 'code' : ''} text-anchor={end ? 'end' : 'start'}>
       {text}
     </text>
   );

@@ -4,7 +4,7 @@ import { say } from '../../text/translate.ts';
 import { Choice } from './Choice.tsx';
 import type { Desk } from './Desk.ts';
 import { Lines } from './Lines.tsx';
-import { SolenoidLines } from './ReaderLive.tsx';
+import { solenoidLines } from './ReaderLive.tsx';
 
 /** The solenoid on command, with what the controller sees of it. */
 export function ReaderCommand({ desk }: { readonly desk: Desk }) {
@@ -18,9 +18,9 @@ export function ReaderCommand({ desk }: { readonly desk: Desk }) {
         options={SOLENOID_COMMANDS.map((command) => ({ value: command, label: say(`solenoid.${command}`) }))}
         onChoose={(command) => desk.act({ kind: 'command-solenoid', command })}
       />
-      <SolenoidLines reader={reader} driver={reader.driver} />
       <Lines
         lines={[
+          ...solenoidLines(reader),
           {
             name: say('reader.sense'),
             value: reader.senseVolts === null ? say('reader.none') : volts(reader.senseVolts),

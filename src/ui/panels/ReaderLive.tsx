@@ -2,13 +2,13 @@ import type { ReaderObservation } from '../../sim/world/Observation.ts';
 import { fixed, volts } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import type { Desk } from './Desk.ts';
-import { Lines } from './Lines.tsx';
+import { type Line, Lines } from './Lines.tsx';
 
 /** What the controller says of itself now. */
 export function ReaderLive({ desk }: { readonly desk: Desk }) {
   const { reader } = desk.observation.value;
   const none = say('reader.none');
-  const { senseVolts, senseState, driver, monitor, fuelPercent } = reader;
+  const { senseVolts, senseState, monitor, fuelPercent } = reader;
   return (
     <>
       <h4>{say('reader.groups.sense')}</h4>
@@ -22,7 +22,7 @@ export function ReaderLive({ desk }: { readonly desk: Desk }) {
         ]}
       />
       <h4>{say('reader.groups.solenoid')}</h4>
-      <SolenoidLines reader={reader} driver={driver} />
+      <Lines lines={solenoidLines(reader)} />
       <h4>{say('reader.groups.monitor')}</h4>
       <Lines
         lines={[
@@ -47,22 +47,12 @@ export function ReaderLive({ desk }: { readonly desk: Desk }) {
 }
 
 /** Command and driver, as both the live page and the command page show them. */
-export function SolenoidLines({
-  reader,
-  driver,
-}: {
-  readonly reader: ReaderObservation;
-  readonly driver: ReaderObservation['driver'];
-}) {
+export function solenoidLines({ awake, command, driver }: ReaderObservation): readonly Line[] {
   const none = say('reader.none');
-  return (
-    <Lines
-      lines={[
-        { name: say('reader.command'), value: reader.awake ? say(`solenoid.${reader.command}`) : none },
-        { name: say('reader.driver'), value: driver === null ? none : say(`reader.drivers.${driver}`) },
-      ]}
-    />
-  );
+  return [
+    { name: say('reader.command'), value: awake ? say(`solenoid.${command}`) : none },
+    { name: say('reader.driver'), value: driver === null ? none : say(`reader.drivers.${driver}`) },
+  ];
 }
 
 function timerWords({ seconds, limitSeconds }: NonNullable<ReaderObservation['monitor']>): string {

@@ -97,12 +97,22 @@ export function RoadTestDialog({ desk, onClose }: { readonly desk: Desk; readonl
 function Need({ met, words }: { readonly met: boolean; readonly words: string }) {
   return (
     <li class={met ? 'need-met' : 'need-open'}>
-      <span aria-hidden="true">{met ? '✓' : '✗'}</span>
+      <Tick made={met} />
       <span>
         {words}
         <span class="visually-hidden">: {say(met ? 'roadTest.met' : 'roadTest.notMet')}</span>
       </span>
     </li>
+  );
+}
+
+/** A square of a list to go through: ticked, or still to be. */
+function Tick({ made }: { readonly made: boolean }) {
+  return (
+    <svg class="need-tick" viewBox="0 0 20 20" aria-hidden="true">
+      <rect x="2" y="2" width="16" height="16" rx="2" />
+      {made && <path d="M5.5 10.5 L8.7 13.7 L14.5 6.5" />}
+    </svg>
   );
 }
 

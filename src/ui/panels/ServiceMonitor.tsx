@@ -1,4 +1,5 @@
 import type { RigId } from '../../sim/devices/BenchSurface.ts';
+import { volume } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import { SERVICE_OF_RIG } from './serviceOfRig.ts';
 
@@ -37,7 +38,7 @@ export function ServiceMonitor({ rig }: { readonly rig: RigId }) {
             {limits.map(({ fuelPercent, litres, trip, small, pass }) => (
               <tr key={fuelPercent}>
                 <th scope="row">{fuelPercent} %</th>
-                <td>{litres} L</td>
+                <td>{volume(litres)}</td>
                 <td>{trip} s</td>
                 <td>{small} s</td>
                 <td>{pass} s</td>
