@@ -9,6 +9,7 @@ async function proofOf(page: Page, path: string) {
   await page.goto('./?render=canvas#/back-room');
   await page.locator('input[type=file]').first().setInputFiles(path);
   await page.getByRole('tab', { name: 'Proof' }).click({ timeout: 30_000 });
+  await page.getByRole('checkbox', { name: 'Text beside the form' }).check();
   return page.getByRole('region', { name: 'Proof', exact: true });
 }
 
@@ -58,6 +59,7 @@ test('a fault’s slider shows good beside faulted, and what it shows goes with 
   const readings = page.getByRole('region', { name: 'What the tests would read' });
   await expect(readings).toHaveAttribute('aria-busy', 'false', { timeout: 90_000 });
   await expect(readings).toContainText(/\d+ tests give it away/);
+  await readings.getByText(/\d+ more tests that give it away/).click();
   const lost = readings.getByRole('row', { name: /Gauge, lost in the wait/ }).first();
   const [good, faulted] = [lost.getByRole('cell').first(), lost.getByRole('cell').last()];
   await expect(good).toHaveText(/^0\.0\sinHg/);

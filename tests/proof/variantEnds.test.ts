@@ -83,7 +83,7 @@ describe('what stands against variants', () => {
     expect(found.map(describeFinding)).toEqual([
       expect.stringContaining('Of variant 1 at its worst no plan of tests'),
       expect.stringContaining(
-        'For variant 2 the work order states none, but the controller holds P0456 stored',
+        'For variant 2 the work order states no codes, but the controller holds P0456 stored',
       ),
     ]);
     const told = load(

@@ -46,6 +46,7 @@ function Room(props: BackRoomProps & { readonly shelf: DraftShelf }) {
   const { shop, shelf, draft, onSettings } = props;
   const notice = useSignal<string | null>(null);
   const incoming = useIncoming(shelf, notice);
+  const textBeside = useSignal<boolean | null>(null);
   return (
     <FileDrop onFiles={(files) => void incoming.open(files)}>
       {draft === null ? (
@@ -61,7 +62,14 @@ function Room(props: BackRoomProps & { readonly shelf: DraftShelf }) {
           onSettings={onSettings}
         />
       ) : (
-        <DraftScreen key={draft} {...props} draft={draft} notice={notice} incoming={incoming} />
+        <DraftScreen
+          key={draft}
+          {...props}
+          draft={draft}
+          notice={notice}
+          incoming={incoming}
+          textBeside={textBeside}
+        />
       )}
     </FileDrop>
   );

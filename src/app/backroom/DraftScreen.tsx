@@ -4,7 +4,8 @@ import { download } from '../../platform/browser/download.ts';
 import { takeNote } from '../../platform/browser/lastNote.ts';
 import type { StoredDraft } from '../../platform/browser/StoredDraft.ts';
 import { say } from '../../text/translate.ts';
-import { rawText } from '../../training/draft/rawText.ts';
+import { pathOf, rawText } from '../../training/draft/rawText.ts';
+import type { StatedCodes } from '../../training/proof/ScenarioProof.ts';
 import { Columns } from '../../ui/backroom/Columns.tsx';
 import { DraftBar } from '../../ui/backroom/DraftBar.tsx';
 import type { Destination, Pane } from '../../ui/backroom/DraftBook.ts';
@@ -37,6 +38,8 @@ interface DraftScreenProps {
   readonly draft: string;
   readonly notice: Signal<string | null>;
   readonly incoming: Incoming;
+  /** Whether the text was asked to stand beside the form; null leaves it to the room there is. */
+  readonly textBeside: Signal<boolean | null>;
   readonly theme: ReadonlySignal<ThemeName>;
   readonly reducedMotion: ReadonlySignal<boolean>;
   readonly voices: Voices;
@@ -114,7 +117,6 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
     if (incoming.isFresh(stored.key)) focusSoon(`#${fieldId('title')}`);
   }, [incoming, stored.key]);
   const handing = useSignal(false);
-  const wider = useSignal(false);
   const live = useLiveBench(props, desk);
   const proof = useProof(desk);
   const title = titleOf(desk.draft.value);
@@ -144,7 +146,7 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
         <Columns
           shown={shown.value}
           onShow={show}
-          wider={wider}
+          textBeside={props.textBeside}
           render={(pane, isShown) => {
             switch (pane) {
               case 'form':
@@ -166,6 +168,7 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
                     state={proof.proof.state}
                     again={() => proof.proof.again()}
                     goTo={(place) => desk.goTo(place)}
+                    writeCodes={(path, held) => writeCodes(desk, path, held)}
                   />
                 );
             }
@@ -212,6 +215,15 @@ async function lastOf({ store }: DraftShelf, key: string): Promise<StoredDraft |
 async function handOutNow(desk: DraftDesk, wish: HandOutWish): Promise<HandedOut | null> {
   const { form, scenario } = desk.draft.peek();
   return scenario === null ? null : handOut(form.text, scenario, wish);
+}
+
+/** The codes of a work order as the controller holds them. */
+function writeCodes(desk: DraftDesk, path: string, { stored, pending }: StatedCodes): void {
+  const value = [
+    ...stored.map((code) => ({ code, status: 'stored' })),
+    ...pending.map((code) => ({ code, status: 'pending' })),
+  ];
+  desk.edit([{ kind: 'set', path: pathOf(path), value }], { kind: 'changed', path });
 }
 
 /** As the scenario calls itself; what has no name yet is a scenario. */

@@ -12,7 +12,7 @@ export const proof = {
     rival: '{{item}} {{chance}}',
     difficulty: 'Level {{level}} by estimate: {{because}}.',
     plain: 'Level {{level}} by estimate: one thing is wrong, and the usual tests show it.',
-    noCodes: 'none',
+    noCodes: 'no codes',
     stored: '{{codes}} stored',
     pending: '{{codes}} pending',
     because: {

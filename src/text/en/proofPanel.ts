@@ -27,6 +27,8 @@ export const proofPanel = {
     before: 'Grey: as it was before your last change.',
     mend: 'Mend',
     note: 'Note',
+    writeCodes: 'Write {{codes}} into the order',
+    takeCodes: 'Take the codes out of the order',
     goTo: 'Go to {{place}}',
     places: {
       id: 'the name',

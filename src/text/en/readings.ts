@@ -13,6 +13,8 @@ export const readings = {
     tells_other: '{{count}} tests give it away',
     tellsNone: 'No test tells this fault from a good truck.',
     tellsNoneFix: 'Make it worse, or choose one that a test shows.',
+    furtherTells_one: '{{count}} more test that gives it away',
+    furtherTells_other: '{{count}} more tests that give it away',
     ownOnly_one: '{{count}} test reads otherwise here, but as some good truck might',
     ownOnly_other: '{{count}} tests read otherwise here, but as some good truck might',
     same_one: '{{count}} test reads the same',

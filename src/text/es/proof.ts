@@ -15,7 +15,7 @@ export const proof: Pick<Catalogue, 'proof'> = {
     rival: '{{item}} {{chance}}',
     difficulty: 'Nivel {{level}} según la estimación: {{because}}.',
     plain: 'Nivel {{level}} según la estimación: hay una sola falla y las pruebas usuales la muestran.',
-    noCodes: 'ninguno',
+    noCodes: 'ningún código',
     stored: '{{codes}} guardado',
     pending: '{{codes}} pendiente',
     because: {
@@ -49,7 +49,7 @@ export const proof: Pick<Catalogue, 'proof'> = {
       'variant-not-solvable':
         'Para {{variant}}, ningún plan de pruebas termina en una demostración cierta. Agrave su falla o elija otra.',
       'variant-codes-differ':
-        'Para {{variant}}, la orden indica {{stated}}, pero el controlador guarda {{held}}. Escriba estos códigos en su propio "codes:", o cambie sus recorridos y su gravedad.',
+        'Para {{variant}}, la orden indica {{stated}}, pero el controlador tiene {{held}}. Escriba estos códigos en su propio "codes:", o cambie sus recorridos y su gravedad.',
       'variant-answer-in-text':
         'Los textos anteriores al veredicto delatan lo que está mal en {{variant}}: “{{fault}}” Diga ahí lo que vio el cliente.',
       'variants-minutes':
@@ -63,7 +63,7 @@ export const proof: Pick<Catalogue, 'proof'> = {
       'tools-lacking-any':
         'Las herramientas a la mano no comprueban lo que está mal. Agregue una de estas a las herramientas: {{tools}}.',
       'codes-differ':
-        'La orden de trabajo dice {{stated}}, pero después de estos recorridos el controlador guarda {{held}}. Escriba estos códigos, o cambie los recorridos y la gravedad.',
+        'La orden de trabajo indica {{stated}}, pero después de estos recorridos el controlador tiene {{held}}. Escriba estos códigos, o cambie los recorridos y la gravedad.',
       'answer-in-text':
         'Este texto delata la respuesta ({{where}}): “{{fault}}” Diga ahí lo que vio el cliente, no lo que está mal.',
       'prior-below':
@@ -85,9 +85,9 @@ export const proof: Pick<Catalogue, 'proof'> = {
       'not-told-apart':
         'Ninguna prueba distingue entre estos: {{items}}. Un veredicto por cualquiera cuenta como correcto.',
       'level-differs':
-        'Usted le da el nivel {{level}}, la estimación es {{estimate}}. Revise para qué aprendices es.',
+        'Usted le da el nivel {{level}}, la estimación es {{estimate}}. Revise para qué alumnos es.',
       'other-shop':
-        'El par y los aprendices se calculan para el taller de los trabajos incluidos: su temperatura, su altitud y su nivel de combustible. Su banco es distinto: tome las cifras como cercanas, no exactas.',
+        'El par y los alumnos se calculan para el taller de los trabajos incluidos: su temperatura, su altitud y su nivel de combustible. Su banco es distinto: tome las cifras como cercanas, no exactas.',
     },
     learners: {
       careful: 'alumno cuidadoso',

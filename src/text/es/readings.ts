@@ -15,6 +15,8 @@ export const readings: Pick<BackRoomCatalogue, 'readings'> = {
     tells_other: '{{count}} pruebas la delatan',
     tellsNone: 'Ninguna prueba distingue esta falla de un camión bueno.',
     tellsNoneFix: 'Agrávela, o elija una que alguna prueba muestre.',
+    furtherTells_one: '{{count}} prueba más que la delata',
+    furtherTells_other: '{{count}} pruebas más que la delatan',
     ownOnly_one: '{{count}} prueba marca distinto aquí, pero como podría marcar algún camión bueno',
     ownOnly_other: '{{count}} pruebas marcan distinto aquí, pero como podría marcar algún camión bueno',
     same_one: '{{count}} prueba marca lo mismo',

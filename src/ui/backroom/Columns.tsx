@@ -7,16 +7,15 @@ import type { Pane } from './DraftBook.ts';
 type PanesByColumn = readonly (readonly Pane[])[];
 
 const PANES: readonly Pane[] = ['form', 'text', 'bench', 'proof'];
-const THREE_COLUMNS: PanesByColumn = [['form'], ['text'], ['bench', 'proof']];
-const TWO_COLUMNS: PanesByColumn = [
-  ['form', 'text'],
-  ['bench', 'proof'],
-];
-const ONE_COLUMN: PanesByColumn = [PANES];
+const FORM_AND_TEXT: readonly Pane[] = ['form', 'text'];
+const BENCH_AND_PROOF: readonly Pane[] = ['bench', 'proof'];
 
-/** From how many letters of width on there is room for so many columns. */
-const ROOM_FOR_THREE = 74;
+/** From how many letters of width on there is room for two columns; for the text beside the form; and for bench and proof, too. */
 const ROOM_FOR_TWO = 52;
+const ROOM_FOR_TEXT = 74;
+const ROOM_FOR_ALL = 120;
+/** From here on the text stands beside the form until it is put behind it: in less room, only where it is asked for. */
+const TEXT_STANDS = 96;
 
 /** How wide the page is, in letters of the size that its reader chose. */
 export function useRoom(): number {
@@ -47,21 +46,25 @@ interface ColumnsProps {
   /** The panes in use, the last one that was asked for first. */
   readonly shown: readonly Pane[];
   readonly onShow: (pane: Pane) => void;
-  /** Whether the bench was asked to be wider than the text beside it leaves. */
-  readonly wider: Signal<boolean>;
+  /** Whether the text was asked to stand beside the form, or behind it; null leaves it to the room there is. */
+  readonly textBeside: Signal<boolean | null>;
   readonly render: (pane: Pane, shown: boolean) => ComponentChildren;
 }
 
 /** The panes of the back room side by side, as tabs where a column has several. A pane stays as it is wherever it comes to lie. */
-export function Columns({ shown, onShow, wider, render }: ColumnsProps) {
+export function Columns({ shown, onShow, textBeside, render }: ColumnsProps) {
   const room = useRoom();
-  const columns = columnsFor(room, wider.value);
+  const beside = textBeside.value ?? room >= TEXT_STANDS;
+  const columns = columnsFor(room, beside);
   const nowOf = (panes: readonly Pane[]): Pane =>
     shown.find((pane) => panes.includes(pane)) ?? panes[0] ?? 'form';
   return (
-    <div class={`back-columns back-columns-${columns.length}`}>
+    <div
+      class={`back-columns ${columns.length === 1 ? 'back-columns-one' : 'back-columns-many'}`}
+      style={{ gridTemplateColumns: columns.map(widthOf).join(' ') }}
+    >
       {columns.map((panes, i) => (
-        <div key={panes.join(' ')} class="pane-head" style={{ gridColumn: i + 1 }}>
+        <div key={panes[0]} class="pane-head" style={{ gridColumn: i + 1 }}>
           {panes.length === 1 ? (
             <h2 id={`pane-${nowOf(panes)}`} class="pane-title">
               {say(`backRoom.panes.${nowOf(panes)}`)}
@@ -69,7 +72,9 @@ export function Columns({ shown, onShow, wider, render }: ColumnsProps) {
           ) : (
             <Tabs panes={panes} now={nowOf(panes)} onShow={onShow} />
           )}
-          {panes.includes('bench') && room >= ROOM_FOR_THREE && <Wider wider={wider} />}
+          {panes.includes('form') && room >= ROOM_FOR_TEXT && (
+            <TextBeside beside={beside} onTurn={() => (textBeside.value = !beside)} />
+          )}
         </div>
       ))}
       {PANES.map((pane) => {
@@ -102,24 +107,25 @@ function named(pane: Pane, alone: boolean) {
   } as const;
 }
 
-function columnsFor(room: number, wider: boolean): PanesByColumn {
-  // A wider bench takes the place of the text, which goes beside the form.
-  if (room >= ROOM_FOR_THREE) return wider ? TWO_COLUMNS : THREE_COLUMNS;
-  return room >= ROOM_FOR_TWO ? TWO_COLUMNS : ONE_COLUMN;
+function columnsFor(room: number, textBeside: boolean): PanesByColumn {
+  if (room < ROOM_FOR_TWO) return [PANES];
+  const written = textBeside && room >= ROOM_FOR_TEXT ? FORM_AND_TEXT.map((pane) => [pane]) : [FORM_AND_TEXT];
+  const shown = room >= ROOM_FOR_ALL ? BENCH_AND_PROOF.map((pane) => [pane]) : [BENCH_AND_PROOF];
+  return [...written, ...shown];
 }
 
-function Wider({ wider }: { readonly wider: Signal<boolean> }) {
+/** The bench gets the most: its parts are to be touched. */
+function widthOf(panes: readonly Pane[]): string {
+  return `minmax(0, ${panes.includes('bench') ? 1.5 : panes.includes('form') ? 1.05 : 1}fr)`;
+}
+
+/** Turns whether the text stands beside the form or behind it. */
+function TextBeside({ beside, onTurn }: { readonly beside: boolean; readonly onTurn: () => void }) {
   return (
-    <button
-      type="button"
-      class="wider"
-      aria-pressed={wider.value}
-      onClick={() => {
-        wider.value = !wider.value;
-      }}
-    >
-      {say('backRoom.wider')}
-    </button>
+    <label class="text-beside">
+      <input type="checkbox" checked={beside} onChange={onTurn} />
+      <span>{say('backRoom.textBeside')}</span>
+    </label>
   );
 }
 

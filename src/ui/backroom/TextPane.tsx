@@ -1,6 +1,7 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import { linesOf } from '../../training/draft/sections.ts';
+import { isStillToWrite } from '../../training/draft/stillToWrite.ts';
 import type { DraftBook } from './DraftBook.ts';
 
 /** Name of the text's control, to which one goes. */
@@ -11,12 +12,23 @@ export function TextPane({ book }: { readonly book: DraftBook }) {
   const text = book.text.value;
   const area = useRef<HTMLTextAreaElement>(null);
   useCaretThatStays(area, text);
-  const wrong = new Set(book.draft.value.problems.map(({ line }) => line));
+  const { problems, form } = book.draft.value;
+  const wrong = new Set(problems.filter((each) => !isStillToWrite(each, form)).map(({ line }) => line));
+  const toWrite = new Set(problems.map(({ line }) => line));
   return (
     <div class="text-edit">
       <div class="text-lines draft-code" aria-hidden="true">
         {[...linesOf(text), ...(text === '' || text.endsWith('\n') ? [''] : [])].map((line, i) => (
-          <div key={i} class={wrong.has(i + 1) ? 'text-line text-wrong' : 'text-line'}>
+          <div
+            key={i}
+            class={
+              wrong.has(i + 1)
+                ? 'text-line text-wrong'
+                : toWrite.has(i + 1)
+                  ? 'text-line text-to-write'
+                  : 'text-line'
+            }
+          >
             {line.replace(/\r?\n$/, '') || '\u200b'}
           </div>
         ))}

@@ -56,6 +56,9 @@ function Gallery() {
         goTo={(place) => {
           went.value = place.kind === 'field' ? place.path : String(place.line);
         }}
+        writeCodes={(path, held) => {
+          went.value = `${path} ${JSON.stringify(held)}`;
+        }}
         again={() => proof.again()}
       />
       <output>{went}</output>

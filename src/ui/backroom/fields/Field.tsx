@@ -1,6 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { describeProblem } from '../../../text/describeProblem.ts';
 import { capital } from '../../../text/format.ts';
+import { say } from '../../../text/translate.ts';
+import { fieldLimits } from '../../../training/draft/fieldLimits.ts';
+import { pathOf, schemaPathOf } from '../../../training/draft/rawText.ts';
+import { isStillToWrite } from '../../../training/draft/stillToWrite.ts';
 import type { DraftBook } from '../DraftBook.ts';
 import { fieldHint, fieldId, fieldLabel } from '../fieldWords.ts';
 
@@ -26,7 +30,9 @@ export function Field({ book, path, group, aside, children }: ShellProps) {
   const label = (
     <>
       {fieldLabel(path)}
-      {aside !== undefined && <span class="field-aside quiet">{aside}</span>}
+      {(aside ?? mayBeEmpty(path)) !== undefined && (
+        <span class="field-aside quiet">{aside ?? mayBeEmpty(path)}</span>
+      )}
     </>
   );
   const body = (
@@ -53,13 +59,31 @@ export function Field({ book, path, group, aside, children }: ShellProps) {
   );
 }
 
-/** What is wrong in one place. */
+/** Of what is asked for, most has to be written; what has not says so. Of a choice the usual is chosen already. */
+function mayBeEmpty(path: string): string | undefined {
+  const limits = fieldLimits(schemaPathOf(path));
+  if (limits === null || limits.options !== null) return undefined;
+  const empty =
+    limits.kind === 'list'
+      ? (limits.least ?? 0) === 0 || limits.optional
+      : limits.optional && limits.kind !== 'group';
+  return empty ? say('backRoom.mayBeEmpty') : undefined;
+}
+
+/** What is wrong in one place; where nothing is but that it is empty, that it waits to be written. */
 export function Problems({ book, path }: FieldProps) {
   const problems = problemsOf(book, path);
   if (problems.length === 0) return null;
+  const { form } = book.draft.value;
+  const toWrite = problems.every((problem) => isStillToWrite(problem, form));
+  const words = problems.map((problem) =>
+    toWrite && form.at(pathOf(path)).kind !== 'list'
+      ? say('backRoom.stillToWrite')
+      : capital(describeProblem(problem)),
+  );
   return (
-    <p class="field-problem" id={`${fieldId(path)}-problem`}>
-      {problems.map((problem) => capital(describeProblem(problem))).join(' ')}
+    <p class={toWrite ? 'field-problem field-to-write' : 'field-problem'} id={`${fieldId(path)}-problem`}>
+      {[...new Set(words)].join(' ')}
     </p>
   );
 }
@@ -71,12 +95,16 @@ export function problemsOf(book: DraftBook, path: string) {
 /** What a control says of itself to those who do not see its surroundings. */
 export function describedBy(book: DraftBook, path: string) {
   const id = fieldId(path);
-  const wrong = problemsOf(book, path).length > 0;
-  const by = [fieldHint(path) === null ? null : `${id}-hint`, wrong ? `${id}-problem` : null].filter(
-    (each) => each !== null,
-  );
+  const { form } = book.draft.value;
+  const problems = problemsOf(book, path);
+  const wrong = problems.some((problem) => !isStillToWrite(problem, form));
+  const by = [
+    fieldHint(path) === null ? null : `${id}-hint`,
+    problems.length > 0 ? `${id}-problem` : null,
+  ].filter((each) => each !== null);
   return {
     ...(by.length === 0 ? {} : { 'aria-describedby': by.join(' ') }),
     ...(wrong ? { 'aria-invalid': true as const } : {}),
+    ...(problems.length > 0 && !wrong ? { 'data-to-write': true } : {}),
   };
 }

@@ -1,42 +1,72 @@
-import { describeFinding } from '../../../text/describeProof.ts';
+import { codesInWords, describeFinding } from '../../../text/describeProof.ts';
 import { say } from '../../../text/translate.ts';
-import type { ProofFinding } from '../../../training/proof/ScenarioProof.ts';
+import type { ProofFinding, StatedCodes } from '../../../training/proof/ScenarioProof.ts';
 import type { Destination } from '../DraftBook.ts';
 import { placeOfFinding } from './placeOfFinding.ts';
 
 interface FindingsListProps {
   readonly findings: readonly ProofFinding[];
   readonly goTo: (place: Destination) => void;
+  readonly writeCodes: (path: string, held: StatedCodes) => void;
 }
 
 /** What stands against giving it out, and what is worth a second look, each with its remedy and the way there. */
-export function FindingsList({ findings, goTo }: FindingsListProps) {
+export function FindingsList({ findings, ...ways }: FindingsListProps) {
   if (findings.length === 0) return null;
   const sorted = [...findings].sort((one, other) => Number(other.forbids) - Number(one.forbids));
   return (
     <ul class="proof-findings">
       {sorted.map((finding) => (
-        <Finding key={JSON.stringify(finding)} finding={finding} goTo={goTo} />
+        <Finding key={JSON.stringify(finding)} finding={finding} {...ways} />
       ))}
     </ul>
   );
 }
 
-function Finding({
-  finding,
-  goTo,
-}: {
+interface FindingProps extends Omit<FindingsListProps, 'findings'> {
   readonly finding: ProofFinding;
-  readonly goTo: FindingsListProps['goTo'];
-}) {
+}
+
+function Finding({ finding, goTo, writeCodes }: FindingProps) {
   const { name, path } = placeOfFinding(finding);
+  const codes = codesToWrite(finding);
   return (
     <li class={finding.forbids ? 'proof-finding proof-finding-mend' : 'proof-finding'}>
       <span class="proof-finding-sign">{say(finding.forbids ? 'proofPanel.mend' : 'proofPanel.note')}</span>
       <p>{describeFinding(finding)}</p>
-      <button type="button" class="plain" onClick={() => goTo({ kind: 'field', path })}>
-        {say('proofPanel.goTo', { place: say(`proofPanel.places.${name}`) })}
-      </button>
+      <span class="proof-finding-ways">
+        {codes !== null && (
+          <button type="button" onClick={() => writeCodes(codes.path, codes.held)}>
+            {isNone(codes.held)
+              ? say('proofPanel.takeCodes')
+              : say('proofPanel.writeCodes', { codes: codesInWords(codes.held) })}
+          </button>
+        )}
+        <button type="button" class="plain" onClick={() => goTo({ kind: 'field', path })}>
+          {say('proofPanel.goTo', { place: say(`proofPanel.places.${name}`) })}
+        </button>
+      </span>
     </li>
   );
+}
+
+/** Where a finding is mended by nothing but the codes that the drives leave: which, and where they are written. */
+function codesToWrite(finding: ProofFinding): { readonly path: string; readonly held: StatedCodes } | null {
+  switch (finding.kind) {
+    case 'codes-differ':
+      return { path: 'work-order.codes', held: finding.held };
+    case 'variant-codes-differ':
+      return { path: codesPathOf(finding.of.variant), held: finding.held };
+    default:
+      return null;
+  }
+}
+
+function isNone({ stored, pending }: StatedCodes): boolean {
+  return stored.length === 0 && pending.length === 0;
+}
+
+/** The first of the variants is the job itself. */
+function codesPathOf(variant: number): string {
+  return variant === 1 ? 'work-order.codes' : `variants[${variant - 2}].codes`;
 }

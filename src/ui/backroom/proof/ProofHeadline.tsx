@@ -10,7 +10,7 @@ export function ProofHeadline({ state }: { readonly state: ProofState }) {
   const line = lineOf(state);
   return (
     <header class={`proof-head proof-head-${toneOf(state)}`}>
-      <p class="proof-title" id="proof-title">
+      <p class="visually-hidden" id="proof-title">
         {say('proofPanel.title')}
       </p>
       <h2>

@@ -1,5 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { say } from '../../../text/translate.ts';
+import type { StatedCodes } from '../../../training/proof/ScenarioProof.ts';
 import type { Destination } from '../DraftBook.ts';
 import { CodesSheet } from './CodesSheet.tsx';
 import { DifficultySheet } from './DifficultySheet.tsx';
@@ -18,12 +19,14 @@ interface ProofPanelProps {
   readonly state: ReadonlySignal<ProofState>;
   /** Shows a place of the draft, in the form or in the text. */
   readonly goTo: (place: Destination) => void;
+  /** Writes into the work order, or into a variant, what the controller holds. */
+  readonly writeCodes: (path: string, held: StatedCodes) => void;
   /** Begins anew after a failure. */
   readonly again: () => void;
 }
 
 /** What the bench says of the draft, as it is worked out: what to mend first, then what it went by. */
-export function ProofPanel({ state, goTo, again }: ProofPanelProps) {
+export function ProofPanel({ state, goTo, writeCodes, again }: ProofPanelProps) {
   const now = state.value;
   const shown = shownProof(now);
   return (
@@ -34,7 +37,7 @@ export function ProofPanel({ state, goTo, again }: ProofPanelProps) {
       {shown !== null && (
         <>
           {isStale(shown) && <p class="proof-before quiet">{say('proofPanel.before')}</p>}
-          <FindingsList findings={shown.findings} goTo={goTo} />
+          <FindingsList findings={shown.findings} goTo={goTo} writeCodes={writeCodes} />
           <Sheets shown={shown} done={now.kind === 'proved'} />
         </>
       )}

@@ -1,6 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { say } from '../../../text/translate.ts';
 import type { Telling, TestReadings } from '../../../training/proof/FaultReadings.ts';
+import { plainestFirst } from '../../../training/proof/plainest.ts';
 import { FailureLine } from '../proof/FailureLine.tsx';
 import { SaidOnceSettled } from '../SaidOnceSettled.tsx';
 import type { ReadingsState } from './ReadingsState.ts';
@@ -47,18 +48,30 @@ function Shown({ state }: { readonly state: Reading }) {
           : say('readings.tellsNone')}
         {read && tells.length === 0 && <span class="readings-fix"> {say('readings.tellsNoneFix')}</span>}
       </p>
-      {tells.length > 0 && <ReadingsTable tests={tells} stale={isStale(state)} />}
-      <Fold title="readings.ownOnly" tests={of('own-only')} />
+      {tells.length > 0 && <ReadingsTable tests={tells.slice(0, FIRST)} stale={isStale(state)} />}
+      <Fold title="readings.furtherTells" tests={tells.slice(FIRST)} stale={isStale(state)} />
+      <Fold title="readings.ownOnly" tests={of('own-only')} stale={() => false} />
       {read && <Names tests={of('same')} />}
     </>
   );
 }
 
-/** The newest readings in the order they came, then those of the faults before that have not been worked anew. */
+/** Of the tests that give it away so many are shown at once: the plainest. */
+const FIRST = 5;
+
+/**
+ * The plainest first. While a slider moves each test keeps the place it had, and shows the newest it has read; those that were not there
+ * before follow as they come.
+ */
 function newestOf(state: Reading): readonly TestReadings[] {
-  if (state.kind === 'read') return state.tests;
-  const done = new Set(state.tests.map(({ test }) => test));
-  return [...state.tests, ...state.before.filter(({ test }) => !done.has(test))];
+  if (state.kind === 'read') return plainestFirst(state.tests);
+  const newest = new Map(state.tests.map((test) => [test.test, test]));
+  const before = plainestFirst(state.before);
+  const known = new Set(before.map(({ test }) => test));
+  return [
+    ...before.map((test) => newest.get(test.test) ?? test),
+    ...state.tests.filter(({ test }) => !known.has(test)),
+  ];
 }
 
 function isStale(state: Reading): (test: TestReadings) => boolean {
@@ -68,16 +81,17 @@ function isStale(state: Reading): (test: TestReadings) => boolean {
 }
 
 interface FoldProps {
-  readonly title: 'readings.ownOnly';
+  readonly title: 'readings.ownOnly' | 'readings.furtherTells';
   readonly tests: readonly TestReadings[];
+  readonly stale: (test: TestReadings) => boolean;
 }
 
-function Fold({ title, tests }: FoldProps) {
+function Fold({ title, tests, stale }: FoldProps) {
   if (tests.length === 0) return null;
   return (
     <details class="readings-fold">
       <summary>{say(title, { count: tests.length })}</summary>
-      <ReadingsTable tests={tests} stale={() => false} />
+      <ReadingsTable tests={tests} stale={stale} />
     </details>
   );
 }

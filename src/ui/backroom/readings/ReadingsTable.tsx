@@ -47,16 +47,17 @@ function TestRows({ of, stale }: { readonly of: TestReadings; readonly stale: bo
 
 function MarkRow({ mark }: { readonly mark: MarkReadings }) {
   const spread = mark.others.length === 0 ? null : spreadWords([...mark.good, ...mark.others]);
+  // The number of a code is no figure, and its words no unit.
+  const channel = mark.good[0]?.channel;
+  const kept = channel === 'codes' || channel === 'drive' ? (words: string) => words : keepUnits;
   return (
     <tr>
       <th scope="row">{readingLabel(mark)}</th>
       <td>
-        {keepUnits(readingWords(mark.good))}
+        {kept(readingWords(mark.good))}
         {spread !== null && <small class="quiet">{keepUnits(spread)}</small>}
       </td>
-      <td class={mark.telling === 'tells' ? 'readings-tells' : ''}>
-        {keepUnits(readingWords(mark.faulted))}
-      </td>
+      <td class={mark.telling === 'tells' ? 'readings-tells' : ''}>{kept(readingWords(mark.faulted))}</td>
     </tr>
   );
 }
