@@ -5,9 +5,12 @@ import { capital, distance, fixed, shownDistance } from '../../text/format.ts';
 import { say } from '../../text/translate.ts';
 import { DashLamp } from './DashLamp.tsx';
 import { HoldBar } from './HoldBar.tsx';
+import { keepUnits } from './keepUnits.ts';
 
 const COLUMNS = ['cycle', 'miles', 'monitor', 'strokes', 'trip', 'hold', 'codes', 'lamp'] as const;
 type Column = (typeof COLUMNS)[number];
+/** Counts stand under one another by their last digit. */
+const NUMBERS: readonly Column[] = ['miles', 'strokes'];
 type Limits = NonNullable<DriveCycle['limits']>;
 
 interface DriveReportProps {
@@ -42,7 +45,7 @@ export function DriveReportView({ report, totalMiles, level, heading }: DriveRep
         <thead>
           <tr>
             {COLUMNS.map((column) => (
-              <th key={column} scope="col">
+              <th key={column} scope="col" class={NUMBERS.includes(column) ? 'drive-number' : ''}>
                 {say(`roadTest.columns.${column}`)}
                 {limits !== null && column === 'trip' && <TripLimit limits={limits} />}
                 {limits !== null && column === 'hold' && <HoldLimit limits={limits} />}
@@ -88,11 +91,15 @@ function CycleRow({ cycle, number, ownLimits }: CycleRowProps) {
       <th scope="row" data-label={label('cycle')}>
         {number}
       </th>
-      <td data-label={label('miles')}>{fixed(shownDistance(cycle.miles), 0)}</td>
+      <td class="drive-number" data-label={label('miles')}>
+        {fixed(shownDistance(cycle.miles), 0)}
+      </td>
       <td data-label={label('monitor')}>
         <OutcomeMark outcome={cycle.outcome} /> {capital(say(`driveOutcomes.${cycle.outcome}`))}
       </td>
-      <td data-label={label('strokes')}>{ran ? fixed(cycle.strokes, 0) : say('roadTest.notReached')}</td>
+      <td class="drive-number" data-label={label('strokes')}>
+        {ran ? fixed(cycle.strokes, 0) : say('roadTest.notReached')}
+      </td>
       <td data-label={label('trip')}>
         {timeWords(cycle.tripSeconds, ran)}
         {ownLimits && limits !== null && <TripLimit limits={limits} />}
@@ -136,16 +143,22 @@ function commonLimits({ cycles }: DriveReport): Limits | null {
 }
 
 function TripLimit({ limits }: { readonly limits: Limits }) {
-  return <span class="line-hint">{say('roadTest.within', { limit: fixed(limits.tripSeconds, 0) })}</span>;
+  return (
+    <span class="line-hint">
+      {keepUnits(say('roadTest.within', { limit: fixed(limits.tripSeconds, 0) }))}
+    </span>
+  );
 }
 
 function HoldLimit({ limits }: { readonly limits: Limits }) {
   return (
     <span class="line-hint">
-      {say('roadTest.holdLimit', {
-        pass: fixed(limits.passSeconds, 0),
-        small: fixed(limits.smallSeconds, 0),
-      })}
+      {keepUnits(
+        say('roadTest.holdLimit', {
+          pass: fixed(limits.passSeconds, 0),
+          small: fixed(limits.smallSeconds, 0),
+        }),
+      )}
     </span>
   );
 }

@@ -130,7 +130,11 @@ function Note({ entry, desk }: { readonly entry: LogEntry; readonly desk: Desk }
   if (!editing.value) {
     if (closed) return entry.note ? <span class="entry-note">{entry.note}</span> : null;
     return (
-      <button type="button" class="plain entry-note" onClick={() => (editing.value = true)}>
+      <button
+        type="button"
+        class={`plain entry-note${entry.note ? ' entry-written' : ''}`}
+        onClick={() => (editing.value = true)}
+      >
         {entry.note || say('log.addNote')}
       </button>
     );
