@@ -13,6 +13,9 @@ import type { ThemeName } from '../ui/theme/tokens.ts';
 import { useLanguageTurn } from './useLanguageTurn.ts';
 import type { Workbench } from './Workbench.ts';
 
+/** Room left over the bench where the page is scrolled to it. */
+const LEFT_ABOVE_PX = 6;
+
 interface BenchStageProps {
   readonly bench: Workbench;
   readonly theme: ReadonlySignal<ThemeName>;
@@ -78,8 +81,8 @@ export function BenchStage({ bench, theme, letters, renderer, onTrouble, beside 
   // The work begins here: keys and shortcuts belong to the bench without a walk through the header first.
   useEffect(() => {
     if (beside) return;
-    window.scrollTo(0, 0);
     stage.current?.focus({ preventScroll: true });
+    comeToBench(stage.current?.closest('.bench-area'));
   }, [beside]);
   useStageView(stage, bench);
   // On the whole screen, so that the words on its buttons are true wherever the focus is.
@@ -133,4 +136,13 @@ export function BenchStage({ bench, theme, letters, renderer, onTrouble, beside 
 
 function isWithin(element: Element | null | undefined, target: EventTarget | null): boolean {
   return target instanceof Node && element?.contains(target) === true;
+}
+
+/** The page at its top; where the window is too low for head and bench, the head makes room. */
+function comeToBench(area: Element | null | undefined): void {
+  window.scrollTo(0, 0);
+  if (area === null || area === undefined) return;
+  const { top, bottom } = area.getBoundingClientRect();
+  const dock = Number.parseFloat(getComputedStyle(document.documentElement).scrollPaddingBottom) || 0;
+  if (bottom > window.innerHeight - dock) window.scrollTo(0, top - LEFT_ABOVE_PX);
 }

@@ -23,6 +23,8 @@ export const drawing = {
     milliamps: 'mA',
     amps: '10 A',
     lowInput: '3k',
+    direct: 'DC',
+    alternating: 'AC',
     meterKeys: { range: 'range', hold: 'hold', extremes: 'low / high', relative: 'zero' },
     meterMarks: { hold: 'hold', live: 'lo/hi', low: 'low', high: 'high' },
     shelf: { leads: 'Leads and lamps', air: 'Vacuum and water', smoke: 'Smoke', hands: 'Hands and eyes' },

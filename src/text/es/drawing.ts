@@ -23,6 +23,8 @@ export const drawing = {
     milliamps: 'mA',
     amps: '10 A',
     lowInput: '3k',
+    direct: 'CC',
+    alternating: 'CA',
     meterKeys: { range: 'rango', hold: 'fijar', extremes: 'mín / máx', relative: 'cero' },
     meterMarks: { hold: 'fijo', live: 'mín/máx', low: 'mín', high: 'máx' },
     shelf: {

@@ -33,6 +33,8 @@ export class ViewCamera {
   private shown: SheetFit = { scale: 1, offsetX: 0, offsetY: 0 };
   private move: Move | null = null;
   private named: ViewName | null = null;
+  /** Somebody went where they stand; until then it is chosen for the size of the host. */
+  private chosen = false;
 
   /** How the sheet lies now. */
   get fit(): SheetFit {
@@ -58,13 +60,15 @@ export class ViewCamera {
     return windowOf(this.goal, this.width, this.height);
   }
 
-  /** The host's size; the first one also chooses where to begin. Nothing moves: what was in the middle stays there. */
+  /**
+   * The host's size. Who has gone nowhere yet begins where one can work at this size, as on a phone that is turned; for the others
+   * nothing moves: what was in the middle stays there.
+   */
   resize(width: number, height: number): void {
     if (width < 2 || height < 2) return;
     const before = { width: this.width, height: this.height };
-    const first = before.width < 2;
     [this.width, this.height] = [width, height];
-    if (first) this.named = firstView(width, height);
+    if (!this.chosen) this.named = firstView(width, height);
     this.move = null;
     if (this.named !== null) {
       this.shown = fitView(this.named, width, height);
@@ -81,6 +85,7 @@ export class ViewCamera {
 
   /** Moves to a named view. */
   go(view: ViewName): void {
+    this.chosen = true;
     this.named = view;
     this.start(fitView(view, this.width, this.height));
   }
@@ -157,12 +162,14 @@ export class ViewCamera {
   /** Starts for a place of one's own; the whole bench keeps its name however one comes to it. */
   private leave(to: SheetFit): void {
     const kept = this.kept(to);
+    this.chosen = true;
     this.named = this.nameOf(kept);
     this.start(kept);
   }
 
   private jump(to: SheetFit): void {
     this.move = null;
+    this.chosen = true;
     this.shown = this.kept(to);
     this.named = this.nameOf(this.shown);
   }

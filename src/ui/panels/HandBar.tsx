@@ -42,40 +42,42 @@ export function HandBar({ desk, held, letters, onShortcuts, onUndo }: HandBarPro
           </span>
         </p>
       </div>
-      <UndoButton desk={desk} holding={held !== null} onUndo={onUndo} />
-      {isAtHand(desk.card.tools, 'hand-pump') && (
+      <div class="hand-keys">
+        <UndoButton desk={desk} holding={held !== null} onUndo={onUndo} />
+        {isAtHand(desk.card.tools, 'hand-pump') && (
+          <fieldset class="strokes">
+            <legend class="visually-hidden">{say('groups.pump')}</legend>
+            {STROKES.map(({ depth, label, short }) => (
+              <button
+                key={depth}
+                type="button"
+                aria-label={say(label)}
+                onClick={() => desk.act({ kind: 'stroke', depth })}
+              >
+                {say(short)}
+              </button>
+            ))}
+          </fieldset>
+        )}
         <fieldset class="strokes">
-          <legend class="visually-hidden">{say('groups.pump')}</legend>
-          {STROKES.map(({ depth, label, short }) => (
-            <button
-              key={depth}
-              type="button"
-              aria-label={say(label)}
-              onClick={() => desk.act({ kind: 'stroke', depth })}
-            >
-              {say(short)}
-            </button>
-          ))}
+          <legend class="visually-hidden">{say('waiting.label')}</legend>
+          <button type="button" onClick={() => desk.wait(10)}>
+            {say('waiting.ten')}
+          </button>
+          <button type="button" aria-label={say('waiting.steadyName')} onClick={() => desk.waitSteady()}>
+            {say('waiting.steady')}
+          </button>
         </fieldset>
-      )}
-      <fieldset class="strokes">
-        <legend class="visually-hidden">{say('waiting.label')}</legend>
-        <button type="button" onClick={() => desk.wait(10)}>
-          {say('waiting.ten')}
+        <button
+          type="button"
+          class="plain help"
+          aria-label={say(letters ? 'bench.shortcuts' : 'bench.shortcutsPlain')}
+          title={say(letters ? 'bench.shortcuts' : 'bench.shortcutsPlain')}
+          onClick={onShortcuts}
+        >
+          ?
         </button>
-        <button type="button" aria-label={say('waiting.steadyName')} onClick={() => desk.waitSteady()}>
-          {say('waiting.steady')}
-        </button>
-      </fieldset>
-      <button
-        type="button"
-        class="plain help"
-        aria-label={say(letters ? 'bench.shortcuts' : 'bench.shortcutsPlain')}
-        title={say(letters ? 'bench.shortcuts' : 'bench.shortcutsPlain')}
-        onClick={onShortcuts}
-      >
-        ?
-      </button>
+      </div>
     </div>
   );
 }

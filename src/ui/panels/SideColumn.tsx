@@ -5,6 +5,7 @@ import { isAtHand } from '../../training/scenario/benchTools.ts';
 import { isJob } from '../../training/scenario/modes.ts';
 import type { Desk } from './Desk.ts';
 import { Cautions, IntroductionEnd } from './Introduction.tsx';
+import { LogDock } from './LogDock.tsx';
 import { LogPanel } from './LogPanel.tsx';
 import { CoachPanel, ReaderPanel, ServiceData, SuspectBoard } from './laterPanels.ts';
 import type { ReaderPage } from './ReaderPanel.tsx';
@@ -90,13 +91,7 @@ export function SideColumn({ desk, shop, tab, onTab, readerPage, letters }: Side
       >
         {panelOf(tab, desk, shop, pages)}
       </div>
-      <button
-        type="button"
-        class={`act big log-button${desk.touch.value?.kind === 'log' ? ' asked' : ''}`}
-        onClick={() => desk.logReading()}
-      >
-        {say(letters ? 'bench.log' : 'bench.logPlain')}
-      </button>
+      <LogDock desk={desk} letters={letters} />
     </aside>
   );
 }

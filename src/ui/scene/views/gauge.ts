@@ -2,14 +2,12 @@ import { dialDigits } from '../../../text/format.ts';
 import { say } from '../../../text/translate.ts';
 import { displayUnits, type UnitSystem } from '../../../text/units.ts';
 import { GAUGE_CENTRE, GAUGE_RADIUS } from '../../interaction/layout/benchPlan.ts';
+import { FULL_INHG, KPA_PER_INHG, needleShare } from '../../interaction/layout/dial.ts';
 import { along, type Vec } from '../../interaction/layout/geometry.ts';
 import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
 
-/** Kilopascals in one inch of mercury (conventional, 0 °C): the dial's two scales and nothing else use it here. */
-const KPA_PER_INHG = 3.386389;
-const FULL_INHG = 30;
 /** Radii: numerals outside the main scale, so that the needle never covers them; the inner scale inside it. */
 const NUMERALS = GAUGE_RADIUS - 18;
 const SCALE = GAUGE_RADIUS - 29;
@@ -105,9 +103,7 @@ export const gaugeNeedle: Layer = {
     `${observation.gauge.needleKPa.toFixed(2)} ${view.showDigits} ${displayUnits()}`,
   paint(art, { observation, view }) {
     const { tokens } = art;
-    const inHg = observation.gauge.needleKPa / KPA_PER_INHG;
-    const share = Math.min(1.03, Math.max(-0.03, inHg / FULL_INHG));
-    const out = way(share);
+    const out = way(needleShare(observation.gauge.needleKPa));
     const across = { x: -out.y, y: out.x };
     const tip = along(GAUGE_CENTRE, out, SCALE - 1);
     const tail = along(GAUGE_CENTRE, out, -13);
