@@ -4,7 +4,7 @@ export const reader = {
     title: 'Reader',
     pagesLabel: 'Pages of the reader',
     pages: { codes: 'Codes', live: 'Live values', command: 'Command' },
-    asleep: 'No answer',
+    asleep: 'No answer.',
     asleepText: 'The controller sleeps while the key is off. Turn the key on.',
     none: '–',
     read: 'Read codes',

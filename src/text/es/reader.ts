@@ -4,7 +4,7 @@ export const reader = {
     title: 'Lector',
     pagesLabel: 'Páginas del lector',
     pages: { codes: 'Códigos', live: 'Valores en vivo', command: 'Comando' },
-    asleep: 'Sin respuesta',
+    asleep: 'Sin respuesta.',
     asleepText: 'El módulo de control duerme mientras la llave está en OFF. Ponga la llave en ON.',
     none: '–',
     read: 'Leer códigos',

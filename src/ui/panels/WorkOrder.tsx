@@ -7,6 +7,7 @@ import { SCORE_PARTS } from '../../training/scenario/weights.ts';
 import type { ScenarioCard } from '../../training/sitting/SittingView.ts';
 import type { Desk } from './Desk.ts';
 import { JobWords } from './JobWords.tsx';
+import { keepUnits } from './keepUnits.ts';
 import { OpeningHeading } from './OpeningHeading.tsx';
 import type { Shop } from './Shop.ts';
 
@@ -142,10 +143,12 @@ function Terms({ card, level: H }: WorkOrderProps) {
         <section>
           <H>{say('terms.away')}</H>
           <p>
-            {capital(
-              toolsAway(tools)
-                .map((tool) => say(`benchTools.${tool}`))
-                .join(', '),
+            {keepUnits(
+              capital(
+                toolsAway(tools)
+                  .map((tool) => say(`benchTools.${tool}`))
+                  .join(', '),
+              ),
             )}
           </p>
         </section>

@@ -138,6 +138,7 @@ export const flapActuator: RigWords = {
     small: 'Held for',
     pass: 'Back within',
   },
+  reader: { groups: { monitor: 'Flap monitor' }, freezeLines: { strokes: 'Draws' } },
   roadTest: {
     lead: 'The truck goes out for whole drive cycles: a start, a steady cruise in which the controller draws the flap, and back. The bench waits.',
     columns: { monitor: 'Flap monitor', strokes: 'Draws', trip: 'Drawn in' },

@@ -145,6 +145,7 @@ export const flapActuator: RigWords = {
     small: 'Sostenida por',
     pass: 'De regreso en',
   },
+  reader: { groups: { monitor: 'Monitor de la aleta' }, freezeLines: { strokes: 'Accionamientos' } },
   roadTest: {
     lead: 'El camión sale por ciclos de manejo completos: un arranque, un tramo a velocidad constante en que el módulo de control acciona la aleta, y de regreso. El banco espera.',
     columns: { monitor: 'Monitor de la aleta', strokes: 'Accionamientos', trip: 'Accionada en' },
