@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import preact from '@preact/preset-vite';
 import type { Plugin } from 'vite';
 import { configDefaults, defineConfig } from 'vitest/config';
+import { chartsNumbers } from './src/platform/node/build/chartsNumbers.ts';
 import { leanPixi } from './src/platform/node/build/leanPixi.ts';
 import { sharedWorkers } from './src/platform/node/build/sharedWorkers.ts';
 import { sizeBudgets } from './src/platform/node/build/sizeBudgets.ts';
@@ -125,6 +126,7 @@ export default defineConfig({
     sealedScenarios(),
     veiledRemarks(jobsInSpanish),
     leanPixi(),
+    chartsNumbers(),
     stylesLast(),
     sharedWorkers(import.meta.dirname),
     offlineProgram({

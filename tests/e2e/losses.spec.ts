@@ -149,6 +149,18 @@ test('a browser without sound, or with sound that is refused, is silent and comp
   await expect(page.getByRole('alert')).toHaveCount(0);
 });
 
+test('a device that names no language has its charts all the same', async ({ page }) => {
+  // As a bare Linux does: no tag that a number or a place could be written by.
+  await page.addInitScript(() => {
+    Object.defineProperty(Navigator.prototype, 'language', { get: () => 'C' });
+    Object.defineProperty(Navigator.prototype, 'languages', { get: () => ['C'] });
+  });
+  await takeReadyByFriday(page, './?render=canvas');
+  await expect(page.locator('.strip canvas')).toBeVisible({ timeout: 30_000 });
+  await proveTheMeter(page);
+  await expect(page.getByRole('alert')).toHaveCount(0);
+});
+
 bare('a job that does not come is told in one sentence, and comes with a reload', async ({ page }) => {
   const part = /\/assets\/ready-by-friday-[^/]*\.js$/;
   await page.route(part, (route) => route.abort());

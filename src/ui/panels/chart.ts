@@ -1,5 +1,6 @@
 import type uPlot from 'uplot';
 import 'uplot/dist/uPlot.min.css';
+import { fixed, tenths } from '../../text/format.ts';
 
 /** Colours and type of the charts, read from the theme's custom properties. */
 export interface ChartInk {
@@ -75,6 +76,8 @@ export function twoCurves(options: TwoCurves): uPlot.Options {
     labelSize: rem(1.125),
     labelFont: ink.font,
   });
+  // The library's own numbers would be in the device's language.
+  const numbers = (_u: uPlot, marks: readonly number[]): string[] => marks.map(tenths);
   const axis = { stroke: ink.ink, font: ink.font, ticks: { stroke: ink.grid, width: 1 } };
   return {
     width: options.width,
@@ -103,13 +106,21 @@ export function twoCurves(options: TwoCurves): uPlot.Options {
         incrs: WHOLE_SECONDS,
         values: (_u, ticks) => ticks.map(minutesAndSeconds),
       },
-      { ...axis, ...unit('V', ink.live), scale: 'v', size: rem(2.125), grid: { stroke: ink.grid, width: 1 } },
+      {
+        ...axis,
+        ...unit('V', ink.live),
+        scale: 'v',
+        size: rem(2.125),
+        values: numbers,
+        grid: { stroke: ink.grid, width: 1 },
+      },
       {
         ...axis,
         ...unit(options.vacuumUnit, ink.vacuum),
         scale: 'p',
         side: 1,
         size: rem(2.125),
+        values: numbers,
         grid: { show: false },
       },
     ],
@@ -121,6 +132,7 @@ export function twoCurves(options: TwoCurves): uPlot.Options {
       {
         label: options.voltsLabel,
         scale: 'v',
+        value: (_u, height) => pointed(height, 2),
         stroke: ink.live,
         width: 2,
         points: { show: false },
@@ -129,6 +141,7 @@ export function twoCurves(options: TwoCurves): uPlot.Options {
       {
         label: options.vacuumLabel,
         scale: 'p',
+        value: (_u, height) => pointed(height, 1),
         stroke: ink.vacuum,
         width: 2,
         dash: [7, 3],
@@ -137,6 +150,11 @@ export function twoCurves(options: TwoCurves): uPlot.Options {
     ],
     ...(options.hooks ? { hooks: options.hooks } : {}),
   };
+}
+
+/** What the legend says of a curve: nothing where nobody points at it, or where it is broken. */
+function pointed(height: number | null, decimals: number): string {
+  return height === null ? '–' : fixed(height, decimals);
 }
 
 function minutesAndSeconds(seconds: number): string {
