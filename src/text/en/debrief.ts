@@ -28,6 +28,7 @@ export const debrief = {
     deduction: 'Safety: {{points}} points off.',
     capped: 'A serious breach of safety holds the score at {{points}}.',
     method: 'Method',
+    eachRule: 'See each rule',
     kept: 'kept',
     missed: 'missed',
     noOccasion: 'no occasion',
@@ -62,6 +63,23 @@ export const debrief = {
     log: 'Your log',
     logEmpty: 'Nothing was logged.',
     cited: 'cited',
+  },
+  /** The list of the debrief's parts. */
+  debriefParts: {
+    title: 'Parts of this debrief',
+    names: {
+      knew: 'Your evidence',
+      outcome: 'Your verdict',
+      score: 'Score',
+      chances: 'How the suspects stood',
+      replay: 'The job again',
+      method: 'Method',
+      board: 'Your suspect board',
+      economy: 'Minutes and money',
+      drive: 'Last road test',
+      log: 'Your log',
+      reflect: 'Two questions',
+    },
   },
   /** What kept a repair from counting as proven. */
   repairGaps: {

@@ -30,6 +30,7 @@ export const debrief = {
     deduction: 'Seguridad: {{points}} puntos menos.',
     capped: 'Una falta grave de seguridad limita el puntaje a {{points}}.',
     method: 'Método',
+    eachRule: 'Ver cada regla',
     kept: 'cumplida',
     missed: 'no cumplida',
     noOccasion: 'sin ocasión',
@@ -66,6 +67,22 @@ export const debrief = {
     cited: 'citada',
   },
   /** What kept a repair from counting as proven. */
+  debriefParts: {
+    title: 'Partes de esta revisión',
+    names: {
+      knew: 'Su evidencia',
+      outcome: 'Su veredicto',
+      score: 'Puntaje',
+      chances: 'Cómo estaban los sospechosos',
+      replay: 'El trabajo otra vez',
+      method: 'Método',
+      board: 'Su tablero de sospechosos',
+      economy: 'Minutos y dinero',
+      drive: 'Última prueba de carretera',
+      log: 'Su registro',
+      reflect: 'Dos preguntas',
+    },
+  },
   repairGaps: {
     'verdict-wrong':
       'un veredicto correcto. Solo se puede demostrar la reparación de lo que de verdad estaba mal.',
@@ -83,4 +100,4 @@ export const debrief = {
       'algo de esto: unidad propia, mangueras, abrazaderas, conector y fusible en su lugar; cables, agujas, tapas y tapones fuera; llave en OFF.',
   },
   /** Short names of actions, for marks on the chart and lists; steps of a procedure are said in them, too. */
-} satisfies Pick<Catalogue, 'debrief' | 'repairGaps'>;
+} satisfies Pick<Catalogue, 'debrief' | 'debriefParts' | 'repairGaps'>;

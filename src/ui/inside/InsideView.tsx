@@ -38,48 +38,50 @@ export function InsideView(props: {
         <b>{say(seen.unit === 'truck' ? 'inside.title' : 'inside.knownGood')}</b>{' '}
         <span class="quiet">{say('inside.lead')}</span>
       </figcaption>
-      <Drawing inside={inside} seen={seen} />
-      <div class="inside-lists">
-        <section>
-          <h3>{say('inside.partsTitle')}</h3>
-          <dl>
-            {[...partsInside(inside, parts), ...circuitInside(inside)].map(({ part, state }) => (
-              <div key={part}>
-                <dt>{part}</dt>
-                <dd>{state}</dd>
-              </div>
-            ))}
-          </dl>
-        </section>
-        <section>
-          <h3>{say('inside.airTitle')}</h3>
-          <dl>
-            {chambers.map(({ name, letter, kPa }) => (
-              <div key={name}>
-                <dt>
-                  <span
-                    class="inside-key"
-                    style={{ background: pressureTint(kPa(inside)) }}
-                    aria-hidden="true"
-                  >
-                    {letter}
-                  </span>
-                  {say(`inside.chambers.${name}`)}
-                </dt>
-                <dd>{chamberAir(kPa(inside))}</dd>
-              </div>
-            ))}
-          </dl>
-          <p class="inside-legend quiet" aria-hidden="true">
-            {say('inside.legend')}
-            {LEGEND_KPA.map((kPa) => (
-              <span key={kPa}>
-                <i style={{ background: pressureTint(kPa) }} />
-                {fixed(shownVacuum(kPa), kPa > 0 && kPa < 5 ? 1 : 0)}
-              </span>
-            ))}
-          </p>
-        </section>
+      <div class="inside-body">
+        <Drawing inside={inside} seen={seen} />
+        <div class="inside-lists">
+          <section>
+            <h3>{say('inside.partsTitle')}</h3>
+            <dl>
+              {[...partsInside(inside, parts), ...circuitInside(inside)].map(({ part, state }) => (
+                <div key={part}>
+                  <dt>{part}</dt>
+                  <dd>{state}</dd>
+                </div>
+              ))}
+            </dl>
+          </section>
+          <section>
+            <h3>{say('inside.airTitle')}</h3>
+            <dl>
+              {chambers.map(({ name, letter, kPa }) => (
+                <div key={name}>
+                  <dt>
+                    <span
+                      class="inside-key"
+                      style={{ background: pressureTint(kPa(inside)) }}
+                      aria-hidden="true"
+                    >
+                      {letter}
+                    </span>
+                    {say(`inside.chambers.${name}`)}
+                  </dt>
+                  <dd>{chamberAir(kPa(inside))}</dd>
+                </div>
+              ))}
+            </dl>
+            <p class="inside-legend quiet" aria-hidden="true">
+              {say('inside.legend')}
+              {LEGEND_KPA.map((kPa) => (
+                <span key={kPa}>
+                  <i style={{ background: pressureTint(kPa) }} />
+                  {fixed(shownVacuum(kPa), kPa > 0 && kPa < 5 ? 1 : 0)}
+                </span>
+              ))}
+            </p>
+          </section>
+        </div>
       </div>
     </figure>
   );

@@ -25,21 +25,18 @@ export function LogTable({ desk, cites, onSee }: LogTableProps) {
               <td>
                 {words.what}
                 {entry.about !== 'reading' && <b class="entry-found">{words.value}</b>}
-                {cites.includes(entry.id) && <span class="tag">{say('debrief.cited')}</span>}
+                {cites.includes(entry.id) && (
+                  <>
+                    {' '}
+                    <span class="tag">{say('debrief.cited')}</span>
+                  </>
+                )}
                 <span class="entry-conditions">
                   {clock(entry.tick)}
                   {entry.about === 'reading' && ` · ${words.conditions}`}
                 </span>
                 {words.heard && <span class="entry-heard">{words.heard}</span>}
                 {entry.note && <span class="entry-note">{entry.note}</span>}
-                <button
-                  type="button"
-                  class="plain see-entry"
-                  aria-label={say('replay.seeEntryName', { id: entry.id })}
-                  onClick={() => onSee(entry)}
-                >
-                  {say('replay.seeEntry')}
-                </button>
               </td>
               <td class="number">
                 {entry.about === 'reading' && words.value}
@@ -48,6 +45,16 @@ export function LogTable({ desk, cites, onSee }: LogTableProps) {
                     {reading}
                   </span>
                 ))}
+              </td>
+              <td class="log-see">
+                <button
+                  type="button"
+                  class="plain see-entry"
+                  aria-label={say('replay.seeEntryName', { id: entry.id })}
+                  onClick={() => onSee(entry)}
+                >
+                  {say('replay.seeEntry')}
+                </button>
               </td>
             </tr>
           );

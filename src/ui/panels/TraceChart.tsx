@@ -24,6 +24,13 @@ export function TraceChart({ facts, moment }: TraceChartProps) {
     const element = host.current;
     if (element === null || !canDraw()) return;
     let plot: uPlot | null = null;
+    // While nobody points at the chart, the legend says how it stood at the replay's moment.
+    const tell = (): void => {
+      if (plot === null || plot.over.matches(':hover')) return;
+      const after = facts.trace.findIndex(({ tick }) => tick > moment.peek());
+      const idx = after === -1 ? facts.trace.length - 1 : Math.max(0, after - 1);
+      if (facts.trace.length > 0) plot.setLegend({ idx }, false);
+    };
     const stand = (tick: Tick): void => {
       const cursor = line.current;
       if (plot === null || cursor === null) return;
@@ -33,6 +40,7 @@ export function TraceChart({ facts, moment }: TraceChartProps) {
       cursor.style.transform = `translateX(${x / scale}px)`;
       cursor.style.top = `${top / scale}px`;
       cursor.style.height = `${height / scale}px`;
+      tell();
     };
     const make = (): void => {
       plot?.destroy();
@@ -59,6 +67,8 @@ export function TraceChart({ facts, moment }: TraceChartProps) {
         ],
         element,
       );
+      plot.over.addEventListener('mouseleave', tell);
+      tell();
     };
     make();
     const follow = effect(() => stand(moment.value));

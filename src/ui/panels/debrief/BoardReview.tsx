@@ -4,20 +4,21 @@ import { clock, tenths } from '../../../text/format.ts';
 import { say } from '../../../text/translate.ts';
 import type { DebriefFacts } from '../../../training/score/DebriefFacts.ts';
 import { MarkSign } from '../MarkSign.tsx';
+import { Sheet } from './Sheet.tsx';
 
 /** Each mark of the suspect board against what its entries carried when it was set. */
 export function BoardReview({ facts }: { readonly facts: DebriefFacts }) {
   const marks = facts.boardMarks;
   if (marks.length === 0)
     return (
-      <section class="sheet debrief-wide">
+      <Sheet part="board" class="debrief-wide">
         <h2>{say('boardReview.title')}</h2>
         <p>{say('boardReview.none')}</p>
-      </section>
+      </Sheet>
     );
   const columns = ['item', 'mark', 'entries', 'prior', 'cited', 'shown', 'judgement', 'points'] as const;
   return (
-    <section class="sheet debrief-wide board-review-sheet">
+    <Sheet part="board" class="debrief-wide board-review-sheet">
       <h2>{say('boardReview.title')}</h2>
       <p class="quiet">{say('boardReview.lead')}</p>
       <table class="ruled board-review">
@@ -40,7 +41,7 @@ export function BoardReview({ facts }: { readonly facts: DebriefFacts }) {
           ))}
         </tbody>
       </table>
-    </section>
+    </Sheet>
   );
 }
 

@@ -2,6 +2,7 @@ import { money, tenths } from '../../../text/format.ts';
 import { say } from '../../../text/translate.ts';
 import type { DebriefFacts } from '../../../training/score/DebriefFacts.ts';
 import { ParBar } from './ParBar.tsx';
+import { Sheet } from './Sheet.tsx';
 
 /** Minutes and money against par, and the plan that par is made of. */
 export function EconomySheet({ facts }: { readonly facts: DebriefFacts }) {
@@ -11,7 +12,7 @@ export function EconomySheet({ facts }: { readonly facts: DebriefFacts }) {
       .flatMap(({ because }) => because)
       .flatMap((line) => (line.kind === kind && line.limit !== undefined ? [line.limit] : []))[0];
   return (
-    <section class="sheet debrief-wide">
+    <Sheet part="economy" class="debrief-wide">
       <h2>{say('economy.title')}</h2>
       <p class="quiet">{say('economy.lead')}</p>
       <div class="economy-bars">
@@ -54,6 +55,6 @@ export function EconomySheet({ facts }: { readonly facts: DebriefFacts }) {
         </ol>
         {!par.proven && <p>{say('economy.notProven')}</p>}
       </details>
-    </section>
+    </Sheet>
   );
 }

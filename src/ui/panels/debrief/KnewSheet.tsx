@@ -2,6 +2,7 @@ import { chance, entriesWords } from '../../../text/chance.ts';
 import { describeKnown } from '../../../text/describeKnown.ts';
 import { say } from '../../../text/translate.ts';
 import type { DebriefFacts } from '../../../training/score/DebriefFacts.ts';
+import { Sheet } from './Sheet.tsx';
 
 /** A weight from here on is a proof as far as whole per cents can tell. */
 const ALL_THE_WAY = 0.995;
@@ -13,9 +14,9 @@ export function KnewSheet({ facts }: { readonly facts: DebriefFacts }) {
   const { verdict } = facts.evidence;
   const { cites } = facts.verdict;
   return (
-    <section class="sheet debrief-wide knew" aria-labelledby="knew-title">
+    <Sheet part="knew" class="debrief-wide knew">
       <div class="knew-answer">
-        <h2 id="knew-title">{say('knew.question')}</h2>
+        <h2>{say('knew.question')}</h2>
         <p class="total">{say(`knew.answers.${answerOf(verdict.weight)}`)}</p>
         <p>
           {cites.length === 0
@@ -28,7 +29,7 @@ export function KnewSheet({ facts }: { readonly facts: DebriefFacts }) {
               })}
         </p>
       </div>
-      <div>
+      <div class="knew-chances">
         <h3>{say('knew.title')}</h3>
         <p class="quiet">{say('knew.lead', { item: say(`theItems.${verdict.named}`) })}</p>
         <dl class="three-chances">
@@ -50,7 +51,7 @@ export function KnewSheet({ facts }: { readonly facts: DebriefFacts }) {
           <p key={sentence}>{sentence}</p>
         ))}
       </div>
-    </section>
+    </Sheet>
   );
 }
 

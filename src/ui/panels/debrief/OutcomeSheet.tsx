@@ -4,6 +4,7 @@ import { describeMode } from '../../../text/describeMode.ts';
 import { say } from '../../../text/translate.ts';
 import type { DebriefFacts } from '../../../training/score/DebriefFacts.ts';
 import { JobWords } from '../JobWords.tsx';
+import { Sheet } from './Sheet.tsx';
 
 /** Evidence that goes less than this share of the way to a proof leaves a right name a guess. */
 const HALF_WAY = 0.5;
@@ -12,7 +13,7 @@ const HALF_WAY = 0.5;
 export function OutcomeSheet({ facts }: { readonly facts: DebriefFacts }) {
   const { verdict } = facts;
   return (
-    <section class={`sheet outcome ${verdict.right ? 'outcome-right' : 'outcome-wrong'}`}>
+    <Sheet part="outcome" class={`outcome ${verdict.right ? 'outcome-right' : 'outcome-wrong'}`}>
       <h2>
         <span aria-hidden="true">{verdict.right ? '✓ ' : '✗ '}</span>
         {say(verdict.right ? 'debrief.right' : 'debrief.wrong')}
@@ -51,6 +52,6 @@ export function OutcomeSheet({ facts }: { readonly facts: DebriefFacts }) {
           </p>
         </>
       )}
-    </section>
+    </Sheet>
   );
 }

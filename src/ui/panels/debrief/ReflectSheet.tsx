@@ -1,9 +1,10 @@
 import { say } from '../../../text/translate.ts';
+import { Sheet } from './Sheet.tsx';
 
 /** Two questions with room to think in; what is written is kept nowhere. */
 export function ReflectSheet() {
   return (
-    <section class="sheet debrief-wide">
+    <Sheet part="reflect" class="debrief-wide">
       <h2>{say('reflect.title')}</h2>
       <p class="quiet">{say('reflect.lead')}</p>
       <div class="reflect">
@@ -14,6 +15,6 @@ export function ReflectSheet() {
           </label>
         ))}
       </div>
-    </section>
+    </Sheet>
   );
 }

@@ -14,6 +14,7 @@ import { entrySentence } from './bandNames.ts';
 import { ReplayControls } from './ReplayControls.tsx';
 import { lastAt, replayStops } from './replayStops.ts';
 import { Scrubber } from './Scrubber.tsx';
+import { Sheet } from './Sheet.tsx';
 import { usePlayer } from './usePlayer.ts';
 
 interface ReplayProps {
@@ -26,14 +27,14 @@ interface ReplayProps {
 export function ReplaySheet(props: ReplayProps & { readonly replay: ReplayDesk | null }) {
   const { replay, ...rest } = props;
   return (
-    <section class="sheet debrief-wide">
+    <Sheet part="replay" class="debrief-wide">
       <h2>{say('replay.title')}</h2>
       <p class="quiet">{say('replay.lead')}</p>
       {replay === null ? <p role="status">{say('replay.working')}</p> : <Replay replay={replay} {...rest} />}
       <h3>{say('debrief.trace')}</h3>
       <p class="quiet">{say('debrief.traceLead')}</p>
       <TraceChart facts={props.facts} moment={props.moment} />
-    </section>
+    </Sheet>
   );
 }
 
@@ -55,8 +56,8 @@ function Replay({ replay, facts, log, moment }: ReplayProps & { readonly replay:
         <p role="status">{say('replay.working')}</p>
       ) : (
         <div class="replay-now">
+          <Instruments shown={shown} facts={facts} log={log} />
           <InsideView inside={shown.inside} seen={shown.observation} />
-          <Beside shown={shown} facts={facts} log={log} />
         </div>
       )}
     </>
@@ -64,7 +65,7 @@ function Replay({ replay, facts, log, moment }: ReplayProps & { readonly replay:
 }
 
 /** What was last done and written, and what the instruments said. */
-function Beside(props: {
+function Instruments(props: {
   readonly shown: ReplayMoment;
   readonly facts: DebriefFacts;
   readonly log: readonly LogEntry[];
@@ -74,35 +75,43 @@ function Beside(props: {
   const entry = lastAt(log, shown.tick);
   return (
     <div class="replay-beside">
-      <h3>{say('replay.lastAction')}</h3>
-      <p>
-        {action === undefined ? (
-          <span class="quiet">{say('replay.none')}</span>
-        ) : (
-          <>
-            <span class="quiet">{clock(action.tick)}</span> {capital(describeAction(action.action))}
-          </>
-        )}
-      </p>
-      <h3>{say('replay.lastEntry')}</h3>
-      <p>
-        {entry === undefined ? (
-          <span class="quiet">{say('replay.none')}</span>
-        ) : (
-          <>
-            <b>{entry.id}</b> {entrySentence(entry)}
-          </>
-        )}
-      </p>
-      <h3>{say('replay.instruments')}</h3>
-      <dl class="replay-instruments">
-        {describeInstruments(shown.observation).map(({ name, says }) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>{says}</dd>
-          </div>
-        ))}
-      </dl>
+      <div class="replay-last">
+        <section>
+          <h3>{say('replay.lastAction')}</h3>
+          <p>
+            {action === undefined ? (
+              <span class="quiet">{say('replay.none')}</span>
+            ) : (
+              <>
+                <span class="quiet">{clock(action.tick)}</span> {capital(describeAction(action.action))}
+              </>
+            )}
+          </p>
+        </section>
+        <section>
+          <h3>{say('replay.lastEntry')}</h3>
+          <p>
+            {entry === undefined ? (
+              <span class="quiet">{say('replay.none')}</span>
+            ) : (
+              <>
+                <b>{entry.id}</b> {entrySentence(entry)}
+              </>
+            )}
+          </p>
+        </section>
+      </div>
+      <section>
+        <h3>{say('replay.instruments')}</h3>
+        <dl class="replay-instruments">
+          {describeInstruments(shown.observation).map(({ name, says }) => (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>{says}</dd>
+            </div>
+          ))}
+        </dl>
+      </section>
     </div>
   );
 }

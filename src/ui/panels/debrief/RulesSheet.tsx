@@ -2,6 +2,7 @@ import { entriesWords, listed } from '../../../text/chance.ts';
 import { timesWords } from '../../../text/describeReason.ts';
 import { say } from '../../../text/translate.ts';
 import type { DebriefFacts, RuleOutcome } from '../../../training/score/DebriefFacts.ts';
+import { Sheet } from './Sheet.tsx';
 
 /** The method rules that had their occasion, missed ones first. */
 export function RulesSheet({ facts }: { readonly facts: DebriefFacts }) {
@@ -11,14 +12,14 @@ export function RulesSheet({ facts }: { readonly facts: DebriefFacts }) {
     ...due.filter((rule) => rule.outcome === 'kept'),
   ];
   return (
-    <section class="sheet debrief-method" id="debrief-method" tabIndex={-1}>
+    <Sheet part="method" class="debrief-wide debrief-method">
       <h2>{say('debrief.method')}</h2>
       <ul class="rules">
         {ordered.map((rule) => (
           <RuleLine key={rule.rule} outcome={rule} />
         ))}
       </ul>
-    </section>
+    </Sheet>
   );
 }
 
@@ -27,7 +28,7 @@ function RuleLine({ outcome }: { readonly outcome: RuleOutcome }) {
   return (
     <li class={kept ? 'rule-kept' : 'rule-missed'}>
       <b>
-        <span aria-hidden="true">{kept ? '✓' : '✗'}</span> {say(`rules.${outcome.rule}.title`)}
+        <span aria-hidden="true">{kept ? '✓' : '✗'}</span> {say(`rules.${outcome.rule}.title`)}{' '}
         <span class="tag">{say(kept ? 'debrief.kept' : 'debrief.missed')}</span>
       </b>
       <span>{proofOf(outcome)}</span>

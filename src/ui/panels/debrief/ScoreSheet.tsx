@@ -2,12 +2,14 @@ import { describeReason } from '../../../text/describeReason.ts';
 import { fixed, tenths } from '../../../text/format.ts';
 import { say } from '../../../text/translate.ts';
 import type { DebriefFacts, ScorePart } from '../../../training/score/DebriefFacts.ts';
+import { goToPart } from './debriefParts.ts';
+import { Sheet } from './Sheet.tsx';
 
 /** The five parts of the score, each with the lines that its points come from. */
 export function ScoreSheet({ facts }: { readonly facts: DebriefFacts }) {
   const { score } = facts;
   return (
-    <section class="sheet debrief-score">
+    <Sheet part="score" class="debrief-score">
       <div class="score-head">
         <h2>{say('debrief.score')}</h2>
         <p class="total">{say('debrief.total', { total: fixed(score.total, 0) })}</p>
@@ -21,7 +23,7 @@ export function ScoreSheet({ facts }: { readonly facts: DebriefFacts }) {
           <PartLine key={part.part} part={part} facts={facts} />
         ))}
       </ul>
-    </section>
+    </Sheet>
   );
 }
 
@@ -64,16 +66,9 @@ function RulesInShort({ part }: { readonly part: ScorePart }) {
   return (
     <p class="reasons">
       {say('rulesSummary', { kept, count: rules.length, each: tenths(each) })}{' '}
-      <button type="button" class="plain" onClick={goToMethod}>
-        {say('debrief.method')}
+      <button type="button" class="plain" onClick={() => goToPart('method')}>
+        {say('debrief.eachRule')}
       </button>
     </p>
   );
-}
-
-/** Down to the rules, with the focus. Not by the address, which says which screen this is. */
-function goToMethod(): void {
-  const method = document.getElementById('debrief-method');
-  method?.focus({ preventScroll: true });
-  method?.scrollIntoView();
 }

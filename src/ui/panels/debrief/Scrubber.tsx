@@ -8,7 +8,7 @@ import { say } from '../../../text/translate.ts';
 import type { DebriefFacts } from '../../../training/score/DebriefFacts.ts';
 import type { LogEntry } from '../../../training/sitting/LogEntry.ts';
 import { lastAt, stopAfter, stopBefore } from './replayStops.ts';
-import { useWidth } from './useWidth.ts';
+import { letterScale, useWidth } from './useWidth.ts';
 
 interface ScrubberProps {
   readonly endTick: Tick;
@@ -86,27 +86,29 @@ function drawTicks(
   endTick: Tick,
 ): VNode {
   const x = (tick: Tick): number => INSET + ((width - 2 * INSET) * tick) / Math.max(1, endTick);
+  const scale = letterScale();
+  const height = Math.round(HEIGHT * scale);
   let numbered = Number.NEGATIVE_INFINITY;
   return (
-    <svg width={width} height={HEIGHT} aria-hidden="true">
+    <svg width={width} height={height} aria-hidden="true">
       {marks.map(({ tick, action }, index) => (
         <line
           key={index}
           class={action.kind === 'give-verdict' || action.kind === 'renew' ? 'tick-divides' : 'tick-action'}
           x1={x(tick)}
           x2={x(tick)}
-          y1={action.kind === 'give-verdict' || action.kind === 'renew' ? 2 : HEIGHT - 8}
-          y2={HEIGHT}
+          y1={action.kind === 'give-verdict' || action.kind === 'renew' ? 2 : height - 8}
+          y2={height}
         />
       ))}
       {log.map(({ id, tick }) => {
-        const shows = x(tick) - numbered >= NUMBER_PX;
+        const shows = x(tick) - numbered >= NUMBER_PX * scale;
         if (shows) numbered = x(tick);
         return (
           <g key={id}>
-            <line class="tick-entry" x1={x(tick)} x2={x(tick)} y1={HEIGHT - 14} y2={HEIGHT} />
+            <line class="tick-entry" x1={x(tick)} x2={x(tick)} y1={height - 14} y2={height} />
             {shows && (
-              <text x={x(tick)} y={HEIGHT - 17} text-anchor="middle">
+              <text x={x(tick)} y={height - 17} text-anchor="middle">
                 {id}
               </text>
             )}

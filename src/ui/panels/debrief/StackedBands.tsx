@@ -4,11 +4,12 @@ import { bandFill } from './BandPatterns.tsx';
 import { bandName, stepLabel } from './bandNames.ts';
 import type { Band } from './chanceBands.ts';
 import { spreadLabels } from './spreadLabels.ts';
+import { letterScale } from './useWidth.ts';
 
 const HEIGHT = 300;
 const TOP = 26;
 const BOTTOM = 30;
-const LEFT = 40;
+const LEFT = 48;
 /** Narrower than this, the names stand under the chart only. */
 const ROOM_FOR_NAMES = 820;
 /** Room that a letter of a name takes, and what stands before the first. */
@@ -33,16 +34,20 @@ interface StackedBandsProps {
 /** The stacked columns: one step wide each, a layer a band, names at the right where they fit. */
 export function StackedBands(props: StackedBandsProps) {
   const { width, bands, steps, roles, picked, now } = props;
-  const named = width >= ROOM_FOR_NAMES;
+  const scale = letterScale();
+  const height = HEIGHT * scale;
+  const named = width >= ROOM_FOR_NAMES * scale;
   const labels = bands.map((band, index) => {
     const role = roles[index] ?? null;
     return role === null ? bandName(band) : `${bandName(band)} (${role})`;
   });
   const longest = labels.reduce((most, { length }) => Math.max(most, length), 0);
-  const right = named ? BEFORE_NAME + longest * LETTER_PX : 14;
-  const plot = { x: LEFT, y: TOP, w: Math.max(80, width - LEFT - right), h: HEIGHT - TOP - BOTTOM };
+  const right = named ? BEFORE_NAME + longest * LETTER_PX * scale : 14;
+  const left = LEFT * scale;
+  const top = TOP * scale;
+  const plot = { x: left, y: top, w: Math.max(80, width - left - right), h: height - top - BOTTOM * scale };
   const wide = plot.w / steps.length;
-  const every = Math.max(1, Math.ceil(LABEL_PX / wide));
+  const every = Math.max(1, Math.ceil((LABEL_PX * scale) / wide));
   const layers = layersOf(bands, steps.length);
   const y = (share: number): number => plot.y + plot.h * (1 - share);
   const ends = layers.map(({ low, high }) => ({ low: low.at(-1) ?? 0, high: high.at(-1) ?? 0 }));
@@ -53,14 +58,14 @@ export function StackedBands(props: StackedBandsProps) {
   );
   const names = spreadLabels(
     seen.map(({ middle }) => middle),
-    19,
+    19 * scale,
     plot.y + 8,
     plot.y + plot.h,
   );
   return (
-    <svg width={width} height={HEIGHT} class="chances-chart" aria-hidden="true">
+    <svg width={width} height={height} class="chances-chart" aria-hidden="true">
       {[0, 0.25, 0.5, 0.75, 1].map((share) => (
-        <text key={share} x={plot.x - 6} y={y(share) + 4} text-anchor="end">
+        <text key={share} x={plot.x - 6} y={y(share) + 4.5 * scale} text-anchor="end">
           {share * 100} %
         </text>
       ))}
@@ -85,7 +90,7 @@ export function StackedBands(props: StackedBandsProps) {
           <text
             key={step.entry}
             x={plot.x + (index + 0.5) * wide}
-            y={plot.y + plot.h + 18}
+            y={plot.y + plot.h + 18 * scale}
             text-anchor="middle"
             class={index === picked ? 'chances-label-picked' : ''}
           >
@@ -102,7 +107,7 @@ export function StackedBands(props: StackedBandsProps) {
       />
       <text
         x={plot.x + plot.w + (named ? 6 : -14)}
-        y={13}
+        y={11 * scale}
         text-anchor={named ? 'start' : 'end'}
         class="chances-verdict-name"
       >
@@ -120,13 +125,17 @@ export function StackedBands(props: StackedBandsProps) {
                 y1={middle}
                 y2={at}
               />
-              <text x={plot.x + plot.w + 18} y={at + 5} class={roles[index] === null ? '' : 'chances-role'}>
+              <text
+                x={plot.x + plot.w + 18}
+                y={at + 5 * scale}
+                class={roles[index] === null ? '' : 'chances-role'}
+              >
                 {labels[index]}
               </text>
             </g>
           );
         })}
-      <rect class="chances-catch" x={plot.x} y={0} width={plot.w} height={HEIGHT} />
+      <rect class="chances-catch" x={plot.x} y={0} width={plot.w} height={height} />
     </svg>
   );
 }

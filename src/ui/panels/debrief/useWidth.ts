@@ -17,3 +17,9 @@ export function useWidth(host: RefObject<HTMLDivElement | null>, first: number):
   }, [host]);
   return width;
 }
+
+/** How much larger the page's letters are than sixteen pixels: what is drawn beside letters grows with them. */
+export function letterScale(): number {
+  if (typeof document === 'undefined') return 1;
+  return (Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16) / 16;
+}
