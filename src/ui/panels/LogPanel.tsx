@@ -87,9 +87,14 @@ function EntryRows({ entry, desk, newest, onCite }: EntryRowsProps) {
       <tr class="entry-more">
         <td colSpan={2}>
           <span class="entry-conditions">
-            {newest && <b class="entry-latest">{say('log.newest')} · </b>}
+            {newest && (
+              <b class="entry-latest">
+                {say('log.newest')}
+                {'\u00a0· '}
+              </b>
+            )}
             {clock(entry.tick)}
-            {entry.about === 'reading' && ` · ${keepUnits(words.conditions)}`}
+            {entry.about === 'reading' && `\u00a0· ${keepUnits(words.conditions)}`}
           </span>
           {words.heard && <span class="entry-heard">{words.heard}</span>}
           <div class="entry-foot">

@@ -15,6 +15,7 @@ describe('numbers and units', () => {
   it('stay on one line, and words do not', () => {
     expect(keepUnits('never above 14 inH2O, 0.5 psi')).toBe('never above 14\u00a0inH2O, 0.5\u00a0psi');
     expect(keepUnits('32 Ω ± 6 % at 20 °C')).toBe('32\u00a0Ω ±\u00a06\u00a0% at 20\u00a0°C');
+    expect(keepUnits('key on · hose closed with plug A')).toBe('key on\u00a0· hose closed with plug\u00a0A');
     expect(keepUnits('126 050 miles')).toBe('126\u00a0050\u00a0miles');
     expect(keepUnits('on cavity 3 while it runs, then 2 more')).toBe(
       'on cavity\u00a03 while it runs, then 2 more',
