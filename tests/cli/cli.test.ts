@@ -59,7 +59,7 @@ describe('known-good check', () => {
   it('ends with 1 where a job is in order but not fit to give out, and says what to mend', () => {
     const run = knownGoodProcess('check', '--seeds', '0', file('unfit.yaml', SCENARIO_TEXT));
     expect(run.code).toBe(1);
-    expect(run.out).toMatch(/MEND: The work order states P0456 stored, .* the controller holds none\./);
+    expect(run.out).toMatch(/MEND: The work order states P0456 stored, .* the controller holds no codes\./);
     expect(knownGoodProcess('check', '--seeds', 'x', scenario('silent-on-command')).code).toBe(2);
   });
 
@@ -76,7 +76,7 @@ describe('known-good check', () => {
       /bad\.yaml:6:8: level: "9" is none of the words for this place\. Use one of: 1, 2, 3, 4\./,
     );
     expect(lines[1]).toMatch(
-      /bad\.yaml:30:12: faults\[0\]\.fault: there is no fault "capsule-tron"\. Use one of: .*capsule-torn/,
+      /bad\.yaml:30:12: faults\[0\]\.fault: there is no fault "capsule-tron"\. The closest are: capsule-torn/,
     );
   });
 

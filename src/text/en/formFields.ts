@@ -56,7 +56,7 @@ export const formFields = {
     },
     variants: {
       label: 'Variants',
-      hint: 'The same job with other faults. Each seat of a class gets one of them. They should be equally hard; the proof says whether they are.',
+      hint: 'The job as it stands above is variant 1. Each seat of a class gets one of them. They should be equally hard; the proof says whether they are.',
     },
     drives: {
       label: 'Drives',

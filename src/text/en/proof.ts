@@ -46,7 +46,7 @@ export const proof = {
       'variant-not-solvable':
         'Of {{variant}} no plan of tests ends in a true proof. Make its fault worse, or choose another.',
       'variant-codes-differ':
-        'For {{variant}} the work order states {{stated}}, but the controller holds {{held}}. Write these codes under its own "codes:", or change its drives and severity.',
+        'For {{variant}} the work order states {{stated}}, but the controller holds {{held}}. Give it these codes of its own, or change its drives and severity.',
       'variant-answer-in-text':
         'The texts before the verdict give away what is wrong in {{variant}}: “{{fault}}” Say there what the customer saw.',
       'variants-minutes':

@@ -28,6 +28,7 @@ export const proofPanel = {
     mend: 'Mend',
     note: 'Note',
     writeCodes: 'Write {{codes}} into the order',
+    writeCodesFor: 'Write {{codes}} into variant {{variant}}',
     takeCodes: 'Take the codes out of the order',
     goTo: 'Go to {{place}}',
     places: {

@@ -42,7 +42,7 @@ export const scenarioProblems = {
     'list-too-long': 'this list is too long. Keep it to {{most}}.',
     'empty-condition':
       'this condition is empty, so it would always hold. Say what shows that the step is done.',
-    'unknown-fault': 'there is no fault "{{fault}}". Use one of: {{known}}.',
+    'unknown-fault': 'there is no fault "{{fault}}". The closest are: {{known}}.',
     'duplicate-fault': 'the fault "{{fault}}" is listed twice. Remove one of the two.',
     'severity-missing':
       'the fault "{{fault}}" can be mild or bad. Add "severity:" from 0 (mildest) to 1 (worst).',
@@ -50,7 +50,7 @@ export const scenarioProblems = {
     'fault-not-at-start':
       'the fault "{{fault}}" is damage that only a hand on the bench can do. Choose one that can be there when the job begins.',
     'fault-of-other-rig':
-      'the rig "{{rig}}" has no fault "{{fault}}". Use one of: {{known}}; or change "rig:".',
+      'the rig "{{rig}}" has no fault "{{fault}}". Use another, such as {{known}}; or change "rig:".',
     'step-of-other-rig':
       'the rig "{{rig}}" has no "{{name}}". Name a place, a thing or an item that it has, or change "rig:".',
     'variants-not-allowed':

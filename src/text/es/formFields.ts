@@ -62,7 +62,7 @@ export const formFields = {
     },
     variants: {
       label: 'Variantes',
-      hint: 'El mismo trabajo con otras fallas. A cada puesto de una clase le toca una. Deben ser igual de difíciles; la comprobación dice si lo son.',
+      hint: 'El trabajo tal como está arriba es la variante 1. A cada puesto de una clase le toca una. Deben ser igual de difíciles; la comprobación dice si lo son.',
     },
     drives: {
       label: 'Recorridos',

@@ -49,7 +49,7 @@ export const proof: Pick<Catalogue, 'proof'> = {
       'variant-not-solvable':
         'Para {{variant}}, ningún plan de pruebas termina en una demostración cierta. Agrave su falla o elija otra.',
       'variant-codes-differ':
-        'Para {{variant}}, la orden indica {{stated}}, pero el controlador tiene {{held}}. Escriba estos códigos en su propio "codes:", o cambie sus recorridos y su gravedad.',
+        'Para {{variant}}, la orden indica {{stated}}, pero el controlador tiene {{held}}. Dele estos códigos propios, o cambie sus recorridos y su gravedad.',
       'variant-answer-in-text':
         'Los textos anteriores al veredicto delatan lo que está mal en {{variant}}: “{{fault}}” Diga ahí lo que vio el cliente.',
       'variants-minutes':

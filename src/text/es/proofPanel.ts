@@ -30,6 +30,7 @@ export const proofPanel: Pick<BackRoomCatalogue, 'proofPanel'> = {
     mend: 'Arreglar',
     note: 'Nota',
     writeCodes: 'Escribir {{codes}} en la orden',
+    writeCodesFor: 'Escribir {{codes}} en la variante {{variant}}',
     takeCodes: 'Quitar los códigos de la orden',
     goTo: 'Ir a {{place}}',
     places: {

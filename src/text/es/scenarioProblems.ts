@@ -46,7 +46,7 @@ export const scenarioProblems = {
     'list-too-long': 'esta lista es demasiado larga. Déjela en {{most}}.',
     'empty-condition':
       'esta condición está vacía, así que siempre se cumpliría. Diga qué muestra que el paso está hecho.',
-    'unknown-fault': 'no existe la falla "{{fault}}". Use una de estas: {{known}}.',
+    'unknown-fault': 'no existe la falla "{{fault}}". Las más parecidas son: {{known}}.',
     'duplicate-fault': 'la falla "{{fault}}" está dos veces en la lista. Quite una de las dos.',
     'severity-missing':
       'la falla "{{fault}}" puede ser leve o grave. Agregue "severity:" de 0 (la más leve) a 1 (la peor).',
@@ -54,7 +54,7 @@ export const scenarioProblems = {
     'fault-not-at-start':
       'la falla "{{fault}}" es un daño que solo puede hacer una mano en el banco. Elija una que pueda existir cuando empieza el trabajo.',
     'fault-of-other-rig':
-      'el equipo "{{rig}}" no tiene la falla "{{fault}}". Use una de: {{known}}; o cambie "rig:".',
+      'el equipo "{{rig}}" no tiene la falla "{{fault}}". Use otra, como {{known}}; o cambie "rig:".',
     'step-of-other-rig':
       'el equipo "{{rig}}" no tiene "{{name}}". Nombre un lugar, una cosa o un componente que tenga, o cambie "rig:".',
     'variants-not-allowed':

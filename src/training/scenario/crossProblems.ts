@@ -1,3 +1,4 @@
+import { closestWords } from '../../base/closestWords.ts';
 import { RIG_IDS } from '../../sim/devices/BenchSurface.ts';
 import { FAULTS, faultById, isRootCause } from '../../sim/faults/catalogue.ts';
 import type { RigDefinition } from '../../sim/rigs/RigDefinition.ts';
@@ -65,7 +66,7 @@ function faultProblems(faults: unknown, places: YamlPlaces, at: Path, rig: RigDe
       problems.push(
         places.problem('unknown-fault', [...at, index, 'fault'], {
           fault,
-          known: startingFaults(rig),
+          known: closestFaults(fault, rig),
         }),
       );
       return;
@@ -75,7 +76,7 @@ function faultProblems(faults: unknown, places: YamlPlaces, at: Path, rig: RigDe
         places.problem('fault-of-other-rig', [...at, index, 'fault'], {
           fault,
           rig: rig.id,
-          known: startingFaults(rig),
+          known: closestFaults(fault, rig),
         }),
       );
     }
@@ -103,12 +104,13 @@ function faultProblems(faults: unknown, places: YamlPlaces, at: Path, rig: RigDe
   return problems;
 }
 
-function startingFaults({ faults }: RigDefinition): string {
-  return faults
-    .filter(({ weight }) => weight > 0)
-    .map(({ id }) => id)
-    .join(', ');
+/** Of all that can be there when a job begins, those that were most likely meant. */
+function closestFaults(written: string, { faults }: RigDefinition): string {
+  const starting = faults.filter(({ weight }) => weight > 0).map(({ id }) => id);
+  return closestWords(written, starting, MOST_CLOSEST).join(', ');
 }
+
+const MOST_CLOSEST = 4;
 
 function rootProblems(
   root: string,

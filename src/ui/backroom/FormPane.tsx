@@ -11,8 +11,9 @@ import { FormNav } from './FormNav.tsx';
 import { FaultsField } from './faults/FaultsField.tsx';
 import { VariantsField } from './faults/VariantsField.tsx';
 import { ChoiceField } from './fields/ChoiceField.tsx';
+import { CodesField } from './fields/CodesField.tsx';
 import { GroupField } from './fields/GroupField.tsx';
-import { ListField } from './fields/ListField.tsx';
+import { LinesField } from './fields/LinesField.tsx';
 import { NumberField } from './fields/NumberField.tsx';
 import { PicksField } from './fields/PicksField.tsx';
 import { SeedField } from './fields/SeedField.tsx';
@@ -119,30 +120,9 @@ function ControlOf({ book, field: { path, control }, readings }: ControlProps) {
     case 'switch':
       return <SwitchField book={book} path={path} />;
     case 'lines':
-      return (
-        <ListField
-          book={book}
-          path={path}
-          fresh=""
-          entry={(place, number) => (
-            <TextField book={book} path={place} long bare={say('backRoom.entry', { number })} />
-          )}
-        />
-      );
+      return <LinesField book={book} path={path} />;
     case 'rows':
-      return (
-        <ListField
-          book={book}
-          path={path}
-          fresh={{ code: '', status: 'stored' }}
-          entry={(place) => (
-            <div class="field-row">
-              <TextField book={book} path={`${place}.code`} long={false} />
-              <ChoiceField book={book} path={`${place}.status`} />
-            </div>
-          )}
-        />
-      );
+      return <CodesField book={book} path={path} />;
     case 'picks':
       return <PicksField book={book} path={path} all={false} />;
     case 'all-picks':

@@ -6,7 +6,6 @@ import { faultsOfRig } from '../../../training/draft/faultsOfRig.ts';
 import { pathOf, rawText } from '../../../training/draft/rawText.ts';
 import { describedBy, type FieldProps, Problems } from '../fields/Field.tsx';
 import { SwitchField } from '../fields/SwitchField.tsx';
-import { TextField } from '../fields/TextField.tsx';
 import { fieldId } from '../fieldWords.ts';
 import { faultSentence } from './FaultPicker.tsx';
 import { Severities } from './Severities.tsx';
@@ -15,10 +14,12 @@ interface FaultCardProps extends FieldProps {
   /** Root causes that stand in the list. */
   readonly roots: readonly string[];
   readonly onTake: () => void;
+  /** Asks for another fault in the place of this one. */
+  readonly onReplace: () => void;
 }
 
 /** One fault: how bad it is, whether it comes and goes, and what is behind it. */
-export function FaultCard({ book, path, roots, onTake }: FaultCardProps) {
+export function FaultCard({ book, path, roots, onTake, onReplace }: FaultCardProps) {
   const { form } = book.draft.value;
   const id = rawText(form.at(pathOf(`${path}.fault`)));
   const fault = faultById(id);
@@ -42,8 +43,12 @@ export function FaultCard({ book, path, roots, onTake }: FaultCardProps) {
         </button>
       </div>
       <Problems book={book} path={path} />
-      {fault === undefined && <TextField book={book} path={`${path}.fault`} long={false} />}
       <Problems book={book} path={`${path}.fault`} />
+      {fault === undefined && (
+        <button type="button" class="add" onClick={onReplace}>
+          {say('backRoom.replaceFault')}
+        </button>
+      )}
       {fault?.severity != null && <Severities book={book} path={path} fault={fault} />}
       {fault?.severity === null && form.at(pathOf(`${path}.severity`)).kind !== 'absent' && (
         <Surplus book={book} path={`${path}.severity`} />

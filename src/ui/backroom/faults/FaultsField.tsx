@@ -19,7 +19,8 @@ interface FaultsFieldProps extends FieldProps {
 
 /** What is wrong with the truck: faults as cards, chosen by the item that they sit in. */
 export function FaultsField({ book, path, readings }: FaultsFieldProps) {
-  const picking = useSignal(false);
+  /** For which place in the list a fault is being chosen. */
+  const picking = useSignal<number | null>(null);
   const raw = book.draft.value.form.at(pathOf(path));
   if (raw.kind !== 'list' && raw.kind !== 'absent' && raw.kind !== 'nothing') {
     return (
@@ -34,20 +35,20 @@ export function FaultsField({ book, path, readings }: FaultsFieldProps) {
     book.draft.value.form.plainAt([...pathOf(path), i, 'fault']),
   );
   const add = (fault: string): void => {
-    picking.value = false;
+    const index = picking.value ?? length;
+    picking.value = null;
     const degrees = faultById(fault)?.severity != null;
+    const value = { fault, ...(degrees ? { severity: 0.5 } : {}) };
+    const list = pathOf(path);
     book.edit(
       [
-        {
-          kind: 'insert',
-          path: pathOf(path),
-          index: length,
-          value: { fault, ...(degrees ? { severity: 0.5 } : {}) },
-        },
+        index < length
+          ? { kind: 'set', path: [...list, index], value }
+          : { kind: 'insert', path: list, index: length, value },
       ],
-      { kind: 'added', path: `${path}[${length}]` },
+      { kind: index < length ? 'changed' : 'added', path: `${path}[${index}]` },
     );
-    focusSoon(`#${fieldId(`${path}[${length}]`)}`);
+    focusSoon(`#${fieldId(`${path}[${index}]`)}`);
   };
   const take = (index: number): void => {
     book.edit([{ kind: 'take', path: pathOf(path), index }], { kind: 'removed', path: `${path}[${index}]` });
@@ -66,21 +67,22 @@ export function FaultsField({ book, path, readings }: FaultsFieldProps) {
             path={`${path}[${index}]`}
             roots={rootsAmong(chosen)}
             onTake={() => take(index)}
+            onReplace={() => (picking.value = index)}
           />
         ))}
       </ul>
       {length < most && (
-        <button type="button" class="add" onClick={() => (picking.value = true)}>
+        <button type="button" class="add" onClick={() => (picking.value = length)}>
           {say('backRoom.addFault')}
         </button>
       )}
       {readings}
-      {picking.value && (
+      {picking.value !== null && (
         <FaultPicker
           faults={faultsOfRig(book.draft.value.form)}
           chosen={chosen}
           onPick={add}
-          onClose={() => (picking.value = false)}
+          onClose={() => (picking.value = null)}
         />
       )}
     </fieldset>

@@ -67,7 +67,9 @@ function mayBeEmpty(path: string): string | undefined {
     limits.kind === 'list'
       ? (limits.least ?? 0) === 0 || limits.optional
       : limits.optional && limits.kind !== 'group';
-  return empty ? say('backRoom.mayBeEmpty') : undefined;
+  if (!empty) return undefined;
+  // A variant that says nothing of its own goes by the job.
+  return say(/^variants\[\d+\]\.(complaint|remark)$/.test(path) ? 'backRoom.asInJob' : 'backRoom.mayBeEmpty');
 }
 
 /** What is wrong in one place; where nothing is but that it is empty, that it waits to be written. */

@@ -11,12 +11,14 @@ import { NotShown } from './NotShown.tsx';
 interface ListFieldProps extends FieldProps {
   /** What a new entry is. */
   readonly fresh: Plain;
+  /** Of entries that are groups of fields: what each is called, in a line of its own with its keys. */
+  readonly heading?: (number: number) => string;
   /** One entry by its path and its number. */
   readonly entry: (path: string, number: number) => ComponentChildren;
 }
 
 /** Entries one under the other: added at the end, taken away, moved up and down. */
-export function ListField({ book, path, fresh, entry }: ListFieldProps) {
+export function ListField({ book, path, fresh, heading, entry }: ListFieldProps) {
   const raw = book.draft.value.form.at(pathOf(path));
   if (raw.kind !== 'list' && raw.kind !== 'absent' && raw.kind !== 'nothing') {
     return (
@@ -30,7 +32,9 @@ export function ListField({ book, path, fresh, entry }: ListFieldProps) {
   const name = fieldLabel(path);
   const add = (): void => {
     book.edit([{ kind: 'insert', path: pathOf(path), index: length, value: fresh }], { kind: 'added', path });
-    focusSoon(`#${fieldId(`${path}[${length}]`)}, [id^="${fieldId(`${path}[${length}]`)}-"]`);
+    const added = fieldId(`${path}[${length}]`);
+    // Of a group of fields the first is written in, not the group itself.
+    focusSoon(`${heading === undefined ? `#${added}, ` : ''}[id^="${added}-"]`);
   };
   const take = (index: number): void => {
     const last = length === 1 && limits?.optional === true;
@@ -51,7 +55,13 @@ export function ListField({ book, path, fresh, entry }: ListFieldProps) {
       {length > 0 && (
         <ol class="entries">
           {Array.from({ length: Math.min(length, MOST_SHOWN) }, (_, index) => (
-            <li key={index} class="entry-row">
+            <li
+              key={index}
+              {...(heading === undefined
+                ? { class: 'entry-row' }
+                : { class: 'entry-row entry-group', id: fieldId(`${path}[${index}]`), tabIndex: -1 })}
+            >
+              {heading !== undefined && <h4>{heading(index + 1)}</h4>}
               <div class="entry-body">
                 {entry(`${path}[${index}]`, index + 1)}
                 <Problems book={book} path={`${path}[${index}]`} />

@@ -15,6 +15,7 @@ export function StepsField({ book, path }: FieldProps) {
       book={book}
       path={path}
       fresh={{ id: '', say: '', how: '', done: { key: 'on' } }}
+      heading={(number) => say('backRoom.step', { number })}
       entry={(place) => (
         <>
           <TextField book={book} path={`${place}.id`} long={false} />

@@ -36,10 +36,8 @@ function Finding({ finding, goTo, writeCodes }: FindingProps) {
       <p>{describeFinding(finding)}</p>
       <span class="proof-finding-ways">
         {codes !== null && (
-          <button type="button" onClick={() => writeCodes(codes.path, codes.held)}>
-            {isNone(codes.held)
-              ? say('proofPanel.takeCodes')
-              : say('proofPanel.writeCodes', { codes: codesInWords(codes.held) })}
+          <button type="button" onClick={() => writeCodes(codesPathOf(codes.variant), codes.held)}>
+            {writingWords(codes)}
           </button>
         )}
         <button type="button" class="plain" onClick={() => goTo({ kind: 'field', path })}>
@@ -50,16 +48,28 @@ function Finding({ finding, goTo, writeCodes }: FindingProps) {
   );
 }
 
+interface CodesToWrite {
+  /** Counting from 1: the job itself. */
+  readonly variant: number;
+  readonly held: StatedCodes;
+}
+
 /** Where a finding is mended by nothing but the codes that the drives leave: which, and where they are written. */
-function codesToWrite(finding: ProofFinding): { readonly path: string; readonly held: StatedCodes } | null {
+function codesToWrite(finding: ProofFinding): CodesToWrite | null {
   switch (finding.kind) {
     case 'codes-differ':
-      return { path: 'work-order.codes', held: finding.held };
+      return { variant: 1, held: finding.held };
     case 'variant-codes-differ':
-      return { path: codesPathOf(finding.of.variant), held: finding.held };
+      return { variant: finding.of.variant, held: finding.held };
     default:
       return null;
   }
+}
+
+function writingWords({ variant, held }: CodesToWrite): string {
+  const codes = codesInWords(held);
+  if (variant > 1) return say('proofPanel.writeCodesFor', { codes, variant });
+  return isNone(held) ? say('proofPanel.takeCodes') : say('proofPanel.writeCodes', { codes });
 }
 
 function isNone({ stored, pending }: StatedCodes): boolean {

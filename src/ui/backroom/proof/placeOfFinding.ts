@@ -29,7 +29,9 @@ const PATHS: Readonly<Record<PlaceName, string>> = {
 /** Where to go for a finding: the first thing that its remedy names. */
 export function placeOfFinding(finding: ProofFinding): PlaceOfFinding {
   const name = nameOf(finding);
-  return { name, path: PATHS[name] };
+  // The first of the variants is the job itself.
+  const own = 'of' in finding && typeof finding.of === 'object' && finding.of.variant > 1;
+  return { name, path: own ? `variants[${finding.of.variant - 2}]` : PATHS[name] };
 }
 
 function nameOf(finding: ProofFinding): PlaceName {
