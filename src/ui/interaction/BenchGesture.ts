@@ -36,6 +36,8 @@ export interface GesturePorts {
   tighten(id: HotspotId | null): void;
   pumpHandle(position: number): void;
   release(open: boolean): void;
+  /** True when it is not clear where a thing let go here is to go: it stays in the hand, and the learner is asked. */
+  asksDrop(at: Vec, kind: PointerKind): boolean;
 }
 
 type Gesture =
@@ -149,7 +151,7 @@ export class BenchGesture {
         return;
       case 'carry':
         if (!gesture.moved) return;
-        this.ports.hand.drop(dropAt);
+        if (!this.ports.asksDrop(dropAt, now.kind)) this.ports.hand.drop(dropAt);
         this.swallow = true;
     }
   }

@@ -138,6 +138,11 @@ export class BenchHand {
     if (isAtHome(grip, at, seen, this.shelf)) return this.putBack();
     const target = dropTarget(grip, at, seen, this.shelf);
     if (target === null || (staysInHand(grip) && target.kind === 'mat')) return this.putBack();
+    this.dropOn(target);
+  }
+
+  /** Lets the held thing go for good: what would stay in the hand goes back to where it was. */
+  dropOn(target: Target): void {
     this.place(target);
     if (this.holding !== null) this.send({ type: 'put-back' });
   }

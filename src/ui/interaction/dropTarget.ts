@@ -3,6 +3,7 @@ import { type Grip, placeOf, sameTarget, type Target } from './Grip.ts';
 import { nameOf, targetAt } from './HotspotMeaning.ts';
 import { type Box, contains, inside, SHEET, type Vec } from './layout/geometry.ts';
 import { placeHotspots } from './layout/hotspots.ts';
+import type { PlacedHotspot } from './layout/PlacedHotspot.ts';
 import { SHELF_TABS, type ShelfTab, TAB_BOXES } from './layout/shelfPlan.ts';
 import { legalTargets } from './targets.ts';
 
@@ -28,6 +29,31 @@ export function dropTarget(grip: Grip, at: Vec, seen: Observation, shelf: ShelfT
   }
   if (best !== null) return best.target;
   return inside({ x: at.x, y: at.y, w: 0, h: 0 }, SHEET) ? { kind: 'mat' } : null;
+}
+
+/** A place a held thing may have been let go for. */
+export interface Dropped {
+  readonly spot: PlacedHotspot;
+  readonly target: Target;
+}
+
+/** The places the held thing can go to within `reach` bench units of where it is let go, the nearest first. */
+export function droppedNear(
+  grip: Grip,
+  at: Vec,
+  seen: Observation,
+  shelf: ShelfTab,
+  reach: number,
+): readonly Dropped[] {
+  const legal = legalTargets(grip, seen);
+  return placeHotspots(seen, shelf)
+    .flatMap((spot) => {
+      const target = spot.enabled ? targetAt(spot.id, grip, seen) : null;
+      const distance = distanceTo(spot, at);
+      if (target === null || distance > (isTip(target) ? 0 : reach)) return [];
+      return legal.some((each) => sameTarget(each, target)) ? [{ spot, target, distance }] : [];
+    })
+    .sort((a, b) => a.distance - b.distance);
 }
 
 /** True right on the place where the held thing is already: a hand that hardly moved means nothing by it. */

@@ -5,9 +5,9 @@ export const TARGET_PX = 24;
 /** A finger covers more: from touch a press that is not clear is asked about up to this size. */
 export const FINGER_PX = 32;
 /** What lies within this of a press, CSS pixels, may have been meant by it. */
-const MEANT_PX = 24;
+export const MEANT_PX = 24;
 /** As many as a choice of places can show large. */
-const MOST_OFFERED = 9;
+export const MOST_OFFERED = 9;
 
 interface Spot<Id> extends Box {
   readonly id: Id;
@@ -57,7 +57,7 @@ export function meantBy<Id>(id: Id, spots: readonly Spot<Id>[], scale: number): 
 }
 
 /** Rows from far to near, each from left to right: what stands level on the bench stands level in the choice. */
-function inRows<S extends Box>(spots: readonly S[]): readonly (readonly S[])[] {
+export function inRows<S extends Box>(spots: readonly S[]): readonly (readonly S[])[] {
   const rows: S[][] = [];
   for (const spot of [...spots].sort((a, b) => centreOf(a).y - centreOf(b).y)) {
     const row = rows.at(-1);

@@ -19,10 +19,10 @@ const READ: ReadonlySet<HotspotId> = new Set<HotspotId>(['lcd', 'gauge', 'manome
  */
 export function Mirror({ input }: { readonly input: BenchInput }) {
   const sections = useComputed(() => mirrorSections(input.observation.value, input.shelf.value));
-  const pointer = useBenchPointer(input);
+  const magnifier = useMagnifier(input, sections);
+  const pointer = useBenchPointer(input, (at, kind) => magnifier.asksDrop(at, kind === 'touch'));
   const held = input.held.value;
   const targets = held === null ? [] : input.hand.targets();
-  const magnifier = useMagnifier(input, sections);
   const press = (id: HotspotId, event: MouseEvent): void => {
     // A key's click has no press before it and belongs to no drag.
     if (event.detail !== 0 && pointer.isSwallowed()) return;
@@ -85,8 +85,7 @@ export function Mirror({ input }: { readonly input: BenchInput }) {
           rows={magnifier.rows.value}
           functionsKnown={input.functionsKnown.value}
           onChoose={(id, event) => {
-            magnifier.close();
-            work(id, event.detail === 0 || isTouch(event), event.detail === 0);
+            if (!magnifier.settles(id)) work(id, event.detail === 0 || isTouch(event), event.detail === 0);
           }}
           onClose={magnifier.close}
         />

@@ -1,6 +1,11 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { clamp } from '../../base/maths.ts';
-import { BenchGesture, type PointerKind, type PointerMoment } from '../interaction/BenchGesture.ts';
+import {
+  BenchGesture,
+  type GesturePorts,
+  type PointerKind,
+  type PointerMoment,
+} from '../interaction/BenchGesture.ts';
 import { SHEET, type Vec } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import type { BenchInput } from './BenchInput.ts';
@@ -27,6 +32,17 @@ function momentOf(input: BenchInput, event: PointerEvent): PointerMoment {
   };
 }
 
+function portsOf(input: BenchInput, asksDrop: GesturePorts['asksDrop']): GesturePorts {
+  return {
+    hand: input.hand,
+    pointAt: (at) => input.pointAt(at),
+    tighten: (id) => input.tighten(id),
+    pumpHandle: (position) => input.pumpHandle(position),
+    release: (open) => input.release(open),
+    asksDrop,
+  };
+}
+
 const taken = new WeakSet<Event>();
 
 /** True for a press by which a hand began to carry, pump, move or hold something: it moves nothing else. */
@@ -35,9 +51,10 @@ export function isTaken(press: Event): boolean {
 }
 
 /** Handlers that turn pointer events over the mirror into gestures: carrying, pumping, holding the release or a clamp. */
-export function useBenchPointer(input: BenchInput) {
+export function useBenchPointer(input: BenchInput, asksDrop: GesturePorts['asksDrop']) {
   const current = useRef<{ readonly input: BenchInput; readonly gesture: BenchGesture } | null>(null);
-  if (current.current?.input !== input) current.current = { input, gesture: new BenchGesture(input) };
+  if (current.current?.input !== input)
+    current.current = { input, gesture: new BenchGesture(portsOf(input, asksDrop)) };
   const { gesture } = current.current;
   const pressed = useRef<Element | null>(null);
   useEffect(() => {

@@ -20,12 +20,14 @@ let gesture: BenchGesture;
 let done: Action[];
 let told: string[];
 let nowMs: number;
+let asksDrop: boolean;
 
 beforeEach(() => {
   world = new WorldBench();
   done = [];
   told = [];
   nowMs = 1000;
+  asksDrop = false;
   const act = (action: Action): boolean => {
     done.push(action);
     return world.world.apply(action).ok;
@@ -42,6 +44,7 @@ beforeEach(() => {
     tighten: (id) => told.push(id === null ? 'lets clamp go' : 'holds clamp'),
     pumpHandle: (position) => act({ kind: 'pump-handle', position }),
     release: (open) => act({ kind: 'release', open }),
+    asksDrop: () => asksDrop,
   });
 });
 
@@ -83,6 +86,18 @@ describe('a pointer at work', () => {
     up(at('point:battery-positive'), { kind });
     expect(done).toEqual([{ kind: 'place-lead', end: 'meter-red', point: 'battery-positive' }]);
     expect(gesture.swallowsClick).toBe(true);
+  });
+
+  it('keeps in the hand what is let go where it is not clear what was meant', () => {
+    asksDrop = true;
+    down('end:meter-red', 'touch');
+    move(at('point:battery-positive'), 'touch');
+    up(at('point:battery-positive'), { kind: 'touch' });
+    expect(done).toEqual([]);
+    expect(hand.holding).toEqual({ kind: 'lead', end: 'meter-red' });
+    hand.dropOn({ kind: 'point', point: 'battery-negative' });
+    expect(done).toEqual([{ kind: 'place-lead', end: 'meter-red', point: 'battery-negative' }]);
+    expect(hand.holding).toBeNull();
   });
 
   it('leaves a press to its click, also when a fingertip rolls', () => {
