@@ -8,16 +8,19 @@ export function SafetySheet({ facts }: { readonly facts: DebriefFacts }) {
     <section class="sheet debrief-safety">
       <h2>{say('debrief.safety')}</h2>
       {facts.safety.length === 0 && <p>✓ {say('debrief.noBreach')}</p>}
-      <ul class="rules">
-        {facts.safety.map((breach) => (
-          <li key={`${breach.breach}${breach.tick}`} class="rule-missed">
-            <b>
-              ✗ {say('debrief.breachAt', { time: clock(breach.tick), grade: say(`grades.${breach.grade}`) })}
-            </b>
-            <span>{say(`safety.${breach.breach}`)}</span>
-          </li>
-        ))}
-      </ul>
+      {facts.safety.length > 0 && (
+        <ul class="rules">
+          {facts.safety.map((breach) => (
+            <li key={`${breach.breach}${breach.tick}`} class="rule-missed">
+              <b>
+                ✗{' '}
+                {say('debrief.breachAt', { time: clock(breach.tick), grade: say(`grades.${breach.grade}`) })}
+              </b>
+              <span>{say(`safety.${breach.breach}`)}</span>
+            </li>
+          ))}
+        </ul>
+      )}
     </section>
   );
 }
