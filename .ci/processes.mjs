@@ -1,5 +1,7 @@
 // Child processes that never outlive the command: each runs in a process group of its own, and the whole group is ended.
 import { spawn, spawnSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
+import { setPriority } from 'node:os';
 
 const running = new Set();
 const onPosix = process.platform !== 'win32';
@@ -19,14 +21,40 @@ export function start(program, args, options = {}) {
 
 /** Runs a program to its end. Gives its exit code; 127 when it could not be started, 1 when a signal ended it. */
 export function run(program, args, options = {}) {
+  return ended(program, start(program, args, options));
+}
+
+/** As `run`, with what the machine has left over beside the others; its output goes to `take`, piece by piece. */
+export function runBehind(program, args, take, options = {}) {
+  const child = start(program, args, { ...options, stdio: ['ignore', 'pipe', 'pipe'] });
+  giveWay(child);
+  child.stdout?.on('data', take);
+  child.stderr?.on('data', take);
+  return ended(program, child);
+}
+
+function ended(program, child) {
   return new Promise((resolve) => {
-    const child = start(program, args, options);
     child.once('error', (error) => {
       process.stderr.write(`${program} could not be started: ${error.message}\n`);
       resolve(127);
     });
     child.once('close', (code) => resolve(code ?? 1));
   });
+}
+
+const LAST = 19;
+
+/** Lets everything else go before a child and what it starts. Where the system does not let us, it goes on as it is. */
+function giveWay({ pid }) {
+  if (pid === undefined) return;
+  try {
+    setPriority(pid, LAST);
+    // Linux shares the processor out by group before it looks at any program's own priority.
+    if (process.platform === 'linux') writeFileSync(`/proc/${pid}/autogroup`, String(LAST));
+  } catch {
+    // No such group, or it has ended already.
+  }
 }
 
 /** Ends a child and everything it started. */

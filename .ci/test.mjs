@@ -1,4 +1,5 @@
-// npm test: sets up what is missing, then types, lint, unit and law and published and golden tests, build, browser tests.
+// npm test: sets up what is missing, then types, lint, build, unit and law and published and golden tests, browser tests.
+// The browser tests wait a good deal; the unit tests use what they leave of the machine, and the rest when they are through.
 // Every stage is run even after one has failed. The last line is the sum: "N passed, N failed".
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -12,8 +13,9 @@ import {
 } from '../tests/support/count/counts.mjs';
 import { findOrInstallBrowser, NO_BROWSER } from './browser.mjs';
 import { build } from './build.mjs';
-import { endGroupsOnSignals, run } from './processes.mjs';
+import { endGroupsOnSignals, run, runBehind } from './processes.mjs';
 import { ensurePackages, giveUp, nodeComplaint, ROOT } from './setup.mjs';
+import { Stages } from './stages.mjs';
 
 const complaint = nodeComplaint();
 if (complaint !== null) giveUp(complaint, 2);
@@ -22,29 +24,19 @@ await ensurePackages();
 const browser = browserOrGiveUp();
 const reports = mkdtempSync(join(tmpdir(), 'known-good-'));
 
-const counts = [];
-await stage('types', types);
-await stage('lint', async () => countCheck(await tool('@biomejs/biome/bin/biome', ['check', '.'])));
-await stage('unit, laws, published, golden', unit);
-const built = await stage('build', async () => countCheck(await build()));
-await stage('browser', () => browserTests(built.failed === 0, 'side-by-side', 2));
-await stage('browser, by the clock', () => browserTests(built.failed === 0, 'by-the-clock', 1));
+const stages = new Stages((chunk) => process.stdout.write(chunk));
+await stages.inTurn('types', types);
+await stages.inTurn('lint', async () => countCheck(await tool('@biomejs/biome/bin/biome', ['check', '.'])));
+const built = await stages.inTurn('build', async () => countCheck(await build()));
+const unitTests = stages.beside('unit, laws, published, golden', unit);
+await stages.inTurn('browser, by the clock', () => browserTests(built.failed === 0, 'by-the-clock', 1));
+await stages.inTurn('browser', () => browserTests(built.failed === 0, 'side-by-side', 2));
+await unitTests();
 
 rmSync(reports, { recursive: true, force: true });
-const sum = sumCounts(counts);
+const sum = sumCounts(stages.counts);
 process.exitCode = sum.failed > 0 || sum.passed === 0 ? 1 : 0;
 process.stdout.write(`\n${closingLine(sum)}\n`);
-
-async function stage(name, work) {
-  process.stdout.write(`\n── ${name} ──\n`);
-  const count = await work();
-  for (const remark of count.remarks) process.stdout.write(`${name}: ${remark}\n`);
-  process.stdout.write(
-    `── ${name}: ${count.failed === 0 ? 'good' : 'NOT GOOD'} (${count.passed} good, ${count.failed} bad)\n`,
-  );
-  counts.push(count);
-  return count;
-}
 
 /** Whole tree with the browser's library, then the headless folders without it. One check. */
 async function types() {
@@ -53,16 +45,19 @@ async function types() {
   return countCheck(whole === 0 && headless === 0 ? 0 : 1);
 }
 
-async function unit() {
+/** Behind everything else that runs; what it writes goes to `take`. */
+async function unit(take) {
   const file = join(reports, 'unit.json');
-  const code = await tool('vitest/vitest.mjs', [
+  const args = [
     'run',
     '--exclude=**/node_modules/**',
     '--exclude=tests/e2e/**',
     '--reporter=default',
     '--reporter=json',
     `--outputFile.json=${file}`,
-  ]);
+  ];
+  const vitest = join(ROOT, 'node_modules', 'vitest', 'vitest.mjs');
+  const code = await runBehind(process.execPath, [vitest, ...args], take, { cwd: ROOT });
   const folders = ['tests/laws', 'tests/published', 'tests/golden'].filter((folder) =>
     existsSync(join(ROOT, folder)),
   );
