@@ -5,7 +5,6 @@ import { takeNote } from '../../platform/browser/lastNote.ts';
 import type { StoredDraft } from '../../platform/browser/StoredDraft.ts';
 import { say } from '../../text/translate.ts';
 import { pathOf, rawText } from '../../training/draft/rawText.ts';
-import type { StatedCodes } from '../../training/proof/ScenarioProof.ts';
 import { Columns } from '../../ui/backroom/Columns.tsx';
 import { DraftBar } from '../../ui/backroom/DraftBar.tsx';
 import type { Destination, Pane } from '../../ui/backroom/DraftBook.ts';
@@ -168,7 +167,9 @@ function OpenDraft(props: DraftScreenProps & { readonly stored: StoredDraft }) {
                     state={proof.proof.state}
                     again={() => proof.proof.again()}
                     goTo={(place) => desk.goTo(place)}
-                    writeCodes={(path, held) => writeCodes(desk, path, held)}
+                    onMend={({ path, value }) =>
+                      desk.edit([{ kind: 'set', path: pathOf(path), value }], { kind: 'changed', path })
+                    }
                   />
                 );
             }
@@ -215,15 +216,6 @@ async function lastOf({ store }: DraftShelf, key: string): Promise<StoredDraft |
 async function handOutNow(desk: DraftDesk, wish: HandOutWish): Promise<HandedOut | null> {
   const { form, scenario } = desk.draft.peek();
   return scenario === null ? null : handOut(form.text, scenario, wish);
-}
-
-/** The codes of a work order as the controller holds them. */
-function writeCodes(desk: DraftDesk, path: string, { stored, pending }: StatedCodes): void {
-  const value = [
-    ...stored.map((code) => ({ code, status: 'stored' })),
-    ...pending.map((code) => ({ code, status: 'pending' })),
-  ];
-  desk.edit([{ kind: 'set', path: pathOf(path), value }], { kind: 'changed', path });
 }
 
 /** As the scenario calls itself; what has no name yet is a scenario. */

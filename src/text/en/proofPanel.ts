@@ -27,9 +27,14 @@ export const proofPanel = {
     before: 'Grey: as it was before your last change.',
     mend: 'Mend',
     note: 'Note',
-    writeCodes: 'Write {{codes}} into the order',
-    writeCodesFor: 'Write {{codes}} into variant {{variant}}',
-    takeCodes: 'Take the codes out of the order',
+    mends: {
+      codes: 'Write {{codes}} into the order',
+      codesOf: 'Write {{codes}} into variant {{variant}}',
+      noCodes: 'Take the codes out of the order',
+      minutes: 'Give {{minutes}} minutes',
+      dollars: 'Give {{money}}',
+      level: 'Set the level to {{level}}',
+    },
     goTo: 'Go to {{place}}',
     places: {
       id: 'the name',

@@ -29,9 +29,14 @@ export const proofPanel: Pick<BackRoomCatalogue, 'proofPanel'> = {
     before: 'En gris: como estaba antes de su último cambio.',
     mend: 'Arreglar',
     note: 'Nota',
-    writeCodes: 'Escribir {{codes}} en la orden',
-    writeCodesFor: 'Escribir {{codes}} en la variante {{variant}}',
-    takeCodes: 'Quitar los códigos de la orden',
+    mends: {
+      codes: 'Escribir {{codes}} en la orden',
+      codesOf: 'Escribir {{codes}} en la variante {{variant}}',
+      noCodes: 'Quitar los códigos de la orden',
+      minutes: 'Dar {{minutes}} minutos',
+      dollars: 'Dar {{money}}',
+      level: 'Poner el nivel {{level}}',
+    },
     goTo: 'Ir a {{place}}',
     places: {
       id: 'el nombre',

@@ -60,6 +60,8 @@ export function variantFindings(scenario: Scenario, ends: readonly VariantEnd[])
       .map((end) => ({ kind: 'variant-not-solvable', forbids: true, of: name(end) }) as const),
     ...ends
       .filter(({ codes }) => !sameCodes(codes.stated, codes.held))
+      // The first as it stands is the scenario itself, of which its own finding says it.
+      .filter(({ variant, end }) => variant > 1 || end !== 'only')
       .map((end) => ({ kind: 'variant-codes-differ', forbids: true, of: name(end), ...end.codes }) as const),
     ...truthsAtEnds(scenario)
       // The scenario's own texts are judged with the scenario; of a range one end says what the other does.

@@ -56,8 +56,8 @@ function Gallery() {
         goTo={(place) => {
           went.value = place.kind === 'field' ? place.path : String(place.line);
         }}
-        writeCodes={(path, held) => {
-          went.value = `${path} ${JSON.stringify(held)}`;
+        onMend={({ path, value }) => {
+          went.value = `${path} ${JSON.stringify(value)}`;
         }}
         again={() => proof.again()}
       />

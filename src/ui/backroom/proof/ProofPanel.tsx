@@ -1,12 +1,12 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { say } from '../../../text/translate.ts';
-import type { StatedCodes } from '../../../training/proof/ScenarioProof.ts';
 import type { Destination } from '../DraftBook.ts';
 import { CodesSheet } from './CodesSheet.tsx';
 import { DifficultySheet } from './DifficultySheet.tsx';
 import { FailureLine } from './FailureLine.tsx';
 import { FindingsList } from './FindingsList.tsx';
 import { LearnersSheet } from './LearnersSheet.tsx';
+import type { Mend } from './mendOf.ts';
 import { PlanSheet } from './PlanSheet.tsx';
 import { ProblemsList } from './ProblemsList.tsx';
 import { ProofHeadline } from './ProofHeadline.tsx';
@@ -19,14 +19,14 @@ interface ProofPanelProps {
   readonly state: ReadonlySignal<ProofState>;
   /** Shows a place of the draft, in the form or in the text. */
   readonly goTo: (place: Destination) => void;
-  /** Writes into the work order, or into a variant, what the controller holds. */
-  readonly writeCodes: (path: string, held: StatedCodes) => void;
+  /** Writes a remedy into the draft. */
+  readonly onMend: (mend: Mend) => void;
   /** Begins anew after a failure. */
   readonly again: () => void;
 }
 
 /** What the bench says of the draft, as it is worked out: what to mend first, then what it went by. */
-export function ProofPanel({ state, goTo, writeCodes, again }: ProofPanelProps) {
+export function ProofPanel({ state, goTo, onMend, again }: ProofPanelProps) {
   const now = state.value;
   const shown = shownProof(now);
   return (
@@ -37,7 +37,7 @@ export function ProofPanel({ state, goTo, writeCodes, again }: ProofPanelProps) 
       {shown !== null && (
         <>
           {isStale(shown) && <p class="proof-before quiet">{say('proofPanel.before')}</p>}
-          <FindingsList findings={shown.findings} goTo={goTo} writeCodes={writeCodes} />
+          <FindingsList findings={shown.findings} goTo={goTo} onMend={onMend} />
           <Sheets shown={shown} done={now.kind === 'proved'} />
         </>
       )}
