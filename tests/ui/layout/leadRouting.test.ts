@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  LEAD_ENDS,
   LEAD_POINTS,
   type LeadEnd,
   type LeadPoint,
@@ -7,7 +8,15 @@ import {
 } from '../../../src/sim/devices/places.ts';
 import type { Observation } from '../../../src/sim/world/Observation.ts';
 import { type Curve, sampled } from '../../../src/ui/interaction/layout/curve.ts';
-import { contains, distance, grow, SHEET, type Vec } from '../../../src/ui/interaction/layout/geometry.ts';
+import {
+  along,
+  contains,
+  distance,
+  grow,
+  SHEET,
+  towards,
+  type Vec,
+} from '../../../src/ui/interaction/layout/geometry.ts';
 import { placeEnds } from '../../../src/ui/interaction/layout/hotspots.ts';
 import { FACES, LABEL_BOXES } from '../../../src/ui/interaction/layout/labels.ts';
 import {
@@ -58,6 +67,20 @@ describe('leads on the bench', () => {
         const across = pointsOf(cords(withLead(end, point))).filter((at) =>
           LABEL_BOXES.some((box) => contains(box, at)),
         );
+        expect(across, `${end} on ${point}`).toEqual([]);
+      }
+    }
+  });
+
+  it('of every kind keep their needle off printed words, wherever one of them is put', () => {
+    for (const end of LEAD_ENDS) {
+      for (const point of FIXED) {
+        const placed = placeEnds(withLead(end, point), 'leads').get(end);
+        if (placed === undefined) throw new Error(`no ${end}`);
+        const way = towards(placed.tip, placed.grip);
+        const across = Array.from({ length: Math.floor(distance(placed.tip, placed.grip) / 4) }, (_, i) =>
+          along(placed.tip, way, 4 * (i + 1)),
+        ).filter((at) => LABEL_BOXES.some((box) => contains(box, at)));
         expect(across, `${end} on ${point}`).toEqual([]);
       }
     }

@@ -22,6 +22,7 @@ const GROUNDS: readonly Ground[] = [
   { box: { x: 826, y: CAVITY_Y - 40, w: 316, h: 82 }, cost: 24 }, // cavities
   { box: { x: 786, y: 284, w: 408, h: 112 }, cost: 10 }, // wires and plug, side view or faces
   { box: { x: 672, y: 150, w: 50, h: 250 }, cost: 3 }, // harness
+  { box: { x: 556, y: 130, w: 148, h: 48 }, cost: 24 }, // its wires and letters under the controller
   { box: { x: 614, y: 326, w: 62, h: 76 }, cost: 40 }, // connector
   { box: plan.UNIT_BODY, cost: 14 },
   { box: plan.UNIT_LID, cost: 14 },

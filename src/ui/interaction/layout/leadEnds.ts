@@ -47,6 +47,10 @@ const LEANING: Readonly<Record<LeadEnd, number>> = {
   'led-tip': 1,
 };
 
+/** How closely a needle is looked along, and half its width. */
+const NEEDLE_STEP = 4;
+const NEEDLE_HALF = 3;
+
 /** Room kept beyond the back of a grip, so that its cord can turn on the sheet. */
 const CORD_ROOM = 48;
 
@@ -117,6 +121,15 @@ function candidates(end: LeadEnd, point: LeadPoint, tip: Vec): readonly Vec[] {
   );
 }
 
+/** The needle from tip to grip lies over a printed word. Right at the tip it may: the point it is on has its name there. */
+function crossesWords(tip: Vec, grip: Vec): boolean {
+  const direction = towards(tip, grip);
+  const steps = Math.floor(distance(tip, grip) / NEEDLE_STEP);
+  return Array.from({ length: steps }, (_, i) => along(tip, direction, (i + 1) * NEEDLE_STEP)).some((at) =>
+    LABEL_BOXES.some((box) => contains(grow(box, NEEDLE_HALF), at)),
+  );
+}
+
 function placeGrip(end: LeadEnd, point: LeadPoint, tip: Vec, taken: readonly Box[]): Vec {
   const all = candidates(end, point, tip);
   const free = (grip: Vec, blocked: readonly Box[], soft: readonly Box[], room: number): boolean => {
@@ -130,8 +143,10 @@ function placeGrip(end: LeadEnd, point: LeadPoint, tip: Vec, taken: readonly Box
     );
   };
   const hard = [...taken, ...FACES];
+  const soft = [...LABEL_BOXES, ...BODY_BOXES];
   return (
-    all.find((grip) => free(grip, hard, [...LABEL_BOXES, ...BODY_BOXES], CORD_ROOM)) ??
+    all.find((grip) => free(grip, hard, soft, CORD_ROOM) && !crossesWords(tip, grip)) ??
+    all.find((grip) => free(grip, hard, LABEL_BOXES, CORD_ROOM) && !crossesWords(tip, grip)) ??
     all.find((grip) => free(grip, hard, LABEL_BOXES, CORD_ROOM)) ??
     all.find((grip) => free(grip, hard, [], CORD_ROOM)) ??
     all.find((grip) => free(grip, hard, [], 0)) ??
