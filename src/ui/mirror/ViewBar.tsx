@@ -60,7 +60,12 @@ export function ViewBar({ views, letters, asked }: ViewBarProps) {
         ))}
       </div>
       <div class="view-steps">
-        <button {...shared(first)} aria-label={say('views.further')} onClick={() => views.step(-1)}>
+        <button
+          {...shared(first)}
+          aria-label={say('views.further')}
+          aria-disabled={view === 'whole'}
+          onClick={() => views.step(-1)}
+        >
           −
         </button>
         <button {...shared(first + 1)} aria-label={say('views.closer')} onClick={() => views.step(1)}>
@@ -70,6 +75,7 @@ export function ViewBar({ views, letters, asked }: ViewBarProps) {
           <button
             key={way}
             {...shared(first + 2 + index)}
+            class="way"
             aria-label={say(`views.ways.${way}`)}
             aria-disabled={!ways[way]}
             onClick={() => views.stride(way)}
