@@ -73,10 +73,21 @@ export function DraftScreen(props: DraftScreenProps) {
       <main class="shelf">
         {opening !== 'coming' && (
           <>
-            <p role="alert">{say(`backRoom.${opening}`)}</p>
-            <p>
-              <a href="#/back-room">{say('backRoom.toShelf')}</a>
+            <h1>{say('backRoom.title')}</h1>
+            <p class="shelf-notice" role="alert">
+              {say(`backRoom.${opening}`)}
             </p>
+            <div class="shelf-ways">
+              <button
+                type="button"
+                class="act"
+                onClick={() => {
+                  location.hash = '#/back-room';
+                }}
+              >
+                {say('backRoom.toShelf')}
+              </button>
+            </div>
           </>
         )}
       </main>

@@ -5,6 +5,7 @@ import { say } from '../../text/translate.ts';
 import { draftOf } from '../../training/draft/Draft.ts';
 import { emptyScenarioText } from '../../training/draft/emptyScenario.ts';
 import { MAX_SCENARIO_BYTES } from '../../training/scenario/readYaml.ts';
+import { copyTitle } from './copyTitle.ts';
 import { titleOf } from './DraftDesk.ts';
 import type { DraftShelf } from './DraftShelf.ts';
 import { openTextFile } from './openTextFile.ts';
@@ -55,9 +56,11 @@ function incomingTo(shelf: DraftShelf, notice: Signal<string | null>): Incoming 
       return fresh;
     },
     copy: async (key) => {
+      notice.value = null;
       const draft = await shelf.store.get(key);
       if (draft === undefined) return;
-      await shelf.add(draft.text, say('backRoom.copyOf', { title: draft.title || say('backRoom.untitled') }));
+      const taken = shelf.drafts.peek().map(({ title }) => title);
+      await shelf.add(draft.text, copyTitle(draft.title || say('backRoom.untitled'), taken));
     },
   };
 }

@@ -3,7 +3,8 @@ export const backRoom = {
   backRoom: {
     title: 'Back room',
     lead: 'Write a job, see what the tests would read, and hand it out. What you write here stays in this browser until you save it as a file.',
-    spoils: 'Jobs lie open here, faults and all. If you are here to practise, go back to the job board.',
+    spoils: 'Jobs lie open here, faults and all. If you are here to practise, go back:',
+    toBoard: 'to the job board',
     newDraft: 'Write a new job',
     openFile: 'Open a file',
     dropHere: 'Or drop a scenario file anywhere on this page.',
@@ -15,6 +16,7 @@ export const backRoom = {
     copy: 'Copy',
     copyDraft: 'Copy {{title}}',
     copyOf: '{{title}} (copy)',
+    copyFurther: '{{title}} (copy {{number}})',
     remove: 'Remove',
     removeDraft: 'Remove {{title}}',
     removeTitle: 'Remove this draft?',

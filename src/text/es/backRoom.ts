@@ -3,8 +3,8 @@ export const backRoom = {
   backRoom: {
     title: 'Trastienda',
     lead: 'Escriba un trabajo, vea qué leerían las pruebas y entréguelo. Lo que escriba aquí se queda en este navegador hasta que lo guarde como archivo.',
-    spoils:
-      'Aquí los trabajos están a la vista, con sus fallas. Si vino a practicar, vuelva al tablero de trabajos.',
+    spoils: 'Aquí los trabajos están a la vista, con sus fallas. Si vino a practicar, vuelva:',
+    toBoard: 'al tablero de trabajos',
     newDraft: 'Escribir un trabajo nuevo',
     openFile: 'Abrir un archivo',
     dropHere: 'O suelte un archivo de escenario en cualquier parte de esta página.',
@@ -16,6 +16,7 @@ export const backRoom = {
     copy: 'Copiar',
     copyDraft: 'Copiar {{title}}',
     copyOf: '{{title}} (copia)',
+    copyFurther: '{{title}} (copia {{number}})',
     remove: 'Quitar',
     removeDraft: 'Quitar {{title}}',
     removeTitle: '¿Quitar este borrador?',

@@ -214,7 +214,11 @@ function Code({ code, drawCode, onChange }: CodeProps) {
           {say('handOut.draw')}
         </button>
       </div>
-      <p class="field-problem" id="hand-out-code-problem" hidden={problem === null}>
+      <p
+        class={plainClassCode(code.value) === null ? 'field-problem' : 'field-problem field-to-write'}
+        id="hand-out-code-problem"
+        hidden={problem === null}
+      >
         {problem}
       </p>
     </div>
@@ -264,12 +268,21 @@ function Seats({ code, seats, onChange }: SeatsProps) {
   );
 }
 
+/** In a low window the outcome comes below what is seen of the dialog. */
+function inSight(element: HTMLElement | null): void {
+  element?.scrollIntoView({ block: 'nearest' });
+}
+
 function Outcome({ outcome }: { readonly outcome: HandedOut | 'failed' }) {
   if (outcome === 'failed') return <p class="field-problem">{say('handOut.failed')}</p>;
   return (
-    <div class="hand-out-saved">
+    <div class="hand-out-saved" ref={inSight}>
       <p>{say('handOut.saved', { file: outcome.file })}</p>
-      {outcome.code !== null && <p>{say('handOut.savedCode', { code: outcome.code })}</p>}
+      {outcome.code !== null && (
+        <p>
+          <b>{say('handOut.savedCode', { code: outcome.code })}</b>
+        </p>
+      )}
       <p class="quiet">{say('handOut.hash', { hash: outcome.contentHash.slice(0, 12) })}</p>
     </div>
   );

@@ -38,7 +38,9 @@ export function ShelfScreen(props: ShelfScreenProps) {
       <main class="shelf">
         <h1>{say('backRoom.title')}</h1>
         <p class="lead">{say('backRoom.lead')}</p>
-        <p class="quiet">{say('backRoom.spoils')}</p>
+        <p class="quiet">
+          {say('backRoom.spoils')} <a href="#/">{say('backRoom.toBoard')}</a>
+        </p>
         <div class="shelf-ways">
           <button type="button" class="act" onClick={onNew}>
             {say('backRoom.newDraft')}
