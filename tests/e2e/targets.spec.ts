@@ -134,6 +134,72 @@ test('a small place is chosen large, and the lead then lies there', async ({ pag
   );
 });
 
+test.describe('with a finger', () => {
+  test.use({ hasTouch: true, isMobile: true });
+
+  test('a thing that is let go among small places is asked about, and goes there or back', async ({
+    page,
+  }) => {
+    await open(page, 390, 844);
+    await go(page, 'Bench');
+    const screen = await page.context().newCDPSession(page);
+    const middle = async (id: string): Promise<{ x: number; y: number }> => {
+      const box = await page.locator(`[data-spot="${id}"]`).boundingBox();
+      if (box === null) throw new Error(`no ${id}`);
+      return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+    };
+    const carry = async (thing: string, to: string): Promise<void> => {
+      const [from, goal] = [await middle(thing), await middle(to)];
+      await screen.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [from] });
+      for (const share of [0.3, 0.6, 1]) {
+        const at = { x: from.x + (goal.x - from.x) * share, y: from.y + (goal.y - from.y) * share };
+        await screen.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [at] });
+      }
+      await screen.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    };
+    const choice = page.getByRole('dialog', { name: 'Which one?' });
+    const lead = page.locator('[data-spot="end:meter-red"]');
+    await carry('end:meter-red', 'point:battery-positive');
+    await choice.getByRole('button', { name: 'None of these' }).tap();
+    await expect(lead).toHaveAccessibleName(/^Red lead, loose/);
+    await carry('end:meter-red', 'point:battery-positive');
+    await choice.getByRole('button', { name: 'Battery negative' }).tap();
+    await expect(lead).toHaveAccessibleName('Red lead, on battery negative');
+    await expect(choice).toBeHidden();
+  });
+});
+
+test('on a phone the log key, the meter and the gauge stay at the lower edge, and hide nothing that has the focus', async ({
+  page,
+}) => {
+  await open(page, 360, 740);
+  const dock = page.locator('.dock');
+  const top = async (one: string): Promise<number> => (await page.locator(one).boundingBox())?.y ?? 0;
+  // The whole bench with its keys is in sight above it.
+  expect((await page.locator('.stage').boundingBox())?.height).toBeGreaterThan(300);
+  expect(await top('.stage')).toBeGreaterThanOrEqual(0);
+  const help = await page.locator('.help').boundingBox();
+  expect((help?.y ?? 999) + (help?.height ?? 0)).toBeLessThanOrEqual(await top('.dock'));
+  for (const far of [0, 5000]) {
+    await page.evaluate((y) => window.scrollTo(0, y), far);
+    await expect(dock.getByRole('button', { name: 'Log this reading' })).toBeInViewport({ ratio: 1 });
+    await expect(dock.locator('.small-meter')).toBeInViewport({ ratio: 1 });
+  }
+  await page.locator('.help').focus();
+  for (let press = 0; press < 40; press += 1) {
+    await page.keyboard.press('Tab');
+    const hidden = await page.evaluate(() => {
+      const one = document.activeElement;
+      const dockTop = document.querySelector('.dock')?.getBoundingClientRect().top ?? 0;
+      if (one === null || one === document.body || one.closest('.dock') !== null) return null;
+      const { top: from, bottom } = one.getBoundingClientRect();
+      // A panel that is higher than the window shows its upper part.
+      return bottom > dockTop + 1 && from > 0 && one.id !== 'side-panel' ? one.outerHTML.slice(0, 80) : null;
+    });
+    expect(hidden).toBeNull();
+  }
+});
+
 test('a key brings what it comes to into sight', async ({ page }) => {
   await open(page, 1280, 800);
   await go(page, 'Meter');
