@@ -11,6 +11,7 @@ import type { Edition } from '../ui/panels/Edition.ts';
 import { KeptLine } from '../ui/panels/KeptLine.tsx';
 import { later } from '../ui/panels/later.tsx';
 import { NewerVersionBar } from '../ui/panels/NewerVersionBar.tsx';
+import { NotOpened } from '../ui/panels/NotOpened.tsx';
 import { RoomName } from '../ui/panels/RoomName.ts';
 import type { Trouble } from '../ui/panels/Shop.ts';
 import { TopBar } from '../ui/panels/TopBar.tsx';
@@ -110,16 +111,25 @@ interface BackRoomProps extends AppProps {
 /** So is where instructors write. */
 function LazyBackRoom(props: BackRoomProps) {
   const [Screen, setScreen] = useState<ComponentType<BackRoomProps> | null>(null);
+  const [failed, setFailed] = useState(false);
   const { shop, sentences } = props;
   useEffect(() => {
     Promise.all([import('./backroom/BackRoomScreen.tsx'), sentences.backRoom()]).then(
       ([{ BackRoomScreen }]) => setScreen(() => BackRoomScreen),
       (error: unknown) => {
+        setFailed(true);
         shop.trouble.value = missingPart(error) ?? unexpected(error);
       },
     );
   }, [shop, sentences]);
-  if (Screen === null) return <TopBar shop={shop} onSettings={props.onSettings} />;
+  if (Screen === null) {
+    return (
+      <>
+        <TopBar shop={shop} onSettings={props.onSettings} />
+        {failed && <NotOpened shop={shop} />}
+      </>
+    );
+  }
   return (
     <RoomName.Provider value={say('backRoom.title')}>
       <Screen {...props} />
@@ -147,6 +157,7 @@ function Fetched<Props extends JobProps>(
   const [got, setGot] = useState<{ Screen: ComponentType<Props & OfJob>; sealed: SealedScenario } | null>(
     null,
   );
+  const [failed, setFailed] = useState(false);
   const { shop, fetch, card, scenarioFetchers, sentences, whole = false, kept } = props;
   useEffect(() => {
     const fetchScenario = scenarioFetchers[card.id] ?? (() => ofFile(card.id, shop));
@@ -158,11 +169,19 @@ function Fetched<Props extends JobProps>(
     ]).then(
       ([Screen, sealed]) => setGot({ Screen, sealed }),
       (error: unknown) => {
+        setFailed(true);
         shop.trouble.value = missingPart(error) ?? unexpected(error);
       },
     );
   }, [shop, fetch, card, scenarioFetchers, sentences, whole, kept]);
-  if (got === null) return <TopBar shop={shop} title={card.title} onSettings={props.onSettings} />;
+  if (got === null) {
+    return (
+      <>
+        <TopBar shop={shop} title={card.title} onSettings={props.onSettings} />
+        {failed && <NotOpened shop={shop} />}
+      </>
+    );
+  }
   return <got.Screen {...props} sealed={got.sealed} />;
 }
 

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { download } from '../platform/browser/download.ts';
 import { say } from '../text/translate.ts';
 import type { SealedScenario } from '../training/scenario/seal.ts';
+import { NotOpened } from '../ui/panels/NotOpened.tsx';
 import { TopBar } from '../ui/panels/TopBar.tsx';
 import { ClosedJob } from './ClosedJob.tsx';
 import type { AppShop } from './createShop.ts';
@@ -32,7 +33,8 @@ interface ReadAgain {
 
 /** The debrief of a finished job, read again: its kept record is sat once more, and nothing can be done in it. */
 export function DebriefScreen({ sealed, kept, shop, onSettings }: DebriefScreenProps) {
-  const [read, setRead] = useState<ReadAgain | null>(null);
+  // Null when it cannot be read.
+  const [read, setRead] = useState<ReadAgain | 'coming' | null>('coming');
   useEffect(() => {
     let gone = false;
     let reading: ReadAgain | null = null;
@@ -44,15 +46,17 @@ export function DebriefScreen({ sealed, kept, shop, onSettings }: DebriefScreenP
     return () => {
       gone = true;
       reading?.end();
-      setRead(null);
+      setRead('coming');
     };
   }, [sealed, kept, shop]);
   return (
     <>
       <TopBar shop={shop} title={sealed.card.title} onSettings={onSettings} />
       {read === null ? (
+        <NotOpened shop={shop} />
+      ) : read === 'coming' ? (
         <main class="order-page">
-          {shop.trouble.value === null && <p role="status">{say('app.loading')}</p>}
+          <p role="status">{say('app.loading')}</p>
         </main>
       ) : (
         <ClosedJob sealed={sealed} desk={read.desk} shop={shop} />

@@ -9,6 +9,7 @@ import { heldSentence } from '../ui/mirror/handWords.ts';
 import { BenchScreen } from '../ui/panels/BenchScreen.tsx';
 import { IntroductionClosed, IntroductionStart } from '../ui/panels/Introduction.tsx';
 import { part, ShortcutsDialog } from '../ui/panels/laterPanels.ts';
+import { NotOpened } from '../ui/panels/NotOpened.tsx';
 import type { ReaderPage } from '../ui/panels/ReaderPanel.tsx';
 import type { SideTab } from '../ui/panels/SideColumn.tsx';
 import { TopBar } from '../ui/panels/TopBar.tsx';
@@ -39,7 +40,8 @@ interface JobScreenProps {
 /** One job from its work order to its debrief. */
 export function JobScreen(props: JobScreenProps) {
   const { card, sealed, shop, onSettings } = props;
-  const [job, setJob] = useState<RunningJob | null>(null);
+  // Null when it cannot be opened.
+  const [job, setJob] = useState<RunningJob | 'coming' | null>('coming');
   const tab = useSignal<SideTab>(sealed.card.steps.length > 0 ? 'steps' : 'log');
   const readerPage = useSignal<ReaderPage>('codes');
   const shortcuts = useSignal(false);
@@ -70,16 +72,20 @@ export function JobScreen(props: JobScreenProps) {
     return () => {
       gone = true;
       running?.end();
-      setJob(null);
+      setJob('coming');
     };
   }, [card, sealed, shop, voices, reducedMotion, tab, readerPage, shortcuts]);
-  if (job === null) {
+  if (job === null || job === 'coming') {
     return (
       <>
         <TopBar shop={shop} title={sealed.card.title} onSettings={onSettings} />
-        <main class="order-page">
-          {shop.trouble.value === null && <p role="status">{say('app.loading')}</p>}
-        </main>
+        {job === null ? (
+          <NotOpened shop={shop} />
+        ) : (
+          <main class="order-page">
+            <p role="status">{say('app.loading')}</p>
+          </main>
+        )}
       </>
     );
   }

@@ -10,7 +10,7 @@ import type { SittingRecord } from '../training/sitting/SittingRecord.ts';
 /** Why a job cannot be opened. `record-*` leaves the stored record where it is. */
 export type OpenProblem =
   | { readonly code: 'scenario-broken'; readonly detail: string }
-  | { readonly code: 'record-damaged' | 'record-changed' };
+  | { readonly code: 'record-damaged' | 'record-changed' | 'record-newer' };
 
 export interface OpenJob {
   readonly scenario: Scenario;

@@ -178,6 +178,15 @@ function troubleOpening(
   if (problem.code === 'scenario-broken') {
     return { key: 'troubles.scenario-broken', detail: problem.detail ?? '', offers: [] };
   }
+  if (problem.code === 'record-newer') {
+    return {
+      key: 'troubles.record-newer',
+      offers: [
+        { label: 'troubles.reload', run: () => location.reload() },
+        { label: 'troubles.exportRecord', run: exportRecord },
+      ],
+    };
+  }
   return {
     key: problem.code === 'record-changed' ? 'troubles.record-changed' : 'troubles.record-damaged',
     offers: [

@@ -130,6 +130,7 @@ describe('a job kept and opened again', () => {
     expect(code({ ...record, endHash: '0'.repeat(64) })).toBe('record-damaged');
     expect(code('nonsense')).toBe('record-damaged');
     expect(code(undefined)).toBe('record-damaged');
+    expect(code({ ...record, format: 2 })).toBe('record-newer');
     const scenario = { ...(record['scenario'] as object), contentHash: '0'.repeat(64) };
     expect(code({ ...record, scenario })).toBe('record-changed');
   });

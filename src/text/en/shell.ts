@@ -6,6 +6,7 @@ export const shell = {
     back: 'Back to the job board',
     backToDraft: 'Back to your draft',
     skip: 'Skip to the bench',
+    notOpened: 'This page could not be opened.',
     loading: 'Setting up the bench …',
     cancel: 'Cancel',
     close: 'Close',

@@ -14,6 +14,8 @@ export const troubles = {
       'The saved record of this job cannot be read. Export it as it is, or start the job anew.',
     'record-changed':
       'The saved record belongs to an older version of this job. Export it as it is, or start the job anew.',
+    'record-newer':
+      'The saved record of this job was written by a newer version of Known Good. Reload the page to get that version, or export the record as it is.',
     'record-gone': 'The record of this job is no longer kept on this device.',
     'open-elsewhere':
       'This job is open in another page. Go on there, or close that page and open the job again.',

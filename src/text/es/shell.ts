@@ -6,6 +6,7 @@ export const shell = {
     back: 'Volver al tablero de trabajos',
     backToDraft: 'Volver a su borrador',
     skip: 'Saltar al banco',
+    notOpened: 'No se pudo abrir esta página.',
     loading: 'Preparando el banco …',
     cancel: 'Cancelar',
     close: 'Cerrar',

@@ -14,6 +14,8 @@ export const troubles = {
       'El registro guardado de este trabajo no se puede leer. Expórtelo como está, o empiece el trabajo de nuevo.',
     'record-changed':
       'El registro guardado es de una versión anterior de este trabajo. Expórtelo como está, o empiece el trabajo de nuevo.',
+    'record-newer':
+      'El registro guardado de este trabajo es de una versión más nueva de Known Good. Recargue la página para tener esa versión, o exporte el registro como está.',
     'record-gone': 'El registro de este trabajo ya no se conserva en este dispositivo.',
     'open-elsewhere':
       'Este trabajo está abierto en otra página. Siga allí, o cierre esa página y abra el trabajo otra vez.',
