@@ -145,7 +145,7 @@ test.describe('with fingers', () => {
     if (asked) await tap(page, choice.getByRole('button', { name: new RegExp(`^${name}`) }));
   }
 
-  test('a lead goes by a tap and a tap, from the list and on the bench', async ({ page }) => {
+  async function leadsByTaps(page: Page): Promise<void> {
     await atTheBench(page);
     await touch(page, 'Red lead');
     const place = page.getByRole('option', { name: /^Battery positive/ });
@@ -157,6 +157,18 @@ test.describe('with fingers', () => {
     await expect(caption(page)).toHaveText('Black lead placed on controller end of the feed wire.');
     await tap(page, undoButton(page));
     await expect(caption(page)).toHaveText('Put back: black lead off again.');
+  }
+
+  test('a lead goes by a tap and a tap, from the list and on the bench', ({ page }) => leadsByTaps(page));
+
+  test('it does where the browser does not say with a click what made it', async ({ page }) => {
+    // As before clicks became pointer events (W3C, Pointer Events 3): only what a pointer itself does is one.
+    await page.addInitScript(() => {
+      Object.defineProperty(PointerEvent, Symbol.hasInstance, {
+        value: (one: unknown) => one instanceof MouseEvent && one.type.startsWith('pointer'),
+      });
+    });
+    await leadsByTaps(page);
   });
 
   test('a finger that carries moves no page, one finger has the hand, and a long press asks for no menu', async ({

@@ -26,8 +26,9 @@ export function Mirror({ input }: { readonly input: BenchInput }) {
   const press = (id: HotspotId, event: MouseEvent): void => {
     // A key's click has no press before it and belongs to no drag.
     if (event.detail !== 0 && pointer.isSwallowed()) return;
-    if (event.detail !== 0 && magnifier.asks(id, isTouch(event), event.currentTarget as Element)) return;
-    work(id, event.detail === 0 || isTouch(event), event.detail === 0);
+    if (event.detail !== 0 && magnifier.asks(id, pointer.isTouch(event), event.currentTarget as Element))
+      return;
+    work(id, event.detail === 0 || pointer.isTouch(event), event.detail === 0);
   };
   const work = (id: HotspotId, byList: boolean, byKeys: boolean): void => {
     if (id === 'reader') input.openReader(byKeys);
@@ -85,7 +86,8 @@ export function Mirror({ input }: { readonly input: BenchInput }) {
           rows={magnifier.rows.value}
           functionsKnown={input.functionsKnown.value}
           onChoose={(id, event) => {
-            if (!magnifier.settles(id)) work(id, event.detail === 0 || isTouch(event), event.detail === 0);
+            if (!magnifier.settles(id))
+              work(id, event.detail === 0 || pointer.isTouch(event), event.detail === 0);
           }}
           onClose={magnifier.close}
         />
@@ -95,8 +97,4 @@ export function Mirror({ input }: { readonly input: BenchInput }) {
       )}
     </>
   );
-}
-
-function isTouch(event: MouseEvent): boolean {
-  return event instanceof PointerEvent && event.pointerType === 'touch';
 }

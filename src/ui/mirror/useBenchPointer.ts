@@ -57,6 +57,10 @@ export function useBenchPointer(input: BenchInput, asksDrop: GesturePorts['asksD
     current.current = { input, gesture: new BenchGesture(portsOf(input, asksDrop)) };
   const { gesture } = current.current;
   const pressed = useRef<Element | null>(null);
+  const last = useRef<PointerKind>('mouse');
+  // Not every browser says with a click what made it.
+  const kindOfClick = (event: MouseEvent): PointerKind =>
+    event instanceof PointerEvent ? kindOf(event) : last.current;
   useEffect(() => {
     let frame = 0;
     const everyFrame = (ms: number): void => {
@@ -67,7 +71,9 @@ export function useBenchPointer(input: BenchInput, asksDrop: GesturePorts['asksD
       [
         'pointerdown',
         (event: PointerEvent) => {
-          if (event.isPrimary) gesture.fresh();
+          if (!event.isPrimary) return;
+          last.current = kindOf(event);
+          gesture.fresh();
         },
         { capture: true },
       ],
@@ -116,7 +122,7 @@ export function useBenchPointer(input: BenchInput, asksDrop: GesturePorts['asksD
         // A long press holds a thing; it asks for no menu.
         'contextmenu',
         (event: MouseEvent) => {
-          const byHand = event instanceof PointerEvent && event.pointerType !== 'mouse';
+          const byHand = kindOfClick(event) !== 'mouse';
           const onBench = event.target instanceof Element && event.target.closest('.mirror') !== null;
           if (gesture.active || (byHand && onBench)) event.preventDefault();
         },
@@ -136,6 +142,7 @@ export function useBenchPointer(input: BenchInput, asksDrop: GesturePorts['asksD
   return {
     /** True when the click that follows belongs to a drag. */
     isSwallowed: (): boolean => gesture.swallowsClick,
+    isTouch: (event: MouseEvent): boolean => kindOfClick(event) === 'touch',
     down(id: HotspotId, event: PointerEvent): void {
       if (event.button !== 0 || !event.isPrimary || gesture.active) return;
       pressed.current = event.currentTarget instanceof Element ? event.currentTarget : null;
