@@ -30,6 +30,7 @@ import { loadScenario } from './src/training/scenario/loadScenario.ts';
 import { isJob } from './src/training/scenario/modes.ts';
 import type { ScenarioProblem } from './src/training/scenario/ScenarioProblem.ts';
 import { tokensOf } from './src/ui/theme/tokens.ts';
+import { HeaviestFirst } from './tests/support/heaviestFirst.ts';
 
 const SCENARIO_FOLDER = join(import.meta.dirname, 'scenarios');
 const EVIDENCE_TABLES = join(import.meta.dirname, 'assets/evidence');
@@ -144,10 +145,11 @@ export default defineConfig({
   },
   test: {
     // No test is about how fast the machine is: a busy one gets its time.
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
+    testTimeout: 900_000,
+    hookTimeout: 900_000,
     // Nobody works beside it: every core has its share.
     maxWorkers: '100%',
+    sequence: { sequencer: HeaviestFirst },
     // A test may say any sentence.
     setupFiles: ['src/text/wholeEnglish.ts', 'src/text/backRoomEnglish.ts'],
     include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],

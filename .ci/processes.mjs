@@ -43,15 +43,16 @@ function ended(program, child) {
   });
 }
 
-const LAST = 19;
+// Not the last of all: a stage that waits too long for its turn is taken for dead.
+const BEHIND = 10;
 
-/** Lets everything else go before a child and what it starts. Where the system does not let us, it goes on as it is. */
+/** Lets everything else go first, before a child and what it starts. Where the system does not let us, it goes on as it is. */
 function giveWay({ pid }) {
   if (pid === undefined) return;
   try {
-    setPriority(pid, LAST);
+    setPriority(pid, BEHIND);
     // Linux shares the processor out by group before it looks at any program's own priority.
-    if (process.platform === 'linux') writeFileSync(`/proc/${pid}/autogroup`, String(LAST));
+    if (process.platform === 'linux') writeFileSync(`/proc/${pid}/autogroup`, String(BEHIND));
   } catch {
     // No such group, or it has ended already.
   }

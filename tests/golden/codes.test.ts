@@ -16,7 +16,7 @@ let rows: readonly CodeRow[] = [];
 beforeAll(() => {
   rows = codeTable();
   if (process.env.GOLDEN === 'renew') writeFileSync(file, printed());
-}, 240_000);
+});
 
 function printed(): string {
   return `${cliCodes.table(rows, DRIVES).join('\n')}\n`;

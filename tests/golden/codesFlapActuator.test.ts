@@ -11,7 +11,7 @@ let rows: readonly CodeRow[] = [];
 beforeAll(() => {
   rows = codeTable(FLAP_ACTUATOR.faults, FLAP_ACTUATOR.id);
   if (process.env.GOLDEN === 'renew') writeFileSync(file, printed());
-}, 240_000);
+});
 
 function printed(): string {
   return `${cliCodes.table(rows, DRIVES).join('\n')}\n`;

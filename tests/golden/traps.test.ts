@@ -56,9 +56,6 @@ function sit(id: string, text: string): Sat {
   return { log: sitting.view().log, facts: facts.value };
 }
 
-/** Weighing asks every suspect's bench; it takes its time. */
-const WEIGHING_MS = 240_000;
-
 goldenSuite('golden jobs with a trap that only weighing shows', TRAPPED);
 
 /** The chance of an item after each log entry; `noted` finds an entry by its note. */
@@ -85,39 +82,28 @@ const noted = (log: readonly LogEntry[], note: string): number =>
   log.find((entry) => entry.note === note)?.id ?? -1;
 
 describe('tight as a drum', () => {
-  test(
-    'everything that a hand gauge and a meter can ask speaks for the unit; the water column tells',
-    () => {
-      const { chanceAfter, log } = chances(weighedGolden('tight-as-a-drum.full.txt'), 'unit');
-      const column = noted(log, 'Trip, column and sense');
-      // The complaint, a unit that holds, a switch that makes and lets go.
-      expect(chanceAfter(column - 1)).toBeLessThan(chanceAfter(0));
-      const last = log.filter(({ note }) => note === 'Sense is back already').at(-1)?.id ?? -1;
-      expect(chanceAfter(last)).toBeGreaterThan(0.95);
-    },
-    WEIGHING_MS,
-  );
+  test('everything that a hand gauge and a meter can ask speaks for the unit; the water column tells', () => {
+    const { chanceAfter, log } = chances(weighedGolden('tight-as-a-drum.full.txt'), 'unit');
+    const column = noted(log, 'Trip, column and sense');
+    // The complaint, a unit that holds, a switch that makes and lets go.
+    expect(chanceAfter(column - 1)).toBeLessThan(chanceAfter(0));
+    const last = log.filter(({ note }) => note === 'Sense is back already').at(-1)?.id ?? -1;
+    expect(chanceAfter(last)).toBeGreaterThan(0.95);
+  });
 });
 
 describe('nine volts and still a code', () => {
-  test(
-    'at rest and under vacuum, solenoid off, the sense circuit is within its limits; loaded it is not, and that convicts',
-    () => {
-      const { log, noted: at } = chances(
-        weighedGolden('nine-volts-and-still-a-code.full.txt'),
-        'ground-wire',
-      );
-      const volts = (note: string): number =>
-        log.find((entry) => entry.note === note)?.seen.meter.display.value ?? Number.NaN;
-      // Thresholds of this rig's controller: closed below 2 V, open above 6 V, implausible in between.
-      expect(volts('Sense at rest')).toBeGreaterThan(6);
-      expect(volts('Sense under vacuum, and it holds')).toBeLessThan(0.1);
-      expect(volts('Sense under vacuum, solenoid on')).toBeGreaterThan(2);
-      expect(volts('Sense under vacuum, solenoid on')).toBeLessThan(6);
-      expect(at('Ground side at the plug, commanded on')).toBeGreaterThan(0.95);
-    },
-    WEIGHING_MS,
-  );
+  test('at rest and under vacuum, solenoid off, the sense circuit is within its limits; loaded it is not, and that convicts', () => {
+    const { log, noted: at } = chances(weighedGolden('nine-volts-and-still-a-code.full.txt'), 'ground-wire');
+    const volts = (note: string): number =>
+      log.find((entry) => entry.note === note)?.seen.meter.display.value ?? Number.NaN;
+    // Thresholds of this rig's controller: closed below 2 V, open above 6 V, implausible in between.
+    expect(volts('Sense at rest')).toBeGreaterThan(6);
+    expect(volts('Sense under vacuum, and it holds')).toBeLessThan(0.1);
+    expect(volts('Sense under vacuum, solenoid on')).toBeGreaterThan(2);
+    expect(volts('Sense under vacuum, solenoid on')).toBeLessThan(6);
+    expect(at('Ground side at the plug, commanded on')).toBeGreaterThan(0.95);
+  });
 
   test('clicks through the new wire do not prove it, for they came through the old one too', () => {
     const passage = `solenoid on
@@ -139,12 +125,10 @@ solenoid off
 });
 
 describe('voltage at the plug', () => {
-  test(
-    'the voltage on the parted feed says nothing against the controller',
-    () => {
-      const sitting = sat(
-        'voltage-at-the-plug',
-        `accept
+  test('the voltage on the parted feed says nothing against the controller', () => {
+    const sitting = sat(
+      'voltage-at-the-plug',
+      `accept
 part plug
 meter volts-dc
 lead meter-red to harness-1
@@ -155,22 +139,20 @@ log "Ghost"
 verdict controller cites 1
 close
 `,
-      );
-      const { log, chanceAfter, verdict } = chances(
-        weighSat({
-          scenario: scenarioOf('voltage-at-the-plug'),
-          record: sitting.record(),
-          view: sitting.view(),
-        }),
-        'controller',
-      );
-      expect(log[0]?.seen.meter.display.value).toBeGreaterThan(5.4);
-      expect(log[0]?.seen.meter.display.value).toBeLessThan(6);
-      expect(chanceAfter(1)).toBeLessThan(2 * chanceAfter(0));
-      expect(verdict.weight).toBeLessThan(0.25);
-    },
-    WEIGHING_MS,
-  );
+    );
+    const { log, chanceAfter, verdict } = chances(
+      weighSat({
+        scenario: scenarioOf('voltage-at-the-plug'),
+        record: sitting.record(),
+        view: sitting.view(),
+      }),
+      'controller',
+    );
+    expect(log[0]?.seen.meter.display.value).toBeGreaterThan(5.4);
+    expect(log[0]?.seen.meter.display.value).toBeLessThan(6);
+    expect(chanceAfter(1)).toBeLessThan(2 * chanceAfter(0));
+    expect(verdict.weight).toBeLessThan(0.25);
+  });
 
   test('a new controller that has not been heard to drive the solenoid is not proven', () => {
     const passage = `key on
@@ -193,23 +175,15 @@ log "Clicks"
 });
 
 describe('everyone looked', () => {
-  test(
-    'an eye finds nothing on the cap, smoke does',
-    () => {
-      const {
-        log,
-        chanceAfter,
-        noted: at,
-      } = chances(weighedGolden('everyone-looked.full.txt'), 'filler-cap');
-      const look = log.find(({ seen }) => seen.findings.at(-1)?.at === 'filler-cap');
-      expect(look?.seen.findings.at(-1)).toMatchObject({ at: 'filler-cap', signs: ['nothing-wrong'] });
-      const looked = look?.id ?? -1;
-      expect(chanceAfter(looked)).toBeLessThanOrEqual(chanceAfter(looked - 1) * 1.1);
-      expect(at('Smoke')).toBeGreaterThan(0.9);
-      expect(at('Smoke')).toBeGreaterThan(2 * chanceAfter(looked));
-    },
-    WEIGHING_MS,
-  );
+  test('an eye finds nothing on the cap, smoke does', () => {
+    const { log, chanceAfter, noted: at } = chances(weighedGolden('everyone-looked.full.txt'), 'filler-cap');
+    const look = log.find(({ seen }) => seen.findings.at(-1)?.at === 'filler-cap');
+    expect(look?.seen.findings.at(-1)).toMatchObject({ at: 'filler-cap', signs: ['nothing-wrong'] });
+    const looked = look?.id ?? -1;
+    expect(chanceAfter(looked)).toBeLessThanOrEqual(chanceAfter(looked - 1) * 1.1);
+    expect(at('Smoke')).toBeGreaterThan(0.9);
+    expect(at('Smoke')).toBeGreaterThan(2 * chanceAfter(looked));
+  });
 });
 
 describe('the unit on the shelf', () => {
@@ -234,22 +208,18 @@ describe('the unit on the shelf', () => {
 });
 
 describe('the quarry road', () => {
-  test(
-    'standing still everything measures as it should; moved, it does not',
-    () => {
-      const { log, chanceAfter, noted: at } = chances(weighedGolden('the-quarry-road.full.txt'), 'plug');
-      const moved = noted(log, 'Highest on the feed, plug moved');
-      expect(chanceAfter(moved - 1)).toBeLessThan(0.6);
-      expect(at('Highest on the feed, plug moved')).toBeGreaterThan(chanceAfter(moved - 1));
-      expect(
-        log.findIndex(({ seen }) => seen.findings.at(-1)?.signs.includes('terminal-slack')),
-      ).toBeGreaterThan(moved);
-      expect(
-        chanceAfter(log.find(({ seen }) => seen.findings.at(-1)?.how === 'drag')?.id ?? -1),
-      ).toBeGreaterThan(0.95);
-    },
-    WEIGHING_MS,
-  );
+  test('standing still everything measures as it should; moved, it does not', () => {
+    const { log, chanceAfter, noted: at } = chances(weighedGolden('the-quarry-road.full.txt'), 'plug');
+    const moved = noted(log, 'Highest on the feed, plug moved');
+    expect(chanceAfter(moved - 1)).toBeLessThan(0.6);
+    expect(at('Highest on the feed, plug moved')).toBeGreaterThan(chanceAfter(moved - 1));
+    expect(
+      log.findIndex(({ seen }) => seen.findings.at(-1)?.signs.includes('terminal-slack')),
+    ).toBeGreaterThan(moved);
+    expect(
+      chanceAfter(log.find(({ seen }) => seen.findings.at(-1)?.how === 'drag')?.id ?? -1),
+    ).toBeGreaterThan(0.95);
+  });
 
   test('the drag gauge names the terminal, and the eye sees nothing there', () => {
     const { log } = sit('the-quarry-road', fullJob('the-quarry-road'));

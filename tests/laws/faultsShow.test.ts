@@ -18,7 +18,7 @@ const matrix = new Map<string, readonly string[]>();
 
 beforeAll(() => {
   for (const one of STANDARD_TESTS) sound.set(one.id, soundOutcomes(one, SOUND_SEEDS));
-}, 120_000);
+});
 
 const shows = (id: string): Sound => sound.get(id) ?? new Map();
 

@@ -12,7 +12,7 @@ const matrix = new Map<string, readonly string[]>();
 
 beforeAll(() => {
   for (const one of TESTS) sound.set(one.id, soundOutcomes(one, SOUND_SEEDS, [], RIG));
-}, 120_000);
+});
 
 const shows = (id: string): Sound => sound.get(id) ?? new Map();
 

@@ -8,7 +8,6 @@ import { ToolFactor } from '../../src/training/learners/ToolFactor.ts';
 import { toolsOfAction } from '../../src/training/scenario/benchTools.ts';
 import { shipped, shopTables } from './support.ts';
 
-const SITTINGS_MS = 240_000;
 const PAR = { tests: [], minutes: 100, money: 400, proven: true };
 const FEW: readonly (readonly [string, readonly BenchTool[]])[] = [
   ['a meter alone', ['meter']],
@@ -17,7 +16,7 @@ const FEW: readonly (readonly [string, readonly BenchTool[]])[] = [
 
 /** Whoever sits a job with few tools comes to its end, and takes nothing into the hand that is not there. */
 describe.each(FEW)('with %s', (_, tools) => {
-  test('every learner ends the job, by what there is', { timeout: SITTINGS_MS }, () => {
+  test('every learner ends the job, by what there is', () => {
     const scenario = { ...shipped('ready-by-friday'), tools };
     const judges = { tables: shopTables(), factor: new ToolFactor(shopTables()), par: PAR };
     for (const name of [...LEARNERS, ...GAMING_LEARNERS]) {

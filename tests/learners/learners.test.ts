@@ -2,11 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { sitScenario } from '../../src/training/learners/sitScenario.ts';
 import { shipped, shopTables } from './support.ts';
 
-const SITTINGS_MS = 240_000;
-
 /** The whole table is a command of its own; this is one seed of two of its scenarios. */
 describe.each(['nine-volts-and-still-a-code', 'silent-on-command'])('%s', (id) => {
-  test('scores tell learners apart as they should', { timeout: SITTINGS_MS }, () => {
+  test('scores tell learners apart as they should', () => {
     const one = sitScenario(shipped(id), shopTables(), 1, () => undefined);
     const medianOf = (name: string): number =>
       one.learners.find(({ learner }) => learner === name)?.median ?? Number.NaN;

@@ -8,7 +8,6 @@ import { ToolFactor } from '../../src/training/learners/ToolFactor.ts';
 import { debrief } from '../../src/training/score/debrief.ts';
 import { shipped, shopTables } from './support.ts';
 
-const SITTINGS_MS = 240_000;
 const SEED = 'validity-0';
 
 function satBy(name: LearnerName, id: string): SatJob {
@@ -26,7 +25,7 @@ describe('a sitting weighed by the tables', () => {
     ['careful', 'silent-on-command'],
     ['hasty', 'silent-on-command'],
     ['spams-one-test', 'tight-as-a-drum'],
-  ])('%s at %s: nearly as by every suspect’s own bench', { timeout: SITTINGS_MS }, (name, id) => {
+  ])('%s at %s: nearly as by every suspect’s own bench', (name, id) => {
     const scenario = shipped(id);
     const { record, evidence, facts } = satBy(name, id);
     const live = weighRecord(scenario, record, shopTables());
@@ -37,7 +36,7 @@ describe('a sitting weighed by the tables', () => {
     expect(Math.abs(judged.value.score.total - facts.score.total)).toBeLessThanOrEqual(NEAR_POINTS);
   });
 
-  test('a pump that fails its proof is known to be bad', { timeout: SITTINGS_MS }, () => {
+  test('a pump that fails its proof is known to be bad', () => {
     const { evidence } = satBy('by-the-book', 'the-unit-on-the-shelf');
     const of = (entry: number): number =>
       evidence.steps[entry]?.tools.find(({ item }) => item === 'hand-pump')?.chance ?? 0;
@@ -46,14 +45,12 @@ describe('a sitting weighed by the tables', () => {
   });
 });
 
-test('whoever sits twice under one seed does the same to the last tick', { timeout: SITTINGS_MS }, () => {
+test('whoever sits twice under one seed does the same to the last tick', () => {
   const [one, other] = [0, 1].map(() => satBy('marks-all', 'silent-on-command').record);
   expect(other).toEqual(one);
 });
 
-test('nobody but who was told knows the truth: the same work order and the same readings, the same hands', {
-  timeout: SITTINGS_MS,
-}, () => {
+test('nobody but who was told knows the truth: the same work order and the same readings, the same hands', () => {
   // A fault of a tool that is never taken in hand shows in nothing: the sitting must be the same.
   const scenario = shipped('silent-on-command');
   const tables = shopTables();

@@ -82,7 +82,7 @@ describe('a file that was cut off', () => {
       }
     }
     expect(refused).toBeGreaterThan(SCENARIO_TEXT.length - remark.length - 2);
-  }, 60_000);
+  });
 });
 
 describe('a file that was saved elsewhere', () => {

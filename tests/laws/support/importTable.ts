@@ -95,7 +95,8 @@ export const IMPORT_TABLE: Readonly<Record<string, ImportRule>> = {
   cli: { folders: ['base', 'sim/*', 'training/*', 'text', 'platform/node'], packages: ['node:*'] },
 
   'vite.config': {
-    folders: ['text', 'training/scenario', 'training/evidence', 'platform/node', 'ui/theme'],
+    // Of the tests, what says in which order they are begun.
+    folders: ['text', 'training/scenario', 'training/evidence', 'platform/node', 'ui/theme', 'tests'],
     packages: ['*', 'node:*'],
   },
 };

@@ -149,9 +149,9 @@ describe('a text that is broken', () => {
   it.each(HOSTILE.map(([name, text]) => [name, text] as const))('is shown as it is: %s', (_name, text) => {
     const form = new DraftText(text);
     for (const edit of EDITS) {
-      const began = performance.now();
+      const began = process.cpuUsage();
       applyEdit(form, edit);
-      expect(performance.now() - began, edit.kind).toBeLessThan(2000);
+      expect(process.cpuUsage(began).user, edit.kind).toBeLessThan(2_000_000);
     }
     expect(form.text).toBe(text);
   });

@@ -104,7 +104,7 @@ describe('undoing', () => {
     ] as const) {
       expect(undoneKinds.get(kind) ?? 0, kind).toBeGreaterThan(0);
     }
-  }, 120_000);
+  });
 
   it('brings a lead back to where its tip was, or lifts it', () => {
     const bench = new WorldBench();
