@@ -55,6 +55,8 @@ export function useLiveBench(
     [shop, reducedMotion, voices, readerOpen, shortcutsOpen],
   );
   useEffect(() => () => live.end(), [live]);
+  // Whether or not it is looked at just now.
+  useLanguageTurn(() => live.running.peek()?.desk.retell());
   const draft = desk.draft.value;
   const truck = useMemo(() => truckOf(draft), [draft]);
   useEffect(() => {
@@ -128,7 +130,6 @@ function Under({ live: { desk, bench }, letters, reader, onClear, onShortcuts }:
   const inside = useSignal(false);
   const page = useSignal<ReaderPage>('codes');
   const held = bench.held.value;
-  useLanguageTurn(() => desk.retell());
   return (
     <>
       <HandBar

@@ -14,6 +14,8 @@ const BENCH_AND_PROOF: readonly Pane[] = ['bench', 'proof'];
 const ROOM_FOR_TWO = 52;
 const ROOM_FOR_TEXT = 74;
 const ROOM_FOR_ALL = 120;
+/** Under so many letters of width nothing stays at the top of the page: it would leave too little of it. */
+const ROOM_TO_STAY = 20;
 /** From here on the text stands beside the form until it is put behind it: in less room, only where it is asked for. */
 const TEXT_STANDS = 96;
 
@@ -60,7 +62,7 @@ export function Columns({ shown, onShow, textBeside, render }: ColumnsProps) {
     shown.find((pane) => panes.includes(pane)) ?? panes[0] ?? 'form';
   return (
     <div
-      class={`back-columns ${columns.length === 1 ? 'back-columns-one' : 'back-columns-many'}`}
+      class={`back-columns ${columns.length > 1 ? 'back-columns-many' : room < ROOM_TO_STAY ? 'back-columns-one back-columns-small' : 'back-columns-one'}`}
       style={{ gridTemplateColumns: columns.map(widthOf).join(' ') }}
     >
       {columns.map((panes, i) => (

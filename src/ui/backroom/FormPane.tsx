@@ -37,20 +37,23 @@ export function FormPane({ book, readings }: FormPaneProps) {
       : section.fields;
     return fields.length === 0 ? [] : [{ ...section, fields }];
   });
+  const shown = !form.shut && sections.length > 0;
   return (
     <form class="back-form" onSubmit={(event) => event.preventDefault()}>
       {unread && <Unread book={book} />}
-      {!form.shut && <FormNav book={book} sections={sections} />}
-      <label class="field-turn form-languages">
-        <input
-          type="checkbox"
-          checked={book.bothLanguages.value}
-          onChange={(event) => {
-            book.bothLanguages.value = event.currentTarget.checked;
-          }}
-        />
-        <span>{say('backRoom.bothLanguages')}</span>
-      </label>
+      {shown && <FormNav book={book} sections={sections} />}
+      {shown && (
+        <label class="field-turn form-languages">
+          <input
+            type="checkbox"
+            checked={book.bothLanguages.value}
+            onChange={(event) => {
+              book.bothLanguages.value = event.currentTarget.checked;
+            }}
+          />
+          <span>{say('backRoom.bothLanguages')}</span>
+        </label>
+      )}
       {form.shut && !unread && <p class="field-problem">{say('backRoom.shut')}</p>}
       {!form.shut &&
         sections.map((section) => (

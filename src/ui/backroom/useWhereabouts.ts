@@ -7,7 +7,7 @@ const COME_TO = 3;
 
 /**
  * In which part of the form one is: the last whose heading has come up to the bar, or the last of all at the end of the page. It also tells the
- * page how high the bar is, so that nothing one goes to comes to lie under it.
+ * page how high the bar is, and the keys above it, so that nothing one goes to comes to lie under it.
  */
 export function useWhereabouts(
   bar: RefObject<HTMLElement | null>,
@@ -33,11 +33,15 @@ export function useWhereabouts(
     const follow = (): void => {
       asked ||= requestAnimationFrame(look);
     };
+    const head = element.closest('.back-columns')?.querySelector<HTMLElement>('.pane-head') ?? null;
     const sized = new ResizeObserver(() => {
-      element.parentElement?.style.setProperty('--form-nav-height', `${element.offsetHeight}px`);
+      const form = element.parentElement;
+      form?.style.setProperty('--form-nav-height', `${element.offsetHeight}px`);
+      form?.style.setProperty('--pane-head-height', `${head?.offsetHeight ?? 0}px`);
       follow();
     });
     sized.observe(element);
+    if (head !== null) sized.observe(head);
     // Scrolling does not bubble: what scrolls is the pane or the page, by the room there is.
     document.addEventListener('scroll', follow, { capture: true, passive: true });
     return () => {
