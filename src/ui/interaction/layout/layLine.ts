@@ -14,6 +14,7 @@ const STRAIGHT = 26;
 const BEND = 130;
 /** Width of a turn back. */
 const TURN = 44;
+const LEAST_TURN = 16;
 
 /** Makes the ground under a laid line dearer, so that the next one lies beside it. */
 export function markLaid(field: Float64Array, curve: Curve): void {
@@ -29,22 +30,23 @@ export function markLaid(field: Float64Array, curve: Curve): void {
   }
 }
 
-/**
- * A turn back on itself gets a second corner, so that the cord bends round instead of folding: on the side where it goes on, unless
- * the ground there is much dearer.
- */
-function easedTurn(field: Float64Array, at: LineEnd, out: Vec, next: Vec): readonly Vec[] {
+/** A turn back on itself gets a second corner, so that the cord bends round instead of folding. */
+function easedTurn(at: LineEnd, out: Vec, next: Vec): readonly Vec[] {
   const ahead = towards(out, next);
   const { x, y } = at.direction;
   if (ahead.x * x + ahead.y * y > -0.2) return [out];
   const side = ahead.x * -y + ahead.y * x < 0 ? -1 : 1;
   const corner = (way: number): Vec => along(out, { x: -y * way, y: x * way }, TURN);
-  const [near, far] = [corner(side), corner(-side)];
-  const cost = (by: Vec): number => {
-    if (!contains(grow(SHEET, -8), by)) return Number.POSITIVE_INFINITY;
-    return costOfLine(field, out, by) + costOfLine(field, by, along(by, at.direction, -TURN));
-  };
-  return [out, cost(far) * 2 < cost(near) ? far : near];
+  return [out, contains(grow(SHEET, -8), corner(side)) ? corner(side) : corner(-side)];
+}
+
+/** A turn goes no further aside than the way that follows it, and folds not back upon itself. */
+function unfolded(turn: readonly Vec[], next: Vec): readonly Vec[] {
+  const [out, corner] = turn;
+  if (out === undefined || corner === undefined) return turn;
+  const aside = towards(out, corner);
+  const far = (next.x - out.x) * aside.x + (next.y - out.y) * aside.y;
+  return far < LEAST_TURN || far >= TURN ? turn : [out, along(out, aside, far)];
 }
 
 /** Corners of the cheapest way, without its two ends. */
@@ -83,9 +85,14 @@ export function layLine(
   const out = along(root.at, root.direction, straight);
   const back = along(end.at, end.direction, straight);
   const scout = between(field, out, back);
-  const first = easedTurn(field, root, out, scout[0] ?? back);
-  const last = easedTurn(field, end, back, scout.at(-1) ?? out);
+  const first = easedTurn(root, out, scout[0] ?? back);
+  const last = easedTurn(end, back, scout.at(-1) ?? out);
   const turned = first.length + last.length > 2;
   const way = turned ? between(field, first.at(-1) ?? out, last.at(-1) ?? back) : scout;
-  return rounded([root.at, ...sagging(field, [...first, ...way, ...[...last].reverse()]), end.at], BEND);
+  const begins = unfolded(first, way[0] ?? last.at(-1) ?? back);
+  const ends = unfolded(last, way.at(-1) ?? first.at(-1) ?? out);
+  // Right beside a corner another one would leave its bend no room.
+  const corners = [begins, ends].flatMap((turn) => turn.slice(1));
+  const rest = way.filter((at) => corners.every((corner) => distance(corner, at) > LEAST_TURN));
+  return rounded([root.at, ...sagging(field, [...begins, ...rest, ...[...ends].reverse()]), end.at], BEND);
 }
