@@ -43,57 +43,59 @@ export function Debrief({ desk, shop, facts, replay }: DebriefProps) {
   const { lastDrive, miles } = desk.observation.value;
   return (
     <main class="debrief">
-      <header class="debrief-head">
-        <OpeningHeading>{say('debrief.title')}</OpeningHeading>
-        <div class="debrief-actions">
-          <button type="button" class="act" onClick={() => shop.toBoard()}>
-            {say('app.back')}
-          </button>
-          <button type="button" onClick={() => desk.exportRecord()}>
-            {say('debrief.export')}
-          </button>
-        </div>
-      </header>
-      <PartsList parts={DEBRIEF_PARTS.filter((part) => part !== 'drive' || lastDrive !== null)} />
-      <div class="debrief-sheets">
-        <KnewSheet facts={facts} />
-        <div class="debrief-column">
-          <OutcomeSheet facts={facts} />
-          <SafetySheet facts={facts} />
-          <AfterSheet facts={facts} />
-        </div>
-        <div class="debrief-column">
-          <ScoreSheet facts={facts} />
-        </div>
-        <Sheet part="chances" class="debrief-wide">
-          <h2>{say('stacked.title')}</h2>
-          <p class="quiet">{say('stacked.lead')}</p>
-          <ChancesChart facts={facts} log={log} moment={moment} />
-        </Sheet>
-        <ReplaySheet replay={replay} facts={facts} log={log} moment={moment} />
-        <RulesSheet facts={facts} />
-        <BoardReview facts={facts} />
-        <EconomySheet facts={facts} />
-        {lastDrive !== null && (
-          <Sheet part="drive" class="debrief-wide">
-            <DriveReportView report={lastDrive} totalMiles={miles} level="h2" />
+      <div class="debrief-frame">
+        <header class="debrief-head">
+          <OpeningHeading>{say('debrief.title')}</OpeningHeading>
+          <div class="debrief-actions">
+            <button type="button" class="act" onClick={() => shop.toBoard()}>
+              {say('app.back')}
+            </button>
+            <button type="button" onClick={() => desk.exportRecord()}>
+              {say('debrief.export')}
+            </button>
+          </div>
+        </header>
+        <PartsList parts={DEBRIEF_PARTS.filter((part) => part !== 'drive' || lastDrive !== null)} />
+        <div class="debrief-sheets">
+          <KnewSheet facts={facts} />
+          <div class="debrief-column">
+            <OutcomeSheet facts={facts} />
+            <SafetySheet facts={facts} />
+            <AfterSheet facts={facts} />
+          </div>
+          <div class="debrief-column">
+            <ScoreSheet facts={facts} />
+          </div>
+          <Sheet part="chances" class="debrief-wide">
+            <h2>{say('stacked.title')}</h2>
+            <p class="quiet">{say('stacked.lead')}</p>
+            <ChancesChart facts={facts} log={log} moment={moment} />
           </Sheet>
-        )}
-        <Sheet part="log" class="debrief-wide">
-          <h2>{say('debrief.log')}</h2>
-          {log.length === 0 && <p>{say('debrief.logEmpty')}</p>}
-          <LogTable
-            desk={desk}
-            cites={facts.verdict.cites}
-            onSee={({ tick }) => {
-              moment.value = tick;
-              const slider = document.getElementById(SLIDER_ID);
-              slider?.focus({ preventScroll: true });
-              slider?.scrollIntoView({ block: 'center' });
-            }}
-          />
-        </Sheet>
-        <ReflectSheet />
+          <ReplaySheet replay={replay} facts={facts} log={log} moment={moment} />
+          <RulesSheet facts={facts} />
+          <BoardReview facts={facts} />
+          <EconomySheet facts={facts} />
+          {lastDrive !== null && (
+            <Sheet part="drive" class="debrief-wide">
+              <DriveReportView report={lastDrive} totalMiles={miles} level="h2" />
+            </Sheet>
+          )}
+          <Sheet part="log" class="debrief-wide">
+            <h2>{say('debrief.log')}</h2>
+            {log.length === 0 && <p>{say('debrief.logEmpty')}</p>}
+            <LogTable
+              desk={desk}
+              cites={facts.verdict.cites}
+              onSee={({ tick }) => {
+                moment.value = tick;
+                const slider = document.getElementById(SLIDER_ID);
+                slider?.focus({ preventScroll: true });
+                slider?.scrollIntoView({ block: 'center' });
+              }}
+            />
+          </Sheet>
+          <ReflectSheet />
+        </div>
       </div>
     </main>
   );

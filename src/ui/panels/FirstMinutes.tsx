@@ -37,26 +37,30 @@ export function FirstMinutes({ shop }: { readonly shop: Shop }) {
   }
   return (
     <section class="first-minutes" aria-labelledby="first-minutes-title">
-      <h2 id="first-minutes-title">{say('introduction.offer')}</h2>
-      <p>
-        <JobWords of={card.summary} />
-      </p>
-      <div class="first-minutes-foot">
-        <button type="button" class="act big" onClick={() => shop.toJob(card.id)}>
-          {say('introduction.begin')}
-        </button>
-        <button
-          type="button"
-          class="plain"
-          onClick={() => {
-            putOff.current = true;
-            shop.settings.value = { ...shop.settings.peek(), firstMinutes: 'put-off' };
-          }}
-        >
-          {say('introduction.notNow')}
-        </button>
+      <div class="first-minutes-card">
+        <div class="first-minutes-words">
+          <h2 id="first-minutes-title">{say('introduction.offer')}</h2>
+          <p>
+            <JobWords of={card.summary} />
+          </p>
+          <div class="first-minutes-foot">
+            <button type="button" class="act big" onClick={() => shop.toJob(card.id)}>
+              {say('introduction.begin')}
+            </button>
+            <button
+              type="button"
+              class="plain"
+              onClick={() => {
+                putOff.current = true;
+                shop.settings.value = { ...shop.settings.peek(), firstMinutes: 'put-off' };
+              }}
+            >
+              {say('introduction.notNow')}
+            </button>
+          </div>
+        </div>
+        <BenchStill />
       </div>
-      <BenchStill />
     </section>
   );
 }
