@@ -8,6 +8,27 @@ import { SCENARIO_TEXT } from '../support/scenarioText.ts';
 const SHIPPED = join(root, 'scenarios', 'the-new-steps.yaml');
 const ACTIONS = join(root, 'tests', 'golden', 'actions', 'the-new-steps.full.txt');
 const CODE = 'Copper 17';
+/** A job that is soon over: what its evidence is worth is weighed anew with every grading. */
+const SHORT_JOB = `accept
+key on
+read codes
+meter volts-dc
+lead meter-red to battery-positive
+lead meter-black to battery-negative
+wait steady
+log "Battery"
+verdict unit
+part plug
+renew unit
+mate plug
+fit canister-hose on canister-port
+clamp canister-port hand-tight
+fit air-hose on air-port
+clamp air-port hand-tight
+fit engine-hose on engine-port
+clamp engine-port hand-tight
+close
+`;
 
 let folder = '';
 const path = (name: string): string => join(folder, name);
@@ -108,7 +129,7 @@ describe('a class', () => {
     await knownGood('seal', SHIPPED, '--class-code', CODE, '--seats', '12', '--out', path('graded.job.json'));
     const record = path('record.json');
     const played = await knownGood(
-      ...['play', path('graded.job.json'), ACTIONS, '--record', record],
+      ...['play', path('graded.job.json'), file('short.txt', SHORT_JOB), '--record', record],
       ...['--class-code', CODE, '--seat', String(seat)],
     );
     expect(played.code).toBe(0);
