@@ -6,6 +6,11 @@ export const cupboard = {
     toolsLead: 'Before the verdict only the tools can be renewed.',
     fit: 'Fit {{item}}',
     ask: 'Fit {{item}} for {{price}}?',
+    askFree: 'Fit {{item}}?',
+    askText:
+      'It goes on at once. It is paid for whether the old one was bad or not, and does not go back on the shelf.',
+    askFreeText:
+      'It takes the place of the one on the bench at once. It costs nothing, but the old one is gone.',
     confirm: 'Fit it',
     fitted: '{{item}} fitted.',
     fittedBefore: 'fitted',

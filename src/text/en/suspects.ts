@@ -16,6 +16,7 @@ export const suspects = {
     citeTitle: 'Cite entry {{id}}',
     which: 'For which suspect?',
     choose: 'Choose a suspect',
+    chooseMark: 'Say whether they clear it or convict it.',
     mark: 'What do the entries say of it?',
     means: { cleared: 'They rule it out.', convicted: 'They prove it is this.' },
     carries: 'A mark counts only as far as its entries carry it.',

@@ -6,6 +6,10 @@ export const cupboard = {
     toolsLead: 'Antes del veredicto solo se pueden renovar las herramientas.',
     fit: 'Instalar: {{item}}',
     ask: '¿Instalar por {{price}}: {{item}}?',
+    askFree: '¿Instalar: {{item}}?',
+    askText: 'Se instala de inmediato. Se paga, estuviera mala la anterior o no, y no se devuelve.',
+    askFreeText:
+      'Ocupa de inmediato el lugar de la que está en el banco. No cuesta nada, pero la anterior ya no está.',
     confirm: 'Instalar',
     fitted: 'Se instaló: {{item}}.',
     fittedBefore: 'ya instalado',

@@ -18,6 +18,7 @@ export const suspects = {
     citeTitle: 'Citar la anotación {{id}}',
     which: '¿Para qué sospechoso?',
     choose: 'Elija un sospechoso',
+    chooseMark: 'Diga si lo descartan o lo señalan.',
     mark: '¿Qué dicen de él las anotaciones?',
     means: { cleared: 'Lo excluyen.', convicted: 'Demuestran que es este.' },
     carries: 'Una marca cuenta solo en la medida en que sus anotaciones la sostienen.',

@@ -14,6 +14,7 @@ interface FitDialogProps {
 /** Asks once before a part is fitted. */
 export function FitDialog({ desk, item, onBack, onClose }: FitDialogProps) {
   const name = say(`items.${item}`);
+  const price = desk.priceOf(item);
   const fit = (): void => {
     if (desk.act({ kind: 'renew', item }) === null) {
       desk.tell(capital(say('cupboard.fitted', { item: name })));
@@ -21,7 +22,15 @@ export function FitDialog({ desk, item, onBack, onClose }: FitDialogProps) {
     onClose();
   };
   return (
-    <Dialog title={say('cupboard.ask', { item: name, price: money(desk.priceOf(item)) })} onClose={onBack}>
+    <Dialog
+      title={
+        price === 0
+          ? say('cupboard.askFree', { item: name })
+          : say('cupboard.ask', { item: name, price: money(price) })
+      }
+      onClose={onBack}
+    >
+      <p>{say(price === 0 ? 'cupboard.askFreeText' : 'cupboard.askText')}</p>
       {item === 'unit' && <p>{say('cupboard.keyOffHint')}</p>}
       <div class="dialog-foot">
         <button type="button" onClick={onBack}>

@@ -65,6 +65,11 @@ export function MarkDialog({ desk, item, from, onClose }: MarkDialogProps) {
             {say('suspects.takeBack')}
           </button>
         )}
+        {action === null && (
+          <span class="mark-now quiet" role="status">
+            {say(chosen === null ? 'suspects.choose' : 'suspects.chooseMark')}
+          </span>
+        )}
         <button
           type="button"
           class="act"

@@ -1,4 +1,4 @@
-import { type Signal, useSignal } from '@preact/signals';
+import { type Signal, useComputed, useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import { isAtHand } from '../../training/scenario/benchTools.ts';
@@ -76,6 +76,7 @@ export function SideColumn({ desk, shop, tab, onTab, readerPage, letters }: Side
             onClick={() => onTab(each)}
           >
             {say(`bench.tabs.${each === 'order' && !job ? 'cautions' : each}`)}
+            {each === 'log' && <LogCount desk={desk} />}
           </button>
         ))}
       </div>
@@ -93,6 +94,17 @@ export function SideColumn({ desk, shop, tab, onTab, readerPage, letters }: Side
       </div>
       <LogDock desk={desk} letters={letters} />
     </aside>
+  );
+}
+
+/** How many entries there are: what is logged while another tab is open is seen to have come to something. */
+function LogCount({ desk }: { readonly desk: Desk }) {
+  const count = useComputed(() => desk.log.value.length).value;
+  if (count === 0) return null;
+  return (
+    <span class="tab-count" aria-hidden="true">
+      {count}
+    </span>
   );
 }
 
