@@ -3,6 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { say } from '../text/translate.ts';
 import { isUndo, shortcutOf, takesLetters } from '../ui/interaction/shortcuts.ts';
 import { viewOfKey } from '../ui/interaction/views.ts';
+import { bringIntoWindow } from '../ui/mirror/bringIntoWindow.ts';
 import { Mirror } from '../ui/mirror/Mirror.tsx';
 import { useStageView } from '../ui/mirror/useStageView.ts';
 import { ViewBar } from '../ui/mirror/ViewBar.tsx';
@@ -12,9 +13,6 @@ import type { Scene } from '../ui/scene/SceneView.ts';
 import type { ThemeName } from '../ui/theme/tokens.ts';
 import { useLanguageTurn } from './useLanguageTurn.ts';
 import type { Workbench } from './Workbench.ts';
-
-/** Room left over the bench where the page is scrolled to it. */
-const LEFT_ABOVE_PX = 6;
 
 interface BenchStageProps {
   readonly bench: Workbench;
@@ -81,8 +79,11 @@ export function BenchStage({ bench, theme, letters, renderer, onTrouble, beside 
   // The work begins here: keys and shortcuts belong to the bench without a walk through the header first.
   useEffect(() => {
     if (beside) return;
+    window.scrollTo(0, 0);
     stage.current?.focus({ preventScroll: true });
-    comeToBench(stage.current?.closest('.bench-area'));
+    // Where the window is too low for both, the head of the page makes room for the bench.
+    const area = stage.current?.closest('.bench-area');
+    if (area) bringIntoWindow(area);
   }, [beside]);
   useStageView(stage, bench);
   // On the whole screen, so that the words on its buttons are true wherever the focus is.
@@ -136,13 +137,4 @@ export function BenchStage({ bench, theme, letters, renderer, onTrouble, beside 
 
 function isWithin(element: Element | null | undefined, target: EventTarget | null): boolean {
   return target instanceof Node && element?.contains(target) === true;
-}
-
-/** The page at its top; where the window is too low for head and bench, the head makes room. */
-function comeToBench(area: Element | null | undefined): void {
-  window.scrollTo(0, 0);
-  if (area === null || area === undefined) return;
-  const { top, bottom } = area.getBoundingClientRect();
-  const dock = Number.parseFloat(getComputedStyle(document.documentElement).scrollPaddingBottom) || 0;
-  if (bottom > window.innerHeight - dock) window.scrollTo(0, top - LEFT_ABOVE_PX);
 }

@@ -5,6 +5,7 @@ import { SHEET } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
 import { rovedIndex } from '../interaction/rovingFocus.ts';
 import type { BenchInput } from './BenchInput.ts';
+import { bringIntoWindow } from './bringIntoWindow.ts';
 import { type MirrorControl, type MirrorSection, RADIO_GROUPS } from './mirrorGroups.ts';
 import { PumpSlider } from './PumpSlider.tsx';
 
@@ -63,8 +64,11 @@ export function MirrorGroupView({ section, input, targets, crowded, onDown, onPr
         input.ring(id);
         // What a key comes to must be in sight (WCAG 2.2, 2.4.11); under a pointer it is, and must not move.
         const spot = controls.find((control) => control.id === id);
-        if (spot !== undefined && (event.target as HTMLElement).matches(':focus-visible'))
-          input.views.show(spot.box);
+        if (spot === undefined || !(event.target as HTMLElement).matches(':focus-visible')) return;
+        input.views.show(spot.box);
+        // The browser scrolled the page to where the spot was before the view moved.
+        const stage = host.current?.closest('.stage');
+        if (stage) requestAnimationFrame(() => bringIntoWindow(stage));
       }}
       onBlurCapture={() => input.ring(null)}
     >
