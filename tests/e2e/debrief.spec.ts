@@ -35,6 +35,13 @@ test('the debrief gives its reasons, and the job is seen again from inside, by k
   await expect(main).toContainText(/Your entry 1 .* the sense wire, cavity 3 .* %/);
   await expect(main).toContainText('What you knew when you decided');
 
+  // The list of its parts leads to each, with the focus.
+  const parts = page.getByRole('navigation', { name: 'Parts of this debrief' });
+  await parts.getByRole('button', { name: 'Your log' }).click();
+  await expect(page.getByRole('region', { name: 'Your log' })).toBeFocused();
+  await expect(page.getByRole('region', { name: 'Your log' })).toBeInViewport();
+  await expect(parts.locator('.part-in-sight').filter({ hasText: 'Your log' })).toHaveCount(1);
+
   const moment = page.getByRole('slider', { name: 'Moment of the job' });
   const cutaway = page.getByRole('img', { name: /^Cut-away of the unit/ });
   const instruments = page.locator('.replay-instruments');

@@ -170,6 +170,12 @@ bare('a job that does not come is told in one sentence, and comes with a reload'
   await expect(trouble).toContainText(
     'A part of the program could not be fetched. Nothing is lost: reload the page when the network is back.',
   );
+  // Where the job would stand, the page says that it does not, and leads back; also when the sentence is put away.
+  await trouble.getByRole('button', { name: 'Hide' }).click();
+  await expect(page.getByRole('heading', { name: 'This page could not be opened.' })).toBeVisible();
+  await page.getByRole('main').getByRole('button', { name: 'Back to the job board' }).click();
+  await page.getByRole('button', { name: /Ready by Friday/ }).click();
+  await expect(trouble).toContainText('could not be fetched');
   await page.unroute(part);
   await trouble.getByRole('button', { name: 'Reload' }).click();
   await expect(page.getByRole('button', { name: 'Take the job' })).toBeVisible({ timeout: 30_000 });
