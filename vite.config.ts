@@ -31,6 +31,7 @@ import { isJob } from './src/training/scenario/modes.ts';
 import type { ScenarioProblem } from './src/training/scenario/ScenarioProblem.ts';
 import { tokensOf } from './src/ui/theme/tokens.ts';
 import { HeaviestFirst } from './tests/support/heaviestFirst.ts';
+import { SHARING } from './tests/support/sharing.ts';
 
 const SCENARIO_FOLDER = join(import.meta.dirname, 'scenarios');
 const EVIDENCE_TABLES = join(import.meta.dirname, 'assets/evidence');
@@ -118,6 +119,9 @@ function problemLine(problem: ScenarioProblem | SameIdProblem): string {
   return say('troubles.same-id', { file: problem.file, other: problem.other, id: problem.id });
 }
 
+/** A test may say any sentence. */
+const ANY_SENTENCE = ['src/text/wholeEnglish.ts', 'src/text/backRoomEnglish.ts'];
+
 export default defineConfig({
   base: './',
   // Without the part for sounds in space.
@@ -150,9 +154,26 @@ export default defineConfig({
     // Nobody works beside it: every core has its share.
     maxWorkers: '100%',
     sequence: { sequencer: HeaviestFirst },
-    // A test may say any sentence.
-    setupFiles: ['src/text/wholeEnglish.ts', 'src/text/backRoomEnglish.ts'],
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    exclude: [...configDefaults.exclude, 'tests/e2e/**'],
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'sharing',
+          isolate: false,
+          setupFiles: [...ANY_SENTENCE, 'tests/support/asIfAlone.ts'],
+          include: [...SHARING],
+          exclude: configDefaults.exclude,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'alone',
+          setupFiles: [...ANY_SENTENCE],
+          include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
+          exclude: [...configDefaults.exclude, 'tests/e2e/**', ...SHARING],
+        },
+      },
+    ],
   },
 });

@@ -1,12 +1,9 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { ItemId } from '../../src/sim/devices/items.ts';
 import type { StandardTestId } from '../../src/sim/rigs/standardTests/testIds.ts';
 import type { FaultChoice } from '../../src/sim/world/WorldPort.ts';
 import { PROOF_OF_TOOL } from '../../src/training/coach/toolProofs.ts';
 import { Coached } from './Coached.ts';
-
-// Whole sittings, every suspect's own bench beside them.
-vi.setConfig({ testTimeout: 300_000 });
 
 const MOST_TESTS = 20;
 /** What a failed proof looks like to those who do what they are told: the tool is hardly good any more. */

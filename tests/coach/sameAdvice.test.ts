@@ -1,10 +1,7 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { StandardTestId } from '../../src/sim/rigs/standardTests/testIds.ts';
 import type { FaultChoice } from '../../src/sim/world/WorldPort.ts';
 import { Coached } from './Coached.ts';
-
-// Whole sittings, every suspect's own bench beside them.
-vi.setConfig({ testTimeout: 300_000 });
 
 const wrong = (fault: string, severity = 0.5): readonly FaultChoice[] => [{ fault, severity }];
 

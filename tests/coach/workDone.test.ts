@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { rigNamed } from '../../src/sim/rigs/rigs.ts';
 import type { StandardTestId } from '../../src/sim/rigs/standardTests/testIds.ts';
 
@@ -9,9 +9,6 @@ import { Hands } from './support.ts';
 
 /** The tests of the leak detection pump. */
 const TEST_IDS = rigNamed().tests.map(({ id }) => id);
-
-// Some sixty tests on a truck each.
-vi.setConfig({ testTimeout: 120_000 });
 
 /** A drive is no test of a table, and it takes hours. */
 const TESTS = TEST_IDS.filter((id) => id !== 'road-test');

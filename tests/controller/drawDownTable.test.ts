@@ -7,9 +7,6 @@ import { createWorld } from '../../src/sim/world/World.ts';
 // solenoid 0.25 s on and 0.25 s off, a seep of 0.20 mm always there). Here the whole truck is driven: the controller
 // strokes the solenoid through the real circuit, and times the real switch.
 
-// Whole drives of many strokes, on a machine that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
-
 /** The nominal rig without tolerances, changed as a row of the table says. */
 const changes = vi.hoisted((): { now: Record<string, number> } => ({ now: {} }));
 vi.mock('../../src/sim/rigs/tolerances.ts', async (original) => {

@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { CodeStatus, TroubleCode } from '../../src/sim/devices/controller/troubleCodes.ts';
 import type { ItemId } from '../../src/sim/devices/items.ts';
 import type { Action, Refusal } from '../../src/sim/world/Action.ts';
@@ -8,9 +8,6 @@ import { Rig } from '../../src/sim/world/Rig.ts';
 import { createWorld, restoreWorld } from '../../src/sim/world/World.ts';
 import type { FaultChoice, WorldSpec } from '../../src/sim/world/WorldPort.ts';
 import { WorldBench } from '../support/worldBench.ts';
-
-// Whole drives of many strokes, on a machine that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
 
 const road = (cycles: number): Action => ({ kind: 'road-test', cycles });
 const renew = (item: ItemId): Action => ({ kind: 'renew', item });

@@ -1,4 +1,4 @@
-import { beforeAll, describe, expect, it, vi } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { Random } from '../../src/base/Random.ts';
 import { workCalibration } from '../../src/cli/calibrationShare.ts';
 import { keptTables } from '../../src/cli/keptTables.ts';
@@ -12,8 +12,6 @@ import { suspects } from '../../src/training/evidence/suspects.ts';
 import { calibrationLive } from '../../src/training/learners/calibrationLive.ts';
 import { drawnTruth, weightOfTruth } from '../../src/training/learners/calibrationTruth.ts';
 import { ToolFactor } from '../../src/training/learners/ToolFactor.ts';
-
-vi.setConfig({ testTimeout: 240_000 });
 
 const claim = (shown: number, confirming: number, right: boolean, leads = true): CalibrationClaim => ({
   seed: '',
@@ -141,7 +139,7 @@ describe('random sittings under seeds that no suspect has', () => {
   beforeAll(() => {
     const sat = workCalibration({ path: 'by-table', from: 0, to: SITTINGS });
     if (sat.kind === 'sat') claims.push(...sat.claims);
-  }, 240_000);
+  });
 
   it.each(['shown', 'lower'] as const)(
     'what the evidence claims is true about as often as it says: %s',

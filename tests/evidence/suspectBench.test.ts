@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { FaultChoice } from '../../src/sim/world/WorldPort.ts';
 import { priorOf } from '../../src/training/evidence/complaint.ts';
 import type { Posterior } from '../../src/training/evidence/Posterior.ts';
@@ -10,9 +10,6 @@ import type { ShownWatch } from '../../src/training/evidence/watchShown.ts';
 import { ROOM, WatchedBench } from './support.ts';
 
 /** A dozen of the catalogue's suspects: enough to be told apart, few enough for a quick test. */
-// Some hundred benches a test, on a machine that may be busy.
-vi.setConfig({ testTimeout: 60_000 });
-
 const FEW = new Set([
   'nothing-wrong',
   'capsule-torn/0',

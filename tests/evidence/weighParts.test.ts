@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { runStandardTest } from '../../src/sim/rigs/standardTests/runStandardTest.ts';
 import type { StandardTestId } from '../../src/sim/rigs/standardTests/testIds.ts';
 import { createWorld } from '../../src/sim/world/World.ts';
@@ -16,8 +16,6 @@ import { testsDone } from '../../src/training/evidence/testsDone.ts';
 import { toolStates, toolStatesByDegree } from '../../src/training/evidence/toolStates.ts';
 import { WatchedWorld } from '../../src/training/evidence/WatchedWorld.ts';
 import type { Asked } from '../../src/training/evidence/watchShown.ts';
-
-vi.setConfig({ testTimeout: 60_000 });
 
 const A: readonly FaultChoice[] = [{ fault: 'a', severity: 1 }];
 const B: readonly FaultChoice[] = [{ fault: 'b', severity: 1 }];

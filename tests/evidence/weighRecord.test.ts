@@ -1,4 +1,4 @@
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { Random } from '../../src/base/Random.ts';
 import { parseActions } from '../../src/cli/parseActions.ts';
 import { runActions } from '../../src/cli/runActions.ts';
@@ -11,8 +11,6 @@ import { Sitting } from '../../src/training/sitting/Sitting.ts';
 import type { SittingRecord } from '../../src/training/sitting/SittingRecord.ts';
 import { tablesOfFew } from '../coach/fewSuspects.ts';
 import { sitGolden } from '../support/goldenJobs.ts';
-
-vi.setConfig({ testTimeout: 120_000 });
 
 const tables = tablesOfFew(
   new Set([

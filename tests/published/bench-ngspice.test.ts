@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { Resistor } from '../../src/sim/components/Resistor.ts';
 import { PUMP_FAULTS } from '../../src/sim/faults/catalogue.ts';
 import { floatingIslands } from '../../src/sim/network/topology.ts';
@@ -93,8 +93,6 @@ async function worstError(world: World): Promise<number> {
 function settled(bench: WorldBench): World {
   return bench.wait(12).world;
 }
-
-vi.setConfig({ testTimeout: 60_000 });
 
 describe("the bench's own network against ngspice 45", () => {
   test(`${Object.keys(STATES).length} states of a job: every node within 1e-4`, async () => {
