@@ -16,7 +16,7 @@ export function ClearCodesDialog({ desk, unread, onClose }: ClearCodesProps) {
     if (desk.act({ kind: 'clear-codes' }) === null) desk.act({ kind: 'read-codes' });
   };
   return (
-    <Dialog title={say('reader.clearTitle')} onClose={onClose}>
+    <Dialog title={say('reader.clearTitle')} onClose={onClose} asks>
       <p>{say('reader.clearText')}</p>
       {unread && <p class="caution">{say('reader.clearUnread')}</p>}
       <div class="dialog-foot">

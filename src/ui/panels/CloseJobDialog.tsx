@@ -5,7 +5,7 @@ import { Dialog } from './Dialog.tsx';
 /** Asks once before the job is closed. */
 export function CloseJobDialog({ desk, onClose }: { readonly desk: Desk; readonly onClose: () => void }) {
   return (
-    <Dialog title={say('closing.title')} onClose={onClose}>
+    <Dialog title={say('closing.title')} onClose={onClose} asks>
       <p>{say('closing.text')}</p>
       <div class="dialog-foot">
         <button type="button" onClick={onClose}>

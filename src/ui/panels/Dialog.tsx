@@ -7,10 +7,12 @@ interface DialogProps {
   readonly onClose: () => void;
   readonly children: ComponentChildren;
   readonly wide?: boolean;
+  /** It asks one thing and has a key that leaves everything as it is: a second one in its head would only ask what it means. */
+  readonly asks?: boolean;
 }
 
 /** A modal dialog. Esc and the close button give up; the focus goes back to where it was. */
-export function Dialog({ title, onClose, children, wide }: DialogProps) {
+export function Dialog({ title, onClose, children, wide, asks }: DialogProps) {
   const element = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     const opener = document.activeElement;
@@ -31,9 +33,11 @@ export function Dialog({ title, onClose, children, wide }: DialogProps) {
     >
       <header class="dialog-head">
         <h2>{title}</h2>
-        <button type="button" class="plain" onClick={onClose}>
-          {say('app.close')}
-        </button>
+        {!asks && (
+          <button type="button" class="plain" onClick={onClose}>
+            {say('app.close')}
+          </button>
+        )}
       </header>
       {children}
     </dialog>

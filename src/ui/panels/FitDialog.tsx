@@ -29,6 +29,7 @@ export function FitDialog({ desk, item, onBack, onClose }: FitDialogProps) {
           : say('cupboard.ask', { item: name, price: money(price) })
       }
       onClose={onBack}
+      asks
     >
       <p>{say(price === 0 ? 'cupboard.askFreeText' : 'cupboard.askText')}</p>
       {item === 'unit' && <p>{say('cupboard.keyOffHint')}</p>}

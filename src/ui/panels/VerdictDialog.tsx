@@ -169,7 +169,7 @@ function LockDialog({ desk, verdict, onBack, onClose }: LockDialogProps) {
     onClose();
   };
   return (
-    <Dialog title={say('verdict.ask')} onClose={onClose}>
+    <Dialog title={say('verdict.ask')} onClose={onClose} asks>
       <p>
         <b>{namedWords(verdict)}</b>
       </p>
