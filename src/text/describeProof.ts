@@ -71,6 +71,11 @@ export function describeFinding(finding: ProofFinding): string {
         variant: variantName(finding.of),
         fault: faultName(finding.fault),
       });
+    case 'variant-learners':
+      return say('proof.findings.variant-learners', {
+        variant: capital(variantName(finding.of)),
+        finding: faultInWords(finding.fault),
+      });
     case 'variants-apart': {
       const amount = (value: number): string => (finding.by === 'money' ? money(value) : fixed(value, 0));
       return say(

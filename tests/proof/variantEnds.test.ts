@@ -40,6 +40,7 @@ const end = (
   variant,
   end: 'only',
   faults: [],
+  tests: [],
   minutes,
   money,
   proven: true,

@@ -49,6 +49,7 @@ export const proof = {
         'For {{variant}} the work order states {{stated}}, but the controller holds {{held}}. Give it these codes of its own, or change its drives and severity.',
       'variant-answer-in-text':
         'The texts before the verdict give away what is wrong in {{variant}}: “{{fault}}” Say there what the customer saw.',
+      'variant-learners': '{{variant}}: {{finding}}',
       'variants-minutes':
         'The variants are not equally hard: par is {{from}} book minutes for {{least}} and {{to}} for {{most}}, more than 20 % apart. Narrow the range, or take a fault that is found by the same tests.',
       'variants-money':

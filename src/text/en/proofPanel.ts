@@ -20,6 +20,7 @@ export const proofPanel = {
       codes: 'The truck is being driven.',
       plan: 'The best tests are being looked for.',
       learners: 'Learner {{sat}} of {{all}} is at the bench.',
+      variant: 'Learners sit variant {{variant}}.',
       fit_one: 'One thing is worth a second look.',
       fit_other: '{{count}} things are worth a second look.',
       fitAll: 'It is solvable and fair, and it is what it says it is.',

@@ -52,6 +52,7 @@ export const proof: Pick<Catalogue, 'proof'> = {
         'Para {{variant}}, la orden indica {{stated}}, pero el controlador tiene {{held}}. Dele estos códigos propios, o cambie sus recorridos y su gravedad.',
       'variant-answer-in-text':
         'Los textos anteriores al veredicto delatan lo que está mal en {{variant}}: “{{fault}}” Diga ahí lo que vio el cliente.',
+      'variant-learners': '{{variant}}: {{finding}}',
       'variants-minutes':
         'Las variantes no son igual de difíciles: el par es de {{from}} minutos de manual para {{least}} y de {{to}} para {{most}}, con más de un 20 % de diferencia. Estreche el rango o elija una falla que se encuentre con las mismas pruebas.',
       'variants-money':

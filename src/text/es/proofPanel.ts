@@ -22,6 +22,7 @@ export const proofPanel: Pick<BackRoomCatalogue, 'proofPanel'> = {
       codes: 'El camión está en recorrido.',
       plan: 'Se buscan las mejores pruebas.',
       learners: 'El alumno {{sat}} de {{all}} está en el banco.',
+      variant: 'Los alumnos hacen la variante {{variant}}.',
       fit_one: 'Una cosa merece otra mirada.',
       fit_other: '{{count}} cosas merecen otra mirada.',
       fitAll: 'Se puede resolver, es justo y es lo que dice ser.',

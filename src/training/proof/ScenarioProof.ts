@@ -27,6 +27,8 @@ export interface ProofSoFar {
   readonly plan: ProofPlan | null;
   readonly learners: readonly LearnerScores[];
   readonly variants?: readonly VariantEnd[];
+  /** The variant at which learners sit now, counting from 1; left out while they sit the scenario as it stands. */
+  readonly sitting?: number;
   readonly findings: readonly ProofFinding[];
 }
 

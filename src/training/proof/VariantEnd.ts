@@ -1,4 +1,6 @@
+import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import type { FaultChoice } from '../../sim/world/WorldPort.ts';
+import type { ValidityFault } from '../learners/validity.ts';
 import type { StatedCodes } from './ScenarioProof.ts';
 
 /** One truth of a scenario with variants at an end of its ranges, and what it costs a careful learner. */
@@ -8,6 +10,8 @@ export interface VariantEnd {
   /** At which end of its ranges; `only` where it has none. */
   readonly end: 'only' | 'mild' | 'worst';
   readonly faults: readonly FaultChoice[];
+  /** The plan of tests of a careful learner. */
+  readonly tests: readonly StandardTestId[];
   readonly minutes: number;
   readonly money: number;
   readonly proven: boolean;
@@ -29,6 +33,13 @@ export type VariantFinding =
       readonly forbids: true;
       readonly of: VariantName;
       readonly fault: string;
+    }
+  /** A learner misses at this truth what is asked of the scenario's own. */
+  | {
+      readonly kind: 'variant-learners';
+      readonly forbids: true;
+      readonly of: VariantName;
+      readonly fault: ValidityFault;
     }
   /** Par of the dearest lies too far above that of the cheapest. */
   | {

@@ -4,14 +4,11 @@ import type { StandardTestId } from '../../sim/rigs/standardTests/testIds.ts';
 import { truckItemsOf } from '../evidence/chanceOf.ts';
 import type { EvidenceTables } from '../evidence/EvidenceTables.ts';
 import { tellingTests } from '../evidence/equivalence.ts';
-import type { JobPar } from '../evidence/JobPar.ts';
 import { Posterior } from '../evidence/Posterior.ts';
 import { parInLines } from '../evidence/parOf.ts';
 import { priorOfJob } from '../evidence/priorOfJob.ts';
-import type { LearnerName } from '../learners/Learner.ts';
 import { oddsOf } from '../learners/oddsOf.ts';
-import { sitScenario } from '../learners/sitScenario.ts';
-import { type LearnerScores, scenarioFaults } from '../learners/validity.ts';
+import type { LearnerScores } from '../learners/validity.ts';
 import type { Scenario } from '../scenario/Scenario.ts';
 import { rightVerdicts } from '../score/truth.ts';
 import type { VerdictItem } from '../sitting/SittingAction.ts';
@@ -20,14 +17,10 @@ import { findingsOf } from './findings.ts';
 import { heldCodes, statedCodes } from './heldCodes.ts';
 import { lackingTools } from './lackingTools.ts';
 import type { ItemChance, ProofPlan, ProofSoFar, ScenarioProof } from './ScenarioProof.ts';
+import { type ProofLearners, sittings } from './sittings.ts';
 import type { VariantEnd } from './VariantEnd.ts';
 import { variantEnds } from './variantEnds.ts';
-
-/** Which simulated learners are asked to sit, and under how many seeds. None where `seeds` is 0. */
-export interface ProofLearners {
-  readonly learners: readonly LearnerName[];
-  readonly seeds: number;
-}
+import { type VariantScores, variantSittings } from './variantSittings.ts';
 
 /** Rivals that the complaint leaves less than this are not named. */
 const LEAST_RIVAL = 0.03;
@@ -73,7 +66,13 @@ export function* proofInSteps(
   const drawn = variants === undefined ? {} : { variants };
   let learners: readonly LearnerScores[] = [];
   for (learners of sittings(scenario, tables, plan, asked)) yield soFar({ codes, plan, learners, ...drawn });
-  const findings = findingsOf(scenario, { codes, plan, learners, ...drawn }, tables);
+  let satVariants: readonly VariantScores[] = [];
+  for (satVariants of variantSittings(scenario, tables, variants ?? [], asked))
+    yield soFar({ codes, plan, learners, ...drawn, sitting: satVariants.at(-1)?.variant ?? 1 });
+  const findings = [
+    ...findingsOf(scenario, { codes, plan, learners, ...drawn }, tables),
+    ...satVariants.flatMap((one) => one.findings),
+  ];
   const fit = findings.every(({ forbids }) => !forbids);
   return { scenario: scenario.id, ...plan, codes, learners, ...drawn, findings, fit };
 }
@@ -96,40 +95,6 @@ function planFor(scenario: Scenario, tables: EvidenceTables): ProofPlan {
     difficulty: difficultyOf(scenario, { tests: par.tests, tools, favouriteIsTrue, telling }),
   };
 }
-
-/** So many sittings make a median that can be held against somebody. */
-const SURE_SEEDS = 5;
-
-/**
- * The learners' scores after each that has sat. Who misses a limit under few seeds sits again under more: one odd truck condemns
- * no scenario.
- */
-function* sittings(
-  scenario: Scenario,
-  tables: EvidenceTables,
-  plan: ProofPlan,
-  { learners, seeds }: ProofLearners,
-): Generator<readonly LearnerScores[], void, void> {
-  if (seeds === 0 || learners.length === 0) return;
-  const par: JobPar = plan;
-  const sit = (who: LearnerName, under: number): readonly LearnerScores[] =>
-    sitScenario(scenario, tables, under, () => undefined, [who], par).learners;
-  let sat: readonly LearnerScores[] = [];
-  for (const learner of learners) {
-    sat = [...sat, ...sit(learner, seeds)];
-    yield sat;
-  }
-  if (seeds >= SURE_SEEDS) return;
-  const missed = scenarioFaults(plan, sat).flatMap((fault) =>
-    'learner' in fault ? [fault.learner, ...(fault.kind === 'not-below-by-the-book' ? [BOOK] : [])] : [],
-  );
-  for (const learner of new Set(missed)) {
-    const again = sit(learner, SURE_SEEDS);
-    sat = sat.map((one) => again.find((other) => other.learner === one.learner) ?? one);
-    yield sat;
-  }
-}
-const BOOK: LearnerName = 'by-the-book';
 
 /** How many tests tell what is wrong from a sound truck; of several faults, the best hidden one's. */
 function tellingOf({ faults }: Scenario, { suspects, evidence }: EvidenceTables): number {

@@ -24,7 +24,7 @@ export function truthsAtEnds(scenario: Scenario): readonly (VariantName & { read
 }
 
 /** What is known of a truth that was worked out. */
-type WorkedOut = Pick<VariantEnd, 'minutes' | 'money' | 'proven' | 'codes'>;
+type WorkedOut = Pick<VariantEnd, 'tests' | 'minutes' | 'money' | 'proven' | 'codes'>;
 
 /**
  * What each truth costs a careful learner, after each that is worked out: a second or two apiece. `first` is the first one's,
@@ -38,8 +38,8 @@ export function* variantEnds(
   let ends: readonly VariantEnd[] = [];
   for (const { truth, variant, end } of truthsAtEnds(scenario)) {
     const known = ends.length === 0 && first !== undefined ? first : workedOut(truth, tables);
-    const { minutes, money, proven, codes } = known;
-    ends = [...ends, { variant, end, faults: truth.faults, minutes, money, proven, codes }];
+    const { tests, minutes, money, proven, codes } = known;
+    ends = [...ends, { variant, end, faults: truth.faults, tests, minutes, money, proven, codes }];
     yield ends;
   }
 }

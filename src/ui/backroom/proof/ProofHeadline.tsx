@@ -72,6 +72,7 @@ function lineOf(state: ProofState): string | null {
       const { soFar } = state;
       if (soFar?.plan == null)
         return say(soFar?.codes == null ? 'proofPanel.lines.codes' : 'proofPanel.lines.plan');
+      if (soFar.sitting !== undefined) return say('proofPanel.lines.variant', { variant: soFar.sitting });
       const sat = Math.min(soFar.learners.length + 1, LEARNERS.length);
       return say('proofPanel.lines.learners', { sat, all: LEARNERS.length });
     }

@@ -56,6 +56,7 @@ function nameOf(finding: ProofFinding): PlaceName {
     case 'variant-not-solvable':
     case 'variant-codes-differ':
     case 'variant-answer-in-text':
+    case 'variant-learners':
     case 'variants-apart':
       return 'variants';
     default:
