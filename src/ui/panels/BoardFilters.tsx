@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import { say } from '../../text/translate.ts';
 import type { BoardCard } from '../../training/scenario/BoardCard.ts';
 import { BoardSelect } from './BoardSelect.tsx';
@@ -24,6 +24,12 @@ interface BoardFiltersProps {
 export function BoardFilters({ cards, shown }: BoardFiltersProps) {
   const filter = boardFilter.value;
   const words = useRef<HTMLInputElement>(null);
+  // The button that forgets goes with what it took away: the focus goes on to where the next search begins, once that is there.
+  const forgotten = useRef(false);
+  useEffect(() => {
+    if (forgotten.current) words.current?.focus();
+    forgotten.current = false;
+  });
   const set = (change: Partial<BoardFilter>): void => {
     boardFilter.value = { ...boardFilter.peek(), ...change };
   };
@@ -118,8 +124,7 @@ export function BoardFilters({ cards, shown }: BoardFiltersProps) {
             onClick={() => {
               unfolded.value = true;
               set(NO_FILTER);
-              // The button goes with what it took away.
-              words.current?.focus();
+              forgotten.current = true;
             }}
           >
             {say('boardFilter.clear')}
