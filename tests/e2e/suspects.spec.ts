@@ -56,7 +56,7 @@ test('a suspect is cleared by entries, looked up, taken back', async ({ page }) 
   const number = fuse.getByRole('button', { name: 'Entry 5', exact: true });
   await number.click();
   await expect(number).toHaveAttribute('aria-expanded', 'true');
-  await expect(fuse.locator('p')).toHaveText(/^5 Gauge, pump hose open 0 inHg/);
+  await expect(fuse.locator('p')).toHaveText(/^5 Gauge, pump hose open 0\sinHg/);
   await number.click();
   await expect(fuse.locator('p')).toHaveCount(0);
 
