@@ -119,6 +119,33 @@ test('what a user clears in mid-job is written again', async ({ page }) => {
   });
 });
 
+test('every write says at once that it is all, so that a page that is left then holds up no other', async ({
+  page,
+}) => {
+  // Some browsers put a page to sleep that is left, before it could hear that its write is done: the store stayed shut for the next.
+  await page.goto(BENCH);
+  const hands = await openReadyByFriday(page);
+  await page.evaluate(() => {
+    const begun = { all: 0, leftOpen: 0 };
+    Object.assign(window, { begun });
+    const begin = IDBDatabase.prototype.transaction;
+    IDBDatabase.prototype.transaction = function (...asked: Parameters<typeof begin>) {
+      const transaction = Reflect.apply(begin, this, asked);
+      begun.all += 1;
+      begun.leftOpen += 1;
+      transaction.commit = () => {
+        begun.leftOpen -= 1;
+        IDBTransaction.prototype.commit.call(transaction);
+      };
+      return transaction;
+    };
+  });
+  await hands.choose('Meter selector', 'DC volts');
+  const begun = () => page.evaluate(() => (window as unknown as { begun: { all: number } }).begun);
+  await watchedExpect.poll(async () => (await begun()).all).toBeGreaterThan(0);
+  watchedExpect(await begun()).toMatchObject({ leftOpen: 0 });
+});
+
 test('settings hold for the page where nothing keeps them, and one sentence says so', async ({ page }) => {
   await page.addInitScript(() => {
     for (const name of ['localStorage', 'sessionStorage']) {

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { openIdbStore } from '../../src/platform/browser/idbStore.ts';
 import { LatestSaver } from '../../src/platform/browser/LatestSaver.ts';
 import { memoryStore } from '../../src/platform/browser/memoryStore.ts';
@@ -46,6 +46,22 @@ describe('the store that never fails', () => {
     await store.put(sitting(3));
     expect(told).toEqual(['store-full', null]);
     expect((await store.list()).map(({ tick }) => tick)).toEqual([3]);
+  });
+
+  it('does not wait for ever for a database that opens and then gives no answer', async () => {
+    vi.useFakeTimers();
+    const told: (StoreTrouble | null)[] = [];
+    const silent = (): Promise<never> => new Promise(() => {});
+    const store = await openSafeStore<StoredSitting>(
+      async () => ({ get: silent, put: silent, remove: silent, list: silent }),
+      (trouble) => told.push(trouble),
+    );
+    const written = store.put(sitting(1));
+    const listed = written.then(() => store.list());
+    await vi.advanceTimersByTimeAsync(30_000);
+    vi.useRealTimers();
+    expect((await listed).map(({ tick }) => tick)).toEqual([1]);
+    expect(told).toEqual(['store-failed']);
   });
 
   it('does not list what was removed', async () => {

@@ -1,4 +1,4 @@
-import { type IDBPDatabase, openDB } from 'idb';
+import { type IDBPDatabase, type IDBPObjectStore, openDB } from 'idb';
 import type { SittingStore, Store, StoredSitting } from './StoredSitting.ts';
 
 const VERSION = 1;
@@ -43,12 +43,26 @@ export async function openTable<T extends { readonly key: string }>(
     return opened;
   };
   await use();
+  /**
+   * One piece of work, and at once the word that this was all. A page that is left in that moment is put to sleep by some browsers (WebKit),
+   * before it could hear that its work is done; unfinished, it would keep every page that comes after from the store.
+   */
+  const work = async <Mode extends IDBTransactionMode, Got>(
+    mode: Mode,
+    ask: (all: IDBPObjectStore<unknown, [string], string, Mode>) => Promise<Got>,
+  ): Promise<Got> => {
+    const transaction = (await use()).transaction(table, mode);
+    const asked = ask(transaction.store);
+    transaction.commit();
+    const [got] = await Promise.all([asked, transaction.done]);
+    return got;
+  };
   return {
-    get: async (key) => (await use()).get(table, key),
+    get: (key) => work('readonly', (all) => all.get(key)),
     put: async (thing) => {
-      await (await use()).put(table, thing);
+      await work('readwrite', (all) => all.put(thing));
     },
-    remove: async (key) => (await use()).delete(table, key),
-    list: async () => (await use()).getAll(table),
+    remove: (key) => work('readwrite', (all) => all.delete(key)),
+    list: () => work('readonly', (all) => all.getAll()),
   };
 }

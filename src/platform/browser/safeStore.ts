@@ -3,6 +3,8 @@ import type { Store, StoreTrouble } from './StoredSitting.ts';
 import { troubleOf } from './troubleOf.ts';
 
 const OPENING_LIMIT_MS = 4000;
+/** A database that gives no answer for so long gives none. Far beyond what a slow disk takes. */
+const ANSWER_LIMIT_MS = 10_000;
 
 /**
  * A store that never fails: everything is kept in memory, and on disk as far as the browser allows. Each kind of trouble is told once
@@ -26,6 +28,7 @@ export async function openSafeStore<T extends { readonly key: string }>(
         disk = null;
         tell('store-newer');
       }),
+      OPENING_LIMIT_MS,
     );
   } catch (error) {
     tell(error instanceof Error && error.name === 'Error' ? 'store-blocked' : troubleOf(error));
@@ -36,7 +39,7 @@ export async function openSafeStore<T extends { readonly key: string }>(
   ): Promise<Got> => {
     if (disk === null) return otherwise();
     try {
-      return await work(disk);
+      return await withinLimit(work(disk), ANSWER_LIMIT_MS);
     } catch (error) {
       tell(troubleOf(error));
       return otherwise();
@@ -82,10 +85,10 @@ function merged<T extends { readonly key: string }>(stored: readonly T[], memory
   return [...byKey.values()];
 }
 
-function withinLimit<T>(work: Promise<T>): Promise<T> {
+function withinLimit<T>(work: Promise<T>, limitMs: number): Promise<T> {
   let timer: ReturnType<typeof setTimeout>;
   const limit = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => reject(new Error('the database does not open')), OPENING_LIMIT_MS);
+    timer = setTimeout(() => reject(new Error('the database does not answer')), limitMs);
   });
   return Promise.race([work, limit]).finally(() => clearTimeout(timer));
 }
