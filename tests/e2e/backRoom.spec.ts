@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Download, Page } from '@playwright/test';
 import { grade } from './support/grade.ts';
 import { PointerHands } from './support/PointerHands.ts';
-import { expectGoodDebrief, workReadyByFriday } from './support/readyByFriday.ts';
+import { decideReadyByFriday, expectGoodDebrief } from './support/readyByFriday.ts';
 import { expect, test } from './support/test.ts';
 
 let folder = '';
@@ -119,7 +119,7 @@ test('an instructor writes a job in the form, has it proved, seals it; a learner
   await dialog(learner).getByLabel('Class code').fill(code.toLowerCase());
   await learner.keyboard.press('Enter');
   await dialog(learner).getByRole('button', { name: 'Open the job' }).click();
-  await workReadyByFriday(learner, new PointerHands(learner));
+  await decideReadyByFriday(learner, new PointerHands(learner));
   await expectGoodDebrief(learner);
   const exporting = learner.waitForEvent('download');
   await learner.getByRole('button', { name: 'Export the record' }).first().click();
@@ -135,6 +135,8 @@ test('form and text are in step, every change can be undone, and a closed page l
   page,
 }) => {
   await newJob(page);
+  // The sheet of the back room comes behind the page's own: else its keys stood as those of the bench.
+  await expect(page.locator('.back-tabs').first()).toHaveCSS('display', 'flex');
   const title = page.getByLabel('Title', { exact: true });
   await title.fill('First');
   await expect(text(page)).toHaveValue(/^id: first\ntitle: First$/m);

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { sheetsLast } from '../../../src/platform/node/build/stylesLast.ts';
+import { laterSheetsBehind, sheetsLast } from '../../../src/platform/node/build/stylesLast.ts';
 import { tokensOf } from '../../../src/ui/theme/tokens.ts';
 
 const PAGE = readFileSync(new URL('../../../index.html', import.meta.url), 'utf8');
@@ -34,5 +34,9 @@ describe('the page before its program has come', () => {
     expect(at).toEqual([...at].sort((a, b) => a - b));
     expect(built.match(/stylesheet/g)).toHaveLength(2);
     expect(() => sheetsLast('<p>')).toThrow();
+  });
+
+  it('has the sheets of later parts behind its own', () => {
+    expect(laterSheetsBehind('document.head.appendChild(link);')).toBe('document.body.appendChild(link);');
   });
 });
