@@ -14,17 +14,13 @@ export function SmallMeter({ desk }: { readonly desk: Desk }) {
       <span class="small-signs">
         <span>{kind.value}</span>
         <b>{signs.value}</b>
+        <b>{unit.value}</b>
       </span>
-      <span class="small-reading">
-        {digits.value === '' ? (
-          say('meterFunctions.off')
-        ) : (
-          <>
-            <span class="small-digits">{digits.value}</span>
-            <span>{unit.value}</span>
-          </>
-        )}
-      </span>
+      {digits.value === '' ? (
+        <span class="small-off">{say('meterFunctions.off')}</span>
+      ) : (
+        <span class="small-digits">{digits.value}</span>
+      )}
     </div>
   );
 }
