@@ -13,7 +13,7 @@ export function SmallMeter({ desk }: { readonly desk: Desk }) {
     <div class="small-meter">
       <span class="small-signs">
         <span>{kind.value}</span>
-        <b>{signs.value}</b>
+        <b class="small-marks">{signs.value}</b>
         <b>{unit.value}</b>
       </span>
       {digits.value === '' ? (

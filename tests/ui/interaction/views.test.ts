@@ -30,6 +30,22 @@ function cameraAt(view: ViewName): ViewCamera {
   return camera;
 }
 
+describe('where one begins', () => {
+  it('is chosen anew when the screen is turned, until somebody goes somewhere', () => {
+    const camera = new ViewCamera();
+    camera.resize(546, 282);
+    expect(camera.view).toBe(firstView(546, 282));
+    camera.resize(340, 404);
+    expect(camera.view).toBe('meter');
+    camera.resize(WIDTH, HEIGHT);
+    expect(camera.view).toBe('whole');
+    camera.go('plug');
+    camera.frame(0, true);
+    camera.resize(340, 404);
+    expect(camera.view).toBe('plug');
+  });
+});
+
 describe('views of the bench', () => {
   it('show together what is needed together', () => {
     expect(inside(SHEET, shown('whole'))).toBe(true);
