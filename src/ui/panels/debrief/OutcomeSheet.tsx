@@ -12,13 +12,15 @@ const HALF_WAY = 0.5;
 /** What was named, with what is wrong with it and by which entries; and what was wrong. */
 export function OutcomeSheet({ facts }: { readonly facts: DebriefFacts }) {
   const { verdict } = facts;
+  const unproven = verdict.right && facts.evidence.verdict.weight < HALF_WAY;
+  const look = unproven ? '' : verdict.right ? 'outcome-right' : 'outcome-wrong';
   return (
-    <Sheet part="outcome" class={`outcome ${verdict.right ? 'outcome-right' : 'outcome-wrong'}`}>
+    <Sheet part="outcome" class={`outcome ${look}`}>
       <h2>
         <span aria-hidden="true">{verdict.right ? '✓ ' : '✗ '}</span>
         {say(verdict.right ? 'debrief.right' : 'debrief.wrong')}
       </h2>
-      {verdict.right && facts.evidence.verdict.weight < HALF_WAY && <p>{say('debrief.rightUnproven')}</p>}
+      {unproven && <p>{say('debrief.rightUnproven')}</p>}
       <h3>{say('debrief.yours')}</h3>
       <p>{say('debrief.named', { item: say(`theItems.${verdict.named}`) })}</p>
       {verdict.named !== 'nothing-wrong' && (
