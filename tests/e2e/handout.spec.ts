@@ -10,7 +10,7 @@ import { loadScenario } from '../../src/training/scenario/loadScenario.ts';
 import { grade } from './support/grade.ts';
 import { keptInBrowser } from './support/keptInBrowser.ts';
 import { PointerHands } from './support/PointerHands.ts';
-import { expectGoodDebrief, workReadyByFriday } from './support/readyByFriday.ts';
+import { decideReadyByFriday, expectGoodDebrief } from './support/readyByFriday.ts';
 import { expect, test } from './support/test.ts';
 
 const CODE = 'Copper 17';
@@ -100,7 +100,7 @@ test('a sealed file is dropped on the board, opened by code and seat, sat, expor
   await page.keyboard.press('Enter');
 
   const hands = new PointerHands(page);
-  await workReadyByFriday(page, hands);
+  await decideReadyByFriday(page, hands);
   await expectGoodDebrief(page);
   const download = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Export the record' }).first().click();

@@ -245,6 +245,11 @@ function saidOf({ shown }: Cluster, draws: readonly Answer[], beside: readonly (
 function inAll(findings: readonly Finding[], saidOfCluster: (known: KnownCluster) => Said): number {
   let sum = 0;
   for (const finding of findings) {
+    const [only] = finding;
+    if (only !== undefined && finding.length === 1) {
+      sum += only.weight * saidOfCluster(only.known).log;
+      continue;
+    }
     const facts: { readonly first: Answer | undefined; log: number; count: number }[] = [];
     for (const { known, weight } of finding) {
       const { log, foretold } = saidOfCluster(known);

@@ -1,5 +1,6 @@
 import { expect, type Page } from '@playwright/test';
 import { type Hands, place, site } from './Hands.ts';
+import { logBattery } from './logBattery.ts';
 import { takeTheJob } from './takeTheJob.ts';
 
 const BATTERY_POSITIVE = place('Battery positive');
@@ -92,6 +93,16 @@ export async function workReadyByFriday(page: Page, hands: Hands): Promise<void>
   await hands.press('Clamp at the canister port, loose');
   await hands.carry('Air hose', site('Air port'));
   await hands.press('Clamp at the air port, loose');
+  await hands.close();
+}
+
+/** The same job decided after one reading: for tests of what comes before and after a sitting. The verdict is right all the same. */
+export async function decideReadyByFriday(page: Page, hands: Hands): Promise<void> {
+  await takeTheJob(page, hands);
+  await logBattery(hands);
+  await hands.verdict('sense wire, cavity 3', 'open', [1]);
+  await expect(page.getByRole('main')).toContainText(/Verdict locked/);
+  await hands.fit('sense wire, cavity 3');
   await hands.close();
 }
 
