@@ -92,6 +92,8 @@ export function Columns({ shown, onShow, textBeside, render }: ColumnsProps) {
             hidden={!isShown}
             {...named(pane, alone)}
           >
+            {/* Its parts have headings, which stand under one of its own: the key that shows it is none. */}
+            {pane === 'form' && !alone && <h2 class="visually-hidden">{say('backRoom.panes.form')}</h2>}
             {render(pane, isShown)}
           </div>
         );

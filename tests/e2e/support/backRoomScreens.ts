@@ -42,6 +42,8 @@ export async function backRoomScreens(page: Page, word: Word, look: Look): Promi
   await openFolds(page);
   await page.locator('.problem-ways button').last().click();
   await look('a draft with a step, in two languages, in its text');
+  // The way to a line leads to the text, behind which the form lies at this width.
+  await page.locator('#pane-form').click();
   await page.locator('.form-languages input').uncheck();
   await page.locator('#field-mode').selectOption('practice');
   for (let step = 0; step < 3; step++) await press(word('backRoom.undo'));
