@@ -16,7 +16,7 @@ export function ChancesTable(props: {
     <details class="as-table">
       <summary>{say('stacked.asTable')}</summary>
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a region that scrolls is reached by keys too */}
-      <section class="table-scroll" tabIndex={0} aria-label={say('stacked.title')}>
+      <section class="table-scroll" tabIndex={0} aria-label={say('stacked.asTable')}>
         <table class="ruled">
           <thead>
             <tr>
