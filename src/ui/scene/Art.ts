@@ -25,6 +25,8 @@ export interface WordsLook {
 
 /** So many words of a sheet are kept for use again, beside those that stand on it: readings change, and no two are alike. */
 const MOST_SPARE_WORDS = 40;
+/** Room around printed words for what of their letters is outside the font's own measure, as a share of their size. */
+const TAIL = 0.2;
 
 const ANCHORS = { left: 0, middle: 0.5, right: 1 } as const;
 
@@ -135,6 +137,8 @@ export class Art {
           fontSize: size,
           fontWeight: weight,
           fill: colour,
+          // Tails of letters reach below the line that the font is measured by.
+          padding: Math.ceil(size * TAIL),
           ...(wrap === undefined
             ? {}
             : {
