@@ -18,6 +18,9 @@ const WORDS = 'var(--kg-ink)';
 const GROUND_OF: Readonly<Record<string, readonly string[]>> = {
   '.trouble button.plain': ['var(--kg-clay)'],
   '.spot:focus-visible': ['var(--kg-mat)', 'var(--kg-cream)'],
+  '.bench-still .still-digits path': ['var(--kg-lcd)'],
+  '.bench-still .still-leads .still-black': ['var(--kg-casing-inner)'],
+  '.caution-sign path + path': ['var(--kg-lamp)'],
 };
 
 /** Bars without words. They are parts, seen against the sheet. */
@@ -33,7 +36,7 @@ const HAIR = 'var(--kg-hair)';
 /** Flat tints: an ink line goes round each, and no tint says anything alone. */
 const TINTS = new Set(
   [
-    'paper cream mat steel steel-light steel-dark sage clay plum lamp hose vacuum-tint grid casing-inner casing-outer',
+    'paper cream mat steel steel-light steel-dark sage clay plum lamp lcd hose vacuum-tint grid casing-inner casing-outer',
   ]
     .flatMap((names) => names.split(' '))
     .map((name) => `var(--kg-${name})`),
