@@ -21,9 +21,9 @@ export const serviceMonitor = {
       'Dados para [10.6 gal|40 L] de espacio de vapor. Cambian en proporción con el espacio sobre el combustible y en el cánister; el lector muestra los ya ajustados.',
     fuel: 'Nivel',
     space: 'Espacio',
-    trip: 'Dispara antes de',
-    small: 'Fuga pequeña abajo de',
-    pass: 'Aprueba desde',
+    trip: 'Dispa\u00adra antes de',
+    small: 'Fuga peque\u00adña abajo de',
+    pass: 'Aprue\u00adba desde',
     trips: 'Los códigos y la luz',
     tripsText:
       'Una falla pone un código pendiente. Una segunda falla en el siguiente viaje que pueda juzgar lo almacena, enciende la luz y lo hace permanente. Tres viajes aprobados seguidos apagan la luz. Borrar quita los códigos almacenados y pendientes y los datos congelados; un código permanente se va solo aprobando en la carretera.',
