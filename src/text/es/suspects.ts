@@ -6,7 +6,8 @@ export const suspects = {
     empty:
       'Descarte sospechosos por lo que lee. Resuelva primero los probables. Una marca cuenta solo en la medida en que sus anotaciones la sostienen.',
     neverUsed: 'No se marcó ningún sospechoso.',
-    counts: 'descartados:\u00a0{{cleared}}\u00a0· señalados:\u00a0{{convicted}}\u00a0· sin\u00a0decidir:\u00a0{{open}}',
+    counts:
+      'descartados:\u00a0{{cleared}}\u00a0· señalados:\u00a0{{convicted}}\u00a0· sin\u00a0decidir:\u00a0{{open}}',
     locked: 'Ya no cambia.',
     lockedText: 'El veredicto está dado. El tablero queda como estaba entonces.',
     /** Not 'abierto': that is what a broken wire is. */
