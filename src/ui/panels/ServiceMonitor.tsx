@@ -38,10 +38,10 @@ export function ServiceMonitor({ rig }: { readonly rig: RigId }) {
             {limits.map(({ fuelPercent, litres, trip, small, pass }) => (
               <tr key={fuelPercent}>
                 <th scope="row">{fuelPercent} %</th>
-                <td>{volume(litres)}</td>
-                <td>{trip} s</td>
-                <td>{small} s</td>
-                <td>{pass} s</td>
+                <td data-label={say('serviceMonitor.space')}>{volume(litres)}</td>
+                <td data-label={say('serviceMonitor.trip')}>{trip} s</td>
+                <td data-label={say('serviceMonitor.small')}>{small} s</td>
+                <td data-label={say('serviceMonitor.pass')}>{pass} s</td>
               </tr>
             ))}
           </tbody>
