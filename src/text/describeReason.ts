@@ -1,6 +1,12 @@
 import { unreachable } from '../base/assert.ts';
 import { TICKS_PER_SECOND, type Tick } from '../base/ticks.ts';
-import type { DebriefFacts, RepairGap, ScoreReason, WeighedMark } from '../training/score/DebriefFacts.ts';
+import type {
+  DebriefFacts,
+  RepairGap,
+  ScoreReason,
+  VacuumPart,
+  WeighedMark,
+} from '../training/score/DebriefFacts.ts';
 import { chance, entriesWords, listed } from './chance.ts';
 import { clock, money, tenths } from './format.ts';
 import { say } from './translate.ts';
@@ -130,17 +136,36 @@ function repairWords(
     readonly entries: readonly number[];
     readonly ticks: readonly Tick[];
     readonly gaps: readonly RepairGap[];
+    readonly vacuum?: readonly VacuumPart[];
   },
 ): string {
   if (shown.gaps.includes('verdict-wrong')) return say('reasons.afterRight', { what });
   if (shown.gaps.length > 0)
     return together(
-      ...shown.gaps.map((gap) => say('reasons.lacking', { what, gap: say(`repairGaps.${gap}`) })),
+      ...shown.gaps.map((gap) =>
+        gap === 'vacuum-retest' && shown.vacuum !== undefined
+          ? vacuumWords(what, shown.vacuum)
+          : say('reasons.lacking', { what, gap: say(`repairGaps.${gap}`) }),
+      ),
     );
   if (shown.entries.length > 0)
     return say('reasons.doneBy', { what, entries: entriesWords([...new Set(shown.entries)]) });
   if (shown.ticks.length > 0) return say('reasons.doneAt', { what, times: timesWords(shown.ticks) });
   return say('reasons.done', { what });
+}
+
+/** Each part of the vacuum test by itself, so that what was done is not called missing with what was not. */
+function vacuumWords(what: string, parts: readonly VacuumPart[]): string {
+  return together(
+    say('reasons.vacuumParts', { what }),
+    ...parts.map(({ part, tick, entries }) => {
+      const name = say(`vacuumParts.${part}`);
+      if (tick === null) return say('reasons.partMissing', { part: name });
+      if (entries.length === 0) return say('reasons.partAt', { part: name, times: timesWords([tick]) });
+      return say('reasons.partBy', { part: name, entries: entriesWords(entries) });
+    }),
+    say('reasons.vacuumOneTest'),
+  );
 }
 
 function together(...sentences: readonly (string | false)[]): string {

@@ -101,6 +101,45 @@ describe('the repair', () => {
     expect(line(repaired(half), 'retest')).toBe(0);
     expect(line(repaired(RETEST), 'retest')).toBe(4);
   });
+  it('that lacks a part of the vacuum test says of each whether it was seen, and by which entry', () => {
+    const parts = (after: string) => {
+      const work = bench()
+        .fault('sense-open')
+        .evidence({ weight: 1 })
+        .does(`accept\n${OPEN_UP}${SENSE}${DRAWN}verdict sense-wire cites 2\n${after}close`);
+      const because = partOf(work, 'repair').because.find(({ kind }) => kind === 'retest');
+      if (because?.kind !== 'retest') throw new Error('no retest');
+      return { points: because.points, seen: because.vacuum?.map(({ part, entries }) => [part, entries]) };
+    };
+    const fitted = 'key off\npart plug\nrenew sense-wire\nmate plug\nkey on\nwait steady\n';
+    const back = 'release open\nwait steady\nlog "Back"\n';
+    // Vacuum stood from before: closed and open again were seen, the rest before it was not.
+    expect(parts(`${fitted}log "Closed"\n${back}`)).toEqual({
+      points: 0,
+      seen: [
+        ['rest', []],
+        ['closed-capped', [3]],
+        ['back', [4]],
+      ],
+    });
+    // Rest and vacuum, but never let off.
+    expect(parts(`release open\nrelease shut\n${fitted}log "Rest"\n${DRAWN}`)).toEqual({
+      points: 0,
+      seen: [
+        ['rest', [3]],
+        ['closed-capped', [4]],
+        ['back', []],
+      ],
+    });
+    // Nothing drawn at all.
+    expect(parts(`release open\n${fitted}log "Rest"\n`).seen).toEqual([
+      ['rest', [3]],
+      ['closed-capped', []],
+      ['back', []],
+    ]);
+    // The whole test has nothing to say of its parts.
+    expect(parts(`release open\nrelease shut\n${fitted}log "Rest"\n${DRAWN}${back}`)).toEqual({ points: 4 });
+  });
   it('inside a group is that of the part fitted last', () => {
     const tossed = bench()
       .fault('tank-seal-leaking', 1)

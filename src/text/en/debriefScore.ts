@@ -62,6 +62,18 @@ export const debriefScore = {
     afterRight: '{{what}}: counts after a right verdict only.',
     withTheRepair: 'It counts with the part renewed.',
     lacking: '{{what}}: missing {{gap}}',
+    vacuumParts: '{{what}}: the vacuum test is not whole.',
+    partBy: '{{part}}: seen, {{entries}}.',
+    partAt: '{{part}}: seen at {{times}}, not logged.',
+    partMissing: '{{part}}: missing.',
+    vacuumOneTest:
+      'They count together, in this order, after the part was fitted. A passed road test does not take their place.',
+  },
+  vacuumParts: {
+    rest: 'Sense read open at rest, before the vacuum',
+    closed: 'Closed under vacuum',
+    'closed-capped': 'Closed under vacuum with the air port capped',
+    back: 'Open again after the release',
   },
   rulesSummary_one: '{{kept}} of {{count}} rule kept. Each is worth {{each}} points.',
   rulesSummary_other: '{{kept}} of {{count}} rules kept. Each is worth {{each}} points.',

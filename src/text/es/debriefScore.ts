@@ -65,6 +65,18 @@ export const debriefScore = {
     afterRight: '{{what}}: cuenta solo después de un veredicto correcto.',
     withTheRepair: 'Cuenta cuando se renueva la parte.',
     lacking: '{{what}}: falta {{gap}}',
+    vacuumParts: '{{what}}: la prueba de vacío no está completa.',
+    partBy: '{{part}}: se vio, {{entries}}.',
+    partAt: '{{part}}: se vio en {{times}}, sin anotar.',
+    partMissing: '{{part}}: falta.',
+    vacuumOneTest:
+      'Cuentan juntas, en este orden, después de instalar la parte. Una prueba de carretera aprobada no las sustituye.',
+  },
+  vacuumParts: {
+    rest: 'Señal leída abierta en reposo, antes del vacío',
+    closed: 'Cerrada con vacío',
+    'closed-capped': 'Cerrada con vacío y el puerto de aire con tapa',
+    back: 'Abierta otra vez después del alivio',
   },
   rulesSummary_one: '{{kept}} de {{count}} regla cumplida. Cada una vale {{each}} puntos.',
   rulesSummary_other: '{{kept}} de {{count}} reglas cumplidas. Cada una vale {{each}} puntos.',
@@ -187,6 +199,7 @@ export const debriefScore = {
   Catalogue,
   | 'chances'
   | 'reasons'
+  | 'vacuumParts'
   | 'rulesSummary_one'
   | 'rulesSummary_other'
   | 'knew'

@@ -98,6 +98,8 @@ export type ScoreReason = { readonly points: number; readonly of: number } & (
       readonly entries: readonly number[];
       readonly ticks: readonly Tick[];
       readonly gaps: readonly RepairGap[];
+      /** Where the vacuum test lacks: what of it was seen all the same. */
+      readonly vacuum?: readonly VacuumPart[];
     }
   | {
       /** Part repair, where nothing is wrong: no part was bought. Worth as much as the verdict is carried. */
@@ -113,6 +115,13 @@ export interface ScorePart {
   readonly points: number;
   readonly of: number;
   readonly because: readonly ScoreReason[];
+}
+
+/** A part of the vacuum test on the part as fitted: when it was seen, null where it was not, and the entries that show it. */
+export interface VacuumPart {
+  readonly part: 'rest' | 'closed' | 'closed-capped' | 'back';
+  readonly tick: Tick | null;
+  readonly entries: readonly number[];
 }
 
 /** What kept a repair from counting as proven. */

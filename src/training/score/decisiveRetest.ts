@@ -67,7 +67,8 @@ export function decisiveOf({ scenario: { tools } }: Timeline, item: ItemId): Dec
   return canBeDone ? decisive : 'monitor';
 }
 
-const AFTER_TICKS = secondsToTicks(60);
+/** The look back at the meter belongs to the trial for this long after it. */
+export const AFTER_TICKS = secondsToTicks(60);
 const LET_OFF_INHG = 0.5;
 
 export interface Retest {
@@ -144,15 +145,13 @@ export function vacuumRetest(timeline: Timeline, since: Tick): Retest | null {
 }
 
 /** Latest tick in the span at which the sense circuit read open with no vacuum. */
-function openAtRest({ moments }: Timeline, from: Tick, until: Tick): Tick | null {
-  const found = moments.filter(
-    (moment) =>
-      moment.tick >= from &&
-      moment.tick <= until &&
-      inHgOf(moment.seen.gauge.needleKPa) < LET_OFF_INHG &&
-      switchSeen(moment) === 'open',
-  );
+export function openAtRest({ moments }: Timeline, from: Tick, until: Tick): Tick | null {
+  const found = moments.filter((moment) => moment.tick >= from && moment.tick <= until && restsOpen(moment));
   return found.at(-1)?.tick ?? null;
+}
+
+export function restsOpen(moment: Parameters<typeof switchSeen>[0]): boolean {
+  return inHgOf(moment.seen.gauge.needleKPa) < LET_OFF_INHG && switchSeen(moment) === 'open';
 }
 
 /** Drives since a tick, each with how its last cycle ended in which the monitor ran; those in which it never ran are left out. */

@@ -5,6 +5,7 @@ import type { JudgedJob } from './JudgedJob.ts';
 import { retestGaps } from './repairGaps.ts';
 import { isRestored } from './rules/benchRestored.ts';
 import type { VerdictWorth } from './VerdictWorth.ts';
+import { vacuumParts } from './vacuumParts.ts';
 
 const RETEST = 4;
 const REFITTED = 2;
@@ -76,13 +77,15 @@ function fittedItem(job: JudgedJob, named: ItemId): ItemId {
 
 function retestReason(job: JudgedJob, item: ItemId): ScoreReason {
   const passed = decisiveRetest(job, item);
+  const gaps = passed === null ? retestGaps(job, item) : [];
   return {
     kind: 'retest',
     points: passed === null ? 0 : RETEST,
     of: RETEST,
     entries: inOrder(passed?.entries ?? []),
     ticks: inOrder(passed?.ticks ?? []),
-    gaps: passed === null ? retestGaps(job, item) : [],
+    gaps,
+    ...(gaps.includes('vacuum-retest') ? { vacuum: vacuumParts(job, item) } : {}),
   };
 }
 

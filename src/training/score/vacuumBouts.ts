@@ -87,6 +87,13 @@ function watch(bout: Draft, moment: Moment): void {
 }
 
 /** What this moment shows of the vacuum switch: by the meter as it stands, or by the reader where it was written down. */
-export function switchSeen({ action, seen }: Moment): 'open' | 'closed' | 'between' | null {
+export function switchSeen({
+  action,
+  seen,
+}: Pick<Moment, 'seen'> & { readonly action: { readonly kind: string } | null }):
+  | 'open'
+  | 'closed'
+  | 'between'
+  | null {
   return senseReading(seen) ?? (action?.kind === 'log' && seen.plug.mated ? readerSense(seen) : null);
 }

@@ -152,6 +152,14 @@ describe('reasons of the score', () => {
     expect(reason({ ...retest, kind: 'monitor-pass', points: 0, gaps: ['monitor-pass'] })).toMatch(
       /^The monitor run to a pass on the road: missing a road test/,
     );
+    const vacuum = [
+      { part: 'rest', tick: null, entries: [] },
+      { part: 'closed-capped', tick: 0, entries: [11] },
+      { part: 'back', tick: secondsToTicks(284), entries: [] },
+    ] as const;
+    expect(reason({ ...retest, points: 0, entries: [], gaps: ['vacuum-retest'], vacuum })).toBe(
+      'The same test on the part as fitted: the vacuum test is not whole. Sense read open at rest, before the vacuum: missing. Closed under vacuum with the air port capped: seen, entry 11. Open again after the release: seen at 00:04:44, not logged. They count together, in this order, after the part was fitted. A passed road test does not take their place.',
+    );
     expect(reason({ ...retest, points: 0, gaps: ['verdict-wrong'] })).toBe(
       'The same test on the part as fitted: counts after a right verdict only.',
     );
