@@ -258,7 +258,7 @@ export class Workbench implements BenchInput {
       ring: this.ringed,
       asked: touch?.kind === 'bench' ? touch.at : null,
       tightening: this.tightening(),
-      targets: grip === null ? [] : this.hand.targets(),
+      targets: this.hand.lit(),
       showDigits: isLed(desk.card.mode),
       showFunctions: desk.functionsKnown.peek(),
       reducedMotion: reducedMotion.peek(),

@@ -26,7 +26,9 @@ test('live regions are told exactly what the bench has to say, and nothing while
   expect(told).toContain('Red lead placed on battery positive.');
   expect(told).toContain('Black lead placed on battery negative.');
   // What is in hand is told while its place is chosen.
-  expect(told).toContain('Red lead in hand. Choose where it goes, or Esc to put it back.');
+  expect(told).toContain(
+    'Red lead in hand. Choose its place, or the bare mat to lay it down; Esc puts it back.',
+  );
 
   // Five seconds of a bench at rest: the last digit hunts, and nobody is told.
   mark = await heard.mark();

@@ -6,6 +6,7 @@ export const hand = {
     on: '{{end}}, on {{point}}',
     onBare: '{{end}}, {{where}}',
     held: '{{thing}} in hand. Choose where it goes, or Esc to put it back.',
+    heldOverMat: '{{thing}} in hand. Choose its place, or the bare mat to lay it down; Esc puts it back.',
     placeOn: 'Place {{thing}} on …',
     putBack: 'Lay it on the mat',
     putDown: 'Put it down again',

@@ -6,6 +6,7 @@ export const hand = {
     on: '{{end}}, en {{point}}',
     onBare: '{{end}}, {{where}}',
     held: '{{thing}}: en la mano. Elija dónde va, o Esc para dejarlo como estaba.',
+    heldOverMat: '{{thing}}: en la mano. Elija su lugar o el tapete; Esc lo deja como estaba.',
     placeOn: 'Poner {{thing}} en …',
     putBack: 'Dejarlo en el tapete',
     putDown: 'Soltarlo otra vez',

@@ -1,3 +1,4 @@
+import { AIR_SITES, type LeadPoint } from '../../sim/devices/places.ts';
 import type { Action } from '../../sim/world/Action.ts';
 import type { Observation } from '../../sim/world/Observation.ts';
 import { dropTarget, isAtHome, tabUnder } from './dropTarget.ts';
@@ -68,6 +69,15 @@ export class BenchHand {
       return tab === null ? (hotspotOf(target, grip) ?? []) : (`shelf:${tab}` as const);
     });
     return [...new Set<HotspotId>(spots)];
+  }
+
+  /** What is lit while something is held: where it can go, and the place it was taken from, to which it may go back. */
+  lit(): readonly HotspotId[] {
+    const grip = this.holding;
+    if (grip === null) return [];
+    const seen = this.ports.observe();
+    const home = homeSpot(placeOf(grip, seen), seen, this.shelf);
+    return home === null ? this.targets() : [...this.targets(), home];
   }
 
   /** A press on a hotspot: places what is held, or picks up, or works the control. */
@@ -160,4 +170,12 @@ export class BenchHand {
     this.ports.changed();
     return actions;
   }
+}
+
+/** The spot of the place a thing was taken from; null for the mat and for what a closed compartment hides. */
+function homeSpot(home: ReturnType<typeof placeOf>, seen: Observation, shelf: ShelfTab): HotspotId | null {
+  if (home === null) return null;
+  const site = AIR_SITES.find((each) => each === home);
+  if (site === undefined) return `point:${home as LeadPoint}`;
+  return hiddenIn({ kind: 'site', site }, seen, shelf) === null ? `site:${site}` : null;
 }

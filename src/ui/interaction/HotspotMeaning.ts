@@ -8,6 +8,7 @@ import {
   cavityBack,
   cavityOfBack,
   type Fitting,
+  HOSE_ENDS,
   type KeyPosition,
   LEAD_ENDS,
   type LeadEnd,
@@ -23,6 +24,7 @@ import type { Observation } from '../../sim/world/Observation.ts';
 import { bleedAction, meterKeyAction, smokeAction } from './controlSteps.ts';
 import { EXAMINED_SPOTS, examinedAt } from './examinedAt.ts';
 import { type Grip, siteOf, type Target } from './Grip.ts';
+import { hoseOf } from './layout/hoses.ts';
 import type { LookedAt } from './layout/lookedAt.ts';
 import type { MeterKey } from './layout/meterPlan.ts';
 import type { HotspotId, PlainHotspot } from './layout/PlacedHotspot.ts';
@@ -63,6 +65,13 @@ export function gripAt(id: HotspotId, seen: Observation): Grip | null {
       return { kind: 'lead', end: name.of };
     case 'fitting':
       return { kind: 'fitting', item: name.of };
+    case 'site': {
+      // A loose hose is grasped by its end, where the eye goes first; the end of one that is on something is not there to be touched.
+      const end = HOSE_ENDS.find((each) => each === name.of);
+      return end === undefined || siteOf(hoseOf(end), seen) !== null || seen.sites[end] !== null
+        ? null
+        : { kind: 'fitting', item: hoseOf(end) };
+    }
     case 'pin-tray':
       return { kind: 'pin' };
     case 'drag-gauge':

@@ -42,6 +42,9 @@ export function heldSentence(grip: Grip): string {
       return say(grip.how === 'look' ? 'inHand.look' : 'inHand.listen');
     case 'drag-gauge':
       return say('inHand.drag');
+    case 'lead':
+    case 'fitting':
+      return say('hand.heldOverMat', { thing: capital(gripName(grip)) });
     default:
       return say('hand.held', { thing: capital(gripName(grip)) });
   }

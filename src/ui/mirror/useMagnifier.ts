@@ -2,6 +2,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import { useComputed, useSignal } from '@preact/signals';
 import { useCallback, useRef } from 'preact/hooks';
 import { droppedNear, isAtHome, tabUnder } from '../interaction/dropTarget.ts';
+import { sameGrip } from '../interaction/Grip.ts';
 import { gripAt, pressAction, tabAt, targetAt } from '../interaction/HotspotMeaning.ts';
 import { contains, type Vec } from '../interaction/layout/geometry.ts';
 import type { HotspotId } from '../interaction/layout/PlacedHotspot.ts';
@@ -47,8 +48,16 @@ export function useMagnifier(input: BenchInput, sections: ReadonlySignal<readonl
     const seen = input.observation.peek();
     const held = input.hand.holding;
     if (held !== null && targetAt(id, held, seen) !== null) return true;
+    // A hose is taken by its end as by its stub: one choice, not two.
+    if (id.startsWith('site:')) return false;
     if (tabAt(id) !== null || SHOWN.has(id) || gripAt(id, seen) !== null) return true;
     return pressAction(id, seen) !== null;
+  };
+
+  const isSame = (one: HotspotId, other: HotspotId): boolean => {
+    const seen = input.observation.peek();
+    const grip = input.hand.holding === null ? gripAt(one, seen) : null;
+    return one === other || (grip !== null && sameGrip(grip, gripAt(other, seen)));
   };
 
   const named = (id: HotspotId): Meant => {
@@ -115,7 +124,8 @@ export function useMagnifier(input: BenchInput, sections: ReadonlySignal<readonl
         .map((row) => row.filter(meaning).map(named))
         .filter((row) => row.length > 0);
       const all = meant.flat();
-      if (all.length === 0 || (all.length === 1 && all[0]?.id === id)) return false;
+      const [only] = all;
+      if (only === undefined || (all.length === 1 && isSame(only.id, id))) return false;
       rows.value = meant;
       return true;
     },

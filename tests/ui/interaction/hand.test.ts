@@ -84,6 +84,23 @@ describe('the hand', () => {
     expect(news.at(-1)).toBe('put-back');
   });
 
+  it('takes a loose hose by its end, and a hose that is on something not by that', () => {
+    hand.press('site:pump-hose-end', 'pointer');
+    expect(hand.holding).toEqual({ kind: 'fitting', item: 'pump-hose' });
+    hand.press('site:pump-hose-end', 'pointer');
+    expect(hand.holding).toBeNull();
+    hand.press('site:canister-hose-end', 'pointer');
+    expect(hand.holding).toBeNull();
+    expect(done).toEqual([]);
+  });
+
+  it('lights the place a thing was taken from beside those it may go to', () => {
+    hand.press('fitting:canister-hose', 'pointer');
+    expect(hand.lit()).toEqual(['site:canister-port']);
+    hand.putBack();
+    expect(hand.lit()).toEqual([]);
+  });
+
   it('puts back what is let go outside the bench', () => {
     hand.press('fitting:canister-hose', 'pointer');
     hand.drop({ x: -60, y: 300 });

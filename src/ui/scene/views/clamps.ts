@@ -14,7 +14,9 @@ function paintClamp(art: Art, port: UnitPort, setting: 'loose' | 'hand-tight' | 
   const half = setting === 'loose' ? wide + 4 : setting === 'hand-tight' ? wide : wide - 4;
   const across = badgeWay(port);
   const at = (ahead: number, side: number): Vec => along(along(clamp, direction, ahead), across, side);
-  art.outline([at(-5, half), at(5, half), at(5, -half), at(-5, -half)], {
+  // A loose band sits askew on its hose.
+  const askew = setting === 'loose' ? 5 : 0;
+  art.outline([at(-5 + askew, half), at(5 + askew, half), at(5 - askew, -half), at(-5 - askew, -half)], {
     fill: tokens.steelLight,
     line: LINE.part,
   });
@@ -22,10 +24,10 @@ function paintClamp(art: Art, port: UnitPort, setting: 'loose' | 'hand-tight' | 
   for (const side of [-1, 1]) {
     art.outline(
       [
-        at(side * gap - 2.5, half),
-        at(side * gap + 2.5, half),
-        at(side * gap + 2.5, half + 9),
-        at(side * gap - 2.5, half + 9),
+        at(askew + side * gap - 2.5, half),
+        at(askew + side * gap + 2.5, half),
+        at(askew + side * (gap + askew / 2) + 2.5, half + 9),
+        at(askew + side * (gap + askew / 2) - 2.5, half + 9),
       ],
       { fill: tokens.steel, line: 1.6 },
     );
