@@ -7,14 +7,14 @@ import { say } from '../text/translate.ts';
 import { isLed } from '../training/scenario/modes.ts';
 import { BenchHand, type HandNews } from '../ui/interaction/BenchHand.ts';
 import type { Grip } from '../ui/interaction/Grip.ts';
-import { centreOf, contains, type Vec } from '../ui/interaction/layout/geometry.ts';
+import type { Box, Vec } from '../ui/interaction/layout/geometry.ts';
 import { placeHotspots } from '../ui/interaction/layout/hotspots.ts';
 import type { HotspotId } from '../ui/interaction/layout/PlacedHotspot.ts';
 import type { ShelfTab } from '../ui/interaction/layout/shelfPlan.ts';
 import type { Shortcut } from '../ui/interaction/shortcuts.ts';
 import { sameTouch, type Touch } from '../ui/interaction/Touch.ts';
 import { tighteningShare } from '../ui/interaction/tightening.ts';
-import { type ViewName, viewAt } from '../ui/interaction/views.ts';
+import type { ViewName } from '../ui/interaction/views.ts';
 import type { BenchInput } from '../ui/mirror/BenchInput.ts';
 import { BenchViews } from '../ui/mirror/BenchViews.ts';
 import { gripName, placeName } from '../ui/mirror/handWords.ts';
@@ -230,16 +230,15 @@ export class Workbench implements BenchInput {
     const next = todo === null ? null : nextTouch(todo, desk.now(), { holding, shelf });
     const changed = !sameTouch(next, desk.touch.peek());
     if (changed) desk.touch.value = next;
-    if (changed || moved) this.askedView.value = this.viewOf(next);
+    if (!changed && !moved) return;
+    this.views.mean(this.placeOf(next));
+    this.askedView.value = this.views.viewAsked();
   }
 
-  /** Where to look for what is asked; null while it is in sight. */
-  private viewOf(touch: Touch | null): ViewName | null {
+  private placeOf(touch: Touch | null): Box | null {
     if (touch?.kind !== 'bench') return null;
-    const spot = placeHotspots(this.parts.desk.now(), this.hand.shelf).find(({ id }) => id === touch.at);
-    if (spot === undefined) return null;
-    const at = centreOf(spot);
-    return contains(this.views.window, at) ? null : viewAt(at);
+    const spots = placeHotspots(this.parts.desk.now(), this.hand.shelf);
+    return spots.find(({ id }) => id === touch.at) ?? null;
   }
 
   private tightening(): SceneView['tightening'] {

@@ -8,7 +8,15 @@ import {
   scaledAbout,
   windowOf,
 } from './viewFit.ts';
-import { CLOSE_SCALE, firstView, fitView, type ViewName } from './views.ts';
+import {
+  CLOSE_SCALE,
+  firstView,
+  fitShowing,
+  fitView,
+  MARGIN_PX,
+  type ViewName,
+  viewShowing,
+} from './views.ts';
 
 /** How long a move takes. */
 const MOVE_SECONDS = 0.36;
@@ -16,8 +24,6 @@ const MOVE_SECONDS = 0.36;
 const MOST_SCALE = 4;
 /** One press of plus or minus. */
 export const ZOOM_STEP = 1.4;
-/** Room left around a thing that is brought into view, CSS pixels. */
-const MARGIN_PX = 16;
 
 interface Move {
   readonly from: SheetFit;
@@ -33,6 +39,8 @@ export class ViewCamera {
   private shown: SheetFit = { scale: 1, offsetX: 0, offsetY: 0 };
   private move: Move | null = null;
   private named: ViewName | null = null;
+  /** What the named view was gone to for, and shows whole. */
+  private meant: Box | null = null;
   /** Somebody went where they stand; until then it is chosen for the size of the host. */
   private chosen = false;
 
@@ -71,7 +79,7 @@ export class ViewCamera {
     if (!this.chosen) this.named = firstView(width, height);
     this.move = null;
     if (this.named !== null) {
-      this.shown = fitView(this.named, width, height);
+      this.shown = fitShowing(this.named, this.meant, width, height);
       return;
     }
     const scale = Math.max(this.shown.scale, this.least);
@@ -83,11 +91,17 @@ export class ViewCamera {
     });
   }
 
-  /** Moves to a named view. */
-  go(view: ViewName): void {
+  /** Moves to a named view; when `meant` is what one goes there for, so that it is whole in it. */
+  go(view: ViewName, meant: Box | null = null): void {
     this.chosen = true;
     this.named = view;
-    this.start(fitView(view, this.width, this.height));
+    this.meant = meant !== null && this.viewFor(meant) === view ? meant : null;
+    this.start(fitShowing(view, this.meant, this.width, this.height));
+  }
+
+  /** The view to go to for a place. */
+  viewFor(box: Box): ViewName {
+    return viewShowing(box, this.width, this.height);
   }
 
   /** One step closer or further off, about the middle of the view. */
@@ -164,6 +178,7 @@ export class ViewCamera {
     const kept = this.kept(to);
     this.chosen = true;
     this.named = this.nameOf(kept);
+    this.meant = null;
     this.start(kept);
   }
 
@@ -172,6 +187,7 @@ export class ViewCamera {
     this.chosen = true;
     this.shown = this.kept(to);
     this.named = this.nameOf(this.shown);
+    this.meant = null;
   }
 
   private nameOf(fit: SheetFit): ViewName | null {

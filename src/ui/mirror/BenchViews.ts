@@ -1,8 +1,8 @@
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
-import type { Box, Vec } from '../interaction/layout/geometry.ts';
+import { type Box, inside, type Vec } from '../interaction/layout/geometry.ts';
 import { ViewCamera } from '../interaction/ViewCamera.ts';
 import { type SheetFit, sameFit } from '../interaction/viewFit.ts';
-import type { ViewName } from '../interaction/views.ts';
+import { isInSight, type ViewName } from '../interaction/views.ts';
 
 /** So near to the edge of the stage a carried thing moves the view on, CSS pixels. */
 const EDGE_PX = 30;
@@ -22,6 +22,12 @@ export class BenchViews {
   private readonly goalFit = signal<SheetFit>(this.camera.fit);
   private readonly nowView = signal<ViewName | null>(null);
   private readonly nowWays = signal<Ways>(NO_WAYS);
+  /** What a step asks to be touched. */
+  private meant: Box | null = null;
+  /** It is new, and the view has not been looked over for it. */
+  private newlyMeant = false;
+  /** Fingers or a button are down on the stage: nothing moves away under them by itself. */
+  pressed = false;
   private edgeSince: number | null = null;
   private lastSeconds = 0;
 
@@ -59,9 +65,24 @@ export class BenchViews {
     this.tell();
   }
 
+  /** Moves to a named view; where what a step asks for lies in it, that is whole in it. */
   go(view: ViewName): void {
-    this.camera.go(view);
+    this.camera.go(view, this.meant);
     this.tell();
+  }
+
+  /** What a step asks to be touched from now on. Who stands at its view already sees it whole there. */
+  mean(box: Box | null): void {
+    const before = this.meant;
+    this.meant = box;
+    const same = before !== null && box !== null && inside(box, before) && inside(before, box);
+    if (!same) this.newlyMeant = box !== null;
+  }
+
+  /** The view in which lies what a step asks for; null while it is in sight. */
+  viewAsked(): ViewName | null {
+    const { meant } = this;
+    return meant === null || isInSight(meant, this.camera.window) ? null : this.camera.viewFor(meant);
   }
 
   /** One step closer (1) or further off (-1). */
@@ -97,6 +118,11 @@ export class BenchViews {
 
   /** One frame of the move under way. `carried` is where a thing in the hand is, in host pixels. */
   frame(seconds: number, reducedMotion: boolean, carried: Vec | null): void {
+    if (this.newlyMeant && !this.pressed) {
+      this.newlyMeant = false;
+      const { view } = this.camera;
+      if (view !== null && this.viewAsked() === view) this.go(view);
+    }
     this.carry(carried, seconds, Math.min(0.1, seconds - this.lastSeconds));
     this.lastSeconds = seconds;
     if (this.camera.frame(seconds, reducedMotion)) this.tell();

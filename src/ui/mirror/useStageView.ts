@@ -54,6 +54,7 @@ export function useStageView(stage: RefObject<HTMLElement | null>, input: BenchI
       const target = event.target as Element;
       if (target.closest('.picker') !== null) return;
       fingers.set(event.pointerId, { x: event.clientX, y: event.clientY });
+      views.pressed = true;
       const carried = isTaken(event) || target.closest(DRAGGED) !== null;
       panning =
         fingers.size === 1 && isNear() && !carried && event.button === 0
@@ -91,6 +92,7 @@ export function useStageView(stage: RefObject<HTMLElement | null>, input: BenchI
     const up = (event: PointerEvent): void => {
       if (panning?.moved) swallow = true;
       fingers.delete(event.pointerId);
+      views.pressed = fingers.size > 0;
       panning = null;
       mark(false);
     };
