@@ -23,7 +23,21 @@ export const bench = {
       coach: 'Coach',
     },
     repairBanner:
-      'Verdict locked: {{item}}. Fit the part, run the same test again, put everything back, drive until the monitor has passed, read the codes. Then close the job.',
+      'Verdict locked: {{item}}. Fit the part, {{test}}, put everything back, drive until the monitor has passed, read the codes. Then close the job.',
+    repairByRoad:
+      'Verdict locked: {{item}}. Fit the part, put everything back, drive until the monitor has passed: that proves it. Read the codes. Then close the job.',
+    repairTests: {
+      again: 'run the same test again',
+      vacuum:
+        'run the vacuum test whole (sense open at rest, closed under vacuum, open again after the release)',
+      'vacuum-capped':
+        'run the vacuum test whole (sense open at rest, closed under vacuum with the air port capped, open again after the release)',
+      click: 'hear it click through the mated plug on command of the reader',
+      'click-and-feed':
+        'hear it click through the mated plug on command of the reader, read the feed side with the solenoid on',
+      'click-and-ground':
+        'hear it click through the mated plug on command of the reader, read the ground side with the solenoid on',
+    },
   },
   views: {
     label: 'Views of the bench',

@@ -22,6 +22,8 @@ export const cupboard = {
     swapIn: 'Put the known-good unit on the bench',
     swapBack: "Put the truck's unit back",
     swapNeeds: 'Part the plug and take everything off the barbs first.',
+    swapNeedsPlug: 'Part the plug first.',
+    swapNeedsBarbs: 'Take everything off the barbs first.',
     swapped: 'On the bench now: {{unit}}.',
     free: 'no charge',
   },

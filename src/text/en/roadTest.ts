@@ -50,7 +50,7 @@ export const roadTest = {
     notReached: '–',
     within: 'at most {{limit}} s',
     holdLimit: '{{pass}} s or more: passed. Under {{small}} s: small leak.',
-    noCodes: 'none',
+    noCodes: 'none new',
     lampLit: 'lit',
     lampDark: 'dark',
     limitsShort:

@@ -23,7 +23,21 @@ export const bench = {
       coach: 'Instructor',
     },
     repairBanner:
-      'Veredicto definitivo: {{item}}. Instale la refacción, haga otra vez la misma prueba, regrese todo a su lugar, maneje hasta que el monitor apruebe, lea los códigos. Después cierre el trabajo.',
+      'Veredicto definitivo: {{item}}. Instale la refacción, {{test}}, regrese todo a su lugar, maneje hasta que el monitor apruebe, lea los códigos. Después cierre el trabajo.',
+    repairByRoad:
+      'Veredicto definitivo: {{item}}. Instale la refacción, regrese todo a su lugar, maneje hasta que el monitor apruebe: eso lo demuestra. Lea los códigos. Después cierre el trabajo.',
+    repairTests: {
+      again: 'haga otra vez la misma prueba',
+      vacuum:
+        'haga completa la prueba de vacío (señal abierta en reposo, cerrada con vacío, abierta otra vez después del alivio)',
+      'vacuum-capped':
+        'haga completa la prueba de vacío (señal abierta en reposo, cerrada con vacío y el puerto de aire con tapa, abierta otra vez después del alivio)',
+      click: 'oiga un clic con el conector conectado, por comando del lector',
+      'click-and-feed':
+        'oiga un clic con el conector conectado, por comando del lector, lea el lado de alimentación con el solenoide encendido',
+      'click-and-ground':
+        'oiga un clic con el conector conectado, por comando del lector, lea el lado de tierra con el solenoide encendido',
+    },
   },
   views: {
     label: 'Vistas del banco',

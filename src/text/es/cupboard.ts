@@ -21,6 +21,8 @@ export const cupboard = {
     swapIn: 'Poner en el banco la unidad buena comprobada',
     swapBack: 'Regresar la unidad del camión',
     swapNeeds: 'Primero desconecte el conector y quite todo de las espigas.',
+    swapNeedsPlug: 'Primero desconecte el conector.',
+    swapNeedsBarbs: 'Primero quite todo de las espigas.',
     swapped: 'Ahora en el banco: {{unit}}.',
     free: 'sin cargo',
   },

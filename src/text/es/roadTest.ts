@@ -50,7 +50,7 @@ export const roadTest = {
     notReached: '–',
     within: 'a lo más {{limit}} s',
     holdLimit: '{{pass}} s o más: aprobado. Menos de {{small}} s: fuga pequeña.',
-    noCodes: 'ninguno',
+    noCodes: 'ninguno nuevo',
     lampLit: 'encendida',
     lampDark: 'apagada',
     limitsShort:

@@ -2,13 +2,13 @@ import type { ItemId } from '../../sim/devices/items.ts';
 import type { RepairGap, ScoreReason } from './DebriefFacts.ts';
 import {
   clickRetest,
-  decisiveOf,
   lastRenewal,
   loadedRetest,
   monitorRetest,
   roadRefutes,
   vacuumRetest,
 } from './decisiveRetest.ts';
+import { decisiveWith } from './decisiveTest.ts';
 import { showsSoundFeed, showsSoundGround } from './loadedSides.ts';
 import type { Timeline } from './Timeline.ts';
 
@@ -25,7 +25,7 @@ export function retestGaps(timeline: Timeline, item: ItemId): readonly RepairGap
   const vacuum = (): readonly RepairGap[] =>
     vacuumRetest(timeline, since) === null ? ['vacuum-retest'] : [];
   const click = (): readonly RepairGap[] => (clickRetest(timeline, since) === null ? ['click-retest'] : []);
-  switch (decisiveOf(timeline, item)) {
+  switch (decisiveWith(timeline.scenario.tools, item)) {
     case 'vacuum':
       return vacuum();
     case 'click':

@@ -9,6 +9,7 @@ import { HandBar } from './HandBar.tsx';
 import { leave } from './Introduction.tsx';
 import { CloseJobDialog, CupboardDialog, RoadTestDialog, VerdictDialog } from './laterPanels.ts';
 import type { ReaderPage } from './ReaderPanel.tsx';
+import { repairBanner } from './repairBanner.ts';
 import type { Shop } from './Shop.ts';
 import { SideColumn, type SideTab } from './SideColumn.tsx';
 import { StepStrip } from './StepStrip.tsx';
@@ -74,7 +75,7 @@ export function BenchScreen(props: BenchScreenProps) {
       </TopBar>
       {repair && verdict !== null && (
         <p class="repair-banner" role="status">
-          {say('bench.repairBanner', { item: say(`theItems.${verdict.item}`) })}
+          {repairBanner(desk, verdict.item)}
         </p>
       )}
       <main class="bench-main">

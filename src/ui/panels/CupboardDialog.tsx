@@ -118,8 +118,14 @@ function KnownGood({ desk, onClose }: { readonly desk: Desk; readonly onClose: (
         <button type="button" class="act" disabled={!free} onClick={swap}>
           {say(unit === 'truck' ? 'cupboard.swapIn' : 'cupboard.swapBack')}
         </button>
-        {!free && <p class="quiet">{say('cupboard.swapNeeds')}</p>}
+        {!free && <p class="quiet">{say(swapNeeds(plug.mated, bare))}</p>}
       </div>
     </section>
   );
+}
+
+/** Only what is still to be done. */
+function swapNeeds(mated: boolean, bare: boolean) {
+  if (mated && !bare) return 'cupboard.swapNeeds';
+  return mated ? 'cupboard.swapNeedsPlug' : 'cupboard.swapNeedsBarbs';
 }

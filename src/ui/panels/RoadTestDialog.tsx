@@ -6,6 +6,7 @@ import { bookMinutes } from '../../training/sitting/book.ts';
 import type { Desk } from './Desk.ts';
 import { Dialog } from './Dialog.tsx';
 import { DriveReportView } from './DriveReportView.tsx';
+import { Remarks } from './Remarks.tsx';
 import { notAsOnTruck, toolsOnTruck } from './roadNeeds.ts';
 
 const LEAST_CYCLES = 1;
@@ -113,19 +114,5 @@ function Tick({ made }: { readonly made: boolean }) {
       <rect x="2" y="2" width="16" height="16" rx="2" />
       {made && <path d="M5.5 10.5 L8.7 13.7 L14.5 6.5" />}
     </svg>
-  );
-}
-
-function Remarks({ title, remarks }: { readonly title: string; readonly remarks: readonly string[] }) {
-  if (remarks.length === 0) return null;
-  return (
-    <div class="remarks">
-      {title}
-      <ul>
-        {remarks.map((remark) => (
-          <li key={remark}>{remark}</li>
-        ))}
-      </ul>
-    </div>
   );
 }
