@@ -67,8 +67,9 @@ export function MirrorGroupView({ section, input, targets, crowded, onDown, onPr
         if (spot === undefined || !(event.target as HTMLElement).matches(':focus-visible')) return;
         input.views.show(spot.box);
         // The browser scrolled the page to where the spot was before the view moved.
-        const stage = host.current?.closest('.stage');
-        if (stage) requestAnimationFrame(() => bringIntoWindow(stage));
+        // The strip of a step may lie over the stage; at the top of the whole bench it does not.
+        const seen = host.current?.closest('.bench-area:has(.step-strip)') ?? host.current?.closest('.stage');
+        if (seen) requestAnimationFrame(() => bringIntoWindow(seen));
       }}
       onBlurCapture={() => input.ring(null)}
     >

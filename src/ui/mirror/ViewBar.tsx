@@ -4,6 +4,7 @@ import { say } from '../../text/translate.ts';
 import { rovedIndex } from '../interaction/rovingFocus.ts';
 import { VIEWS, type ViewName } from '../interaction/views.ts';
 import type { BenchViews, Ways } from './BenchViews.ts';
+import { bringIntoWindow } from './bringIntoWindow.ts';
 
 const WAYS: readonly { readonly way: keyof Ways; readonly sign: string }[] = [
   { way: 'left', sign: '←' },
@@ -36,6 +37,12 @@ export function ViewBar({ views, letters, asked }: ViewBarProps) {
     stop.value = next;
     buttons[next]?.focus();
   };
+  const goTo = (name: ViewName): void => {
+    // Who is led there sees it: where the page is scrolled, the strip of the step may lie over it.
+    const area = asked.peek() === name ? bar.current?.closest('.bench-area:has(.step-strip)') : null;
+    views.go(name);
+    if (area) bringIntoWindow(area);
+  };
   const shared = (index: number) => ({
     type: 'button' as const,
     tabIndex: stop.value === index ? 0 : -1,
@@ -53,7 +60,7 @@ export function ViewBar({ views, letters, asked }: ViewBarProps) {
             aria-pressed={view === name}
             aria-keyshortcuts={letters ? `${number}` : undefined}
             title={letters ? `${say(`views.names.${name}`)} (${number})` : undefined}
-            onClick={() => views.go(name)}
+            onClick={() => goTo(name)}
           >
             {say(`views.names.${name}`)}
           </button>

@@ -67,9 +67,14 @@ export function BenchScreen(props: BenchScreenProps) {
               {say(repair ? 'bench.closeJob' : 'bench.verdict')}
             </button>
           </>
+        ) : desk.step.value < desk.card.steps.length ? (
+          // It stays open: who pressed it unawares goes on from the board where they were.
+          <button type="button" class="plain skip-rest" onClick={() => shop.toBoard()}>
+            {say('introduction.skipRest')}
+          </button>
         ) : (
           <button type="button" onClick={() => leave(desk, () => shop.toBoard())}>
-            {say(desk.step.value < desk.card.steps.length ? 'introduction.skipRest' : 'introduction.done')}
+            {say('introduction.done')}
           </button>
         )}
       </TopBar>

@@ -30,7 +30,8 @@ export function LogDock({ desk, letters }: LogDockProps) {
         class={`act big log-button${desk.touch.value?.kind === 'log' ? ' asked' : ''}`}
         onClick={() => desk.logReading()}
       >
-        <span>{say(letters ? 'bench.log' : 'bench.logPlain')}</span>
+        {letters && <span class="log-words-letter">{say('bench.log')}</span>}
+        <span class={letters ? 'log-words-plain' : ''}>{say('bench.logPlain')}</span>
         <span class="dock-count" aria-hidden="true">
           {entries.value > 0 && entries.value}
         </span>

@@ -13,7 +13,13 @@ export function StepStrip({ desk }: { readonly desk: Desk }) {
   if (step === undefined) return null;
   return (
     <div class="step-strip" aria-hidden="true">
-      <b>{say('steps.progress', { now: now + 1, all: steps.length })}</b> <JobWords of={step.how} />
+      <p class="strip-head">
+        <b>{say('steps.progress', { now: now + 1, all: steps.length })}</b>{' '}
+        <span>
+          <JobWords of={step.say} />
+        </span>
+      </p>
+      <JobWords of={step.how} />
     </div>
   );
 }

@@ -91,8 +91,8 @@ export async function everyScreen(page: Page, word: Word, look: Look): Promise<v
   await page.getByRole('listbox').waitFor();
   await look('a lead in hand');
   await page.keyboard.press('Escape');
-  await press(word('bench.log'));
-  await press(word('bench.log'));
+  await page.locator('.log-button').click();
+  await page.locator('.log-button').click();
   await tab('log');
   await page.locator('.entry-note').first().click();
   await look('log with a note begun');
