@@ -28,10 +28,9 @@ export const bench = {
       'Verdict locked: {{item}}. Fit the part, put everything back, drive until the monitor has passed: that proves it. Read the codes. Then close the job.',
     repairTests: {
       again: 'run the same test again',
-      vacuum:
-        'run the vacuum test whole (sense open at rest, closed under vacuum, open again after the release)',
+      vacuum: 'run the vacuum test whole (open at rest, closed under vacuum, open again on release)',
       'vacuum-capped':
-        'run the vacuum test whole (sense open at rest, closed under vacuum with the air port capped, open again after the release)',
+        'run the vacuum test whole (open at rest, closed under vacuum with the air port capped, open again on release)',
       click: 'hear it click through the mated plug on command of the reader',
       'click-and-feed':
         'hear it click through the mated plug on command of the reader, read the feed side with the solenoid on',

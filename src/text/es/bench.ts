@@ -29,9 +29,9 @@ export const bench = {
     repairTests: {
       again: 'haga otra vez la misma prueba',
       vacuum:
-        'haga completa la prueba de vacío (señal abierta en reposo, cerrada con vacío, abierta otra vez después del alivio)',
+        'haga completa la prueba de vacío (abierta en reposo, cerrada con vacío, abierta otra vez con el alivio)',
       'vacuum-capped':
-        'haga completa la prueba de vacío (señal abierta en reposo, cerrada con vacío y el puerto de aire con tapa, abierta otra vez después del alivio)',
+        'haga completa la prueba de vacío (abierta en reposo, cerrada con vacío y el puerto de aire con tapa, abierta otra vez con el alivio)',
       click: 'oiga un clic con el conector conectado, por comando del lector',
       'click-and-feed':
         'oiga un clic con el conector conectado, por comando del lector, lea el lado de alimentación con el solenoide encendido',
