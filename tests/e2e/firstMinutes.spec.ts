@@ -157,9 +157,7 @@ test('the unit seen inside goes with the pump while the steps go on', async ({ p
   await expect(drawing).toHaveAccessibleName(/Vacuum switch open/);
 });
 
-test('may be skipped step by step and as a whole, and is gone on with after either', async ({
-  page,
-}) => {
+test('may be skipped step by step and as a whole, and is gone on with after either', async ({ page }) => {
   test.setTimeout(120_000);
   await page.goto(BENCH);
   const hands = new PointerHands(page);
