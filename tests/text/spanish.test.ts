@@ -88,6 +88,7 @@ const ALIKE: readonly string[] = [
   'drawing.inHg',
   'drawing.kPa',
   'drawing.milliamps',
+  'drawing.smokeUnit',
   'inside.vacuumBoth',
   'knew.answers.no',
   'proofPanel.minutes',

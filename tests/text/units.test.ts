@@ -42,7 +42,7 @@ const jobs = readdirSync('scenarios')
 
 const TWICE = /\[([^[\]|]+)\|([^[\]|]+)\]/g;
 /** Dials are drawn as they are, the settings name both systems, and miles are counted where miles are shown. */
-const BOTH = /^(drawing\.(inHg|kPa|smokeLimit)|settings\.unitSystems\.|roadTest\.mileCount_)/;
+const BOTH = /^(drawing\.(inHg|kPa)|settings\.unitSystems\.|roadTest\.mileCount_)/;
 /** What fills the gaps of a sentence, where its number is one of another unit. Other gaps get words. */
 const NUMBERS: Readonly<Record<string, string | number>> = {
   kPa: 3.5,

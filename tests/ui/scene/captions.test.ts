@@ -23,6 +23,7 @@ import {
   type Vec,
 } from '../../../src/ui/interaction/layout/geometry.ts';
 import { placeEnds, placeHotspots } from '../../../src/ui/interaction/layout/hotspots.ts';
+import { LABEL_BOXES } from '../../../src/ui/interaction/layout/labels.ts';
 import { LCD } from '../../../src/ui/interaction/layout/meterPlan.ts';
 import { type FixedPoint, POINTS } from '../../../src/ui/interaction/layout/points.ts';
 import { SHELF_TABS, type ShelfTab } from '../../../src/ui/interaction/layout/shelfPlan.ts';
@@ -107,6 +108,18 @@ describe('captions', () => {
     for (const { shelf, seen } of SHELVES) {
       for (const place of SMOKE_PLACES) {
         expect(inside(smokeWord(smokeAt(place, seen, shelf)), SHEET), place).toBe(true);
+      }
+    }
+  });
+
+  it('of smoke cover no word that is printed there, nor does the smoke but for the name of what it comes from', () => {
+    for (const { shelf, seen } of SHELVES) {
+      for (const place of SMOKE_PLACES) {
+        const at = smokeAt(place, seen, shelf);
+        const cloud = { x: at.x - 18, y: at.y - 49, w: 37, h: 51 };
+        const boxes = place === 'unit-capsule' ? [smokeWord(at)] : [smokeWord(at), cloud];
+        const met = LABEL_BOXES.filter((label) => boxes.some((box) => overlap(box, label)));
+        expect(met, place).toEqual([]);
       }
     }
   });

@@ -24,9 +24,9 @@ export const STOPPERS_AT_REST: Readonly<Record<Stopper, Vec>> = {
   'cap-a': { x: 44, y: 768 },
   'cap-b': { x: 92, y: 768 },
   'cap-c': { x: 140, y: 768 },
-  'plug-a': { x: 42, y: 831 },
-  'plug-b': { x: 90, y: 831 },
-  'plug-c': { x: 138, y: 831 },
+  'plug-a': { x: 42, y: 827 },
+  'plug-b': { x: 90, y: 827 },
+  'plug-c': { x: 138, y: 827 },
 };
 
 /** Leads and lamps. */

@@ -31,18 +31,21 @@ interface Ring {
   readonly last: number;
   readonly step: number;
   readonly tall: number;
-  readonly numbered: number;
+  /** The marks with a number: on the inner ring few, and none where they would crowd the needle's root. */
+  readonly numbers: readonly number[];
 }
+const TO_30 = [0, 5, 10, 15, 20, 25, 30];
+const TO_100 = [0, 20, 40, 60, 80, 100];
 const IN_INHG = { inHg: 1, kPa: 1 / KPA_PER_INHG };
 /** The bold outer ring is in the units that the page speaks, the quiet inner one in the other. */
 const RINGS: Readonly<Record<UnitSystem, { readonly outer: Ring; readonly inner: Ring }>> = {
   us: {
-    outer: { unit: 'drawing.inHg', inInHg: IN_INHG.inHg, last: 30, step: 1, tall: 5, numbered: 5 },
-    inner: { unit: 'drawing.kPa', inInHg: IN_INHG.kPa, last: 100, step: 10, tall: 50, numbered: 50 },
+    outer: { unit: 'drawing.inHg', inInHg: IN_INHG.inHg, last: 30, step: 1, tall: 5, numbers: TO_30 },
+    inner: { unit: 'drawing.kPa', inInHg: IN_INHG.kPa, last: 100, step: 10, tall: 100, numbers: [40, 80] },
   },
   metric: {
-    outer: { unit: 'drawing.kPa', inInHg: IN_INHG.kPa, last: 100, step: 2, tall: 10, numbered: 20 },
-    inner: { unit: 'drawing.inHg', inInHg: IN_INHG.inHg, last: 30, step: 5, tall: 15, numbered: 15 },
+    outer: { unit: 'drawing.kPa', inInHg: IN_INHG.kPa, last: 100, step: 2, tall: 10, numbers: TO_100 },
+    inner: { unit: 'drawing.inHg', inInHg: IN_INHG.inHg, last: 30, step: 5, tall: 30, numbers: [10, 20] },
   },
 };
 
@@ -54,7 +57,7 @@ function paintOuter(art: Art, ring: Ring): void {
       line: tall ? 2.4 : LINE.hint,
       cap: 'butt',
     });
-    if (mark % ring.numbered !== 0) continue;
+    if (!ring.numbers.includes(mark)) continue;
     // Three digits are wider than the ground beside the scale: smaller, and nearer to the rim.
     const wide = mark >= 100;
     const at = along(GAUGE_CENTRE, out, wide ? NUMERALS + 2 : NUMERALS);
@@ -68,10 +71,9 @@ function paintInner(art: Art, ring: Ring): void {
     const out = way((mark * ring.inInHg) / FULL_INHG);
     const inner = INNER_SCALE - (mark % ring.tall === 0 && mark < ring.last ? 8 : 4);
     art.strokes([along(GAUGE_CENTRE, out, INNER_SCALE), along(GAUGE_CENTRE, out, inner)], quiet);
-    // No 0 here: the outer ring's 0 stands at the same place.
-    if (mark > 0 && mark % ring.numbered === 0) {
+    if (ring.numbers.includes(mark)) {
       const look = { size: SIZE.small, weight: '400', colour: art.tokens.vacuum } as const;
-      art.print(`${mark}`, along(GAUGE_CENTRE, out, 23), look);
+      art.print(`${mark}`, along(GAUGE_CENTRE, out, 25), look);
     }
   }
   art.arc(GAUGE_CENTRE, INNER_SCALE, Math.PI * 0.75, Math.PI * 2.25, quiet);

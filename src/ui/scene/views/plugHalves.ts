@@ -97,11 +97,16 @@ export function paintParted(art: Art): void {
     art.print(`${cavity}`, { x: unit.x, y: unit.y - 22 }, number);
   }
   const end = HARNESS_XS[2] + 34;
-  art.print(
-    say('drawing.bareTip'),
-    { x: end, y: POINTS['front-3'].y - 16 },
-    { ...quiet, size: SIZE.scale, anchor: 'left' },
+  const row = POINTS['front-3'].y - 8;
+  // A stroke leads from the words to the row they name.
+  art.strokes(
+    [
+      { x: end - 4, y: row },
+      { x: end + 10, y: row },
+    ],
+    { line: LINE.hint },
   );
+  art.print(say('drawing.bareTip'), { x: end + 14, y: row }, { ...quiet, size: SIZE.scale, anchor: 'left' });
   paintArrows(art);
 }
 

@@ -70,8 +70,9 @@ export const shelf: Layer = {
     for (const tab of SHELF_TABS) paintTab(art, tab, tab === view.shelf, tabInUse(tab, observation));
     const quiet = { size: SIZE.small, weight: '400', colour: tokens.inkSoft } as const;
     if (isThere(observation, 'caps-and-plugs')) {
-      art.print(say('drawing.caps'), { x: 92, y: SHELF.y + 46 }, quiet);
-      art.print(say('drawing.plugs'), { x: 92, y: SHELF.y + 110 }, quiet);
+      const plain = { size: SIZE.small, weight: '600' } as const;
+      art.print(say('drawing.caps'), { x: 92, y: SHELF.y + 45 }, plain);
+      art.print(say('drawing.plugs'), { x: 92, y: SHELF.y + 105 }, plain);
     }
     if (HOLDS[view.shelf]?.every((tool) => !isThere(observation, tool)) === true) {
       art.print(say('terms.away'), centreOf(COMPARTMENT), quiet);

@@ -1,5 +1,6 @@
 import { SMOKE_GASES } from '../../../sim/devices/places.ts';
 import { say } from '../../../text/translate.ts';
+import { displayUnits, type UnitSystem } from '../../../text/units.ts';
 import { HOSES } from '../../interaction/layout/benchPlan.ts';
 import { along, centreOf, type Vec } from '../../interaction/layout/geometry.ts';
 import {
@@ -16,10 +17,23 @@ import { LINE, SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
 import { stepButton } from './parts.ts';
+import { KPA_PER_INH2O } from './waterManometer.ts';
 
-/** Full scale of the machine's gauge and of its regulator, kPa; and the most any tank may see (14 inH2O). */
+/** Full scale of the machine's regulator, kPa; and the most any tank may see (14 inH2O). */
 const FULL_KPA = 14;
 const LIMIT_KPA = 3.5;
+
+/** How the gauge is divided in the units that the page speaks. */
+interface Scale {
+  readonly full: number;
+  readonly step: number;
+  readonly tall: number;
+  readonly kPaPerUnit: number;
+}
+const SCALES: Readonly<Record<UnitSystem, Scale>> = {
+  us: { full: 56, step: 4, tall: 28, kPaPerUnit: KPA_PER_INH2O },
+  metric: { full: 14, step: 1, tall: 7, kPaPerUnit: 1 },
+};
 
 function paintGas(art: Art, chosen: string): void {
   const { tokens } = art;
@@ -65,9 +79,10 @@ function paintGauge(art: Art, kPa: number): void {
     colour: tokens.live,
     cap: 'butt',
   });
-  for (let mark = 0; mark <= FULL_KPA; mark += 1) {
-    const out = dialWay(mark);
-    const long = mark % 7 === 0 ? 9 : 5;
+  const { full, step, tall, kPaPerUnit } = SCALES[displayUnits()];
+  for (let mark = 0; mark <= full; mark += step) {
+    const out = dialWay(mark * kPaPerUnit);
+    const long = mark % tall === 0 ? 9 : 5;
     art.strokes([along(centre, out, radius - 8), along(centre, out, radius - 8 - long)], { line: LINE.hint });
   }
   const limit = dialWay(LIMIT_KPA);
@@ -77,8 +92,8 @@ function paintGauge(art: Art, kPa: number): void {
   });
   const words = { size: SIZE.scale, weight: '700' } as const;
   art.print('0', { x: centre.x - radius + 8, y: centre.y + 11 }, words);
-  art.print(`${FULL_KPA}`, { x: centre.x + radius - 9, y: centre.y + 11 }, words);
-  art.print(say('drawing.kPa'), { x: centre.x, y: centre.y + 11 }, { ...words, weight: '400' });
+  art.print(`${full}`, { x: centre.x + radius - 9, y: centre.y + 11 }, words);
+  art.print(say('drawing.smokeUnit'), { x: centre.x, y: centre.y + 11 }, { ...words, weight: '400' });
   const out = dialWay(kPa);
   art.strokes([centre, along(centre, out, radius - 14)], { line: 3, colour: tokens.live });
   art.circle(centre, 5, { fill: tokens.ink });
@@ -117,7 +132,7 @@ export const smokeMachine: Layer = {
   key: ({ observation, view }) => {
     const { gas, setKPa, gaugeKPa, flow } = observation.smoke;
     return view.shelf === 'smoke'
-      ? `${gas} ${setKPa} ${Math.round(gaugeKPa * 25)} ${Math.round(flow * 50)}`
+      ? `${displayUnits()} ${gas} ${setKPa} ${Math.round(gaugeKPa * 25)} ${Math.round(flow * 50)}`
       : 'away';
   },
   paint(art, { observation, view }) {
@@ -137,6 +152,7 @@ export const smokeMachine: Layer = {
     const quiet = { size: SIZE.small, weight: '400', anchor: 'left' } as const;
     art.print(say('drawing.pressure'), { x: SMOKE_MACHINE.x + 14, y: REGULATOR.y }, quiet);
     const limit = { x: SMOKE_GAUGE.x + 66, y: SMOKE_GAUGE.y };
-    art.print(say('drawing.smokeLimit'), limit, { ...quiet, wrap: 64 });
+    // A number and its unit stay on one line.
+    art.print(say('drawing.smokeLimit').replace(/(\d) /, '$1\u00a0'), limit, { ...quiet, wrap: 86 });
   },
 };

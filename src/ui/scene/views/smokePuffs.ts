@@ -2,8 +2,17 @@ import { type SmokePlace, UNIT_PORTS } from '../../../sim/devices/places.ts';
 import type { Observation } from '../../../sim/world/Observation.ts';
 import { say } from '../../../text/translate.ts';
 import { BARBS, HOSES, SWITCH_CAPSULE } from '../../interaction/layout/benchPlan.ts';
-import { along, type Box, centreOf, SHEET, type Vec } from '../../interaction/layout/geometry.ts';
+import {
+  along,
+  type Box,
+  centreOf,
+  inside,
+  overlap,
+  SHEET,
+  type Vec,
+} from '../../interaction/layout/geometry.ts';
 import { siteIsOpen, siteIsShown, siteOf } from '../../interaction/layout/hoses.ts';
+import { LABEL_BOXES } from '../../interaction/layout/labels.ts';
 import { SHELF_EDGE_Y, type ShelfTab } from '../../interaction/layout/shelfPlan.ts';
 import { SIZE } from '../../theme/type.ts';
 import type { Art } from '../Art.ts';
@@ -14,11 +23,11 @@ const PLACES: Readonly<Record<Exclude<SmokePlace, 'loose-end'>, Vec>> = {
   'unit-capsule': SWITCH_CAPSULE,
   'canister-port': { x: 388, y: 424 },
   'air-port': { x: 388, y: 356 },
-  'engine-port': { x: 574, y: 478 },
-  'canister-hose': { x: 192, y: 428 },
-  'air-hose': { x: 192, y: 360 },
-  'engine-hose': { x: 210, y: 514 },
-  filter: { x: 80, y: 344 },
+  'engine-port': { x: 606, y: 516 },
+  'canister-hose': { x: 224, y: 428 },
+  'air-hose': { x: 224, y: 360 },
+  'engine-hose': { x: 224, y: 516 },
+  filter: { x: 92, y: 342 },
   canister: { x: 82, y: 410 },
   'filler-cap': { x: 30, y: 326 },
   'tank-seal': { x: 28, y: 378 },
@@ -42,9 +51,15 @@ export function smokeAt(place: SmokePlace, seen: Observation, shelf: ShelfTab): 
   return HOSES[LOOSE_ENDS.find((each) => siteIsOpen(seen, each, shelf)) ?? 'smoke-hose-end'].mouth;
 }
 
-/** Where the word beside a puff stands. */
+/** How far over its place the word beside a puff may stand, the likeliest first. */
+const WORD_RISES = [46, 36, 26, 16, 60, 74] as const;
+
+/** Where the word beside a puff stands: to its right, else to its left, on no printed word if that can be helped. */
 export function smokeWord(at: Vec): Box {
-  return { x: Math.min(SHEET.w - 76, at.x + 20), y: at.y - 46, w: 66, h: 26 };
+  const [right, left] = [Math.min(SHEET.w - 76, at.x + 20), at.x - 88];
+  const boxes = [right, left].flatMap((x) => WORD_RISES.map((rise) => ({ x, y: at.y - rise, w: 66, h: 26 })));
+  const clear = boxes.find((box) => inside(box, SHEET) && !LABEL_BOXES.some((label) => overlap(label, box)));
+  return clear ?? { x: right, y: at.y - WORD_RISES[0], w: 66, h: 26 };
 }
 
 /** A curl of smoke, outlined, and the word beside it. */

@@ -8,7 +8,7 @@ import type { Art } from '../Art.ts';
 import type { Layer } from '../Frame.ts';
 
 /** Kilopascals in one inch of water (conventional, 4 °C): the tube's scale and nothing else uses it here. */
-const KPA_PER_INH2O = 0.2490889;
+export const KPA_PER_INH2O = 0.2490889;
 const FULL_KPA = 30 * KPA_PER_INH2O;
 /** Water seen through the lens, to each side of its edge: 0.72 inches of it. */
 const SEEN_KPA = 0.72 * KPA_PER_INH2O;
