@@ -159,6 +159,12 @@ export class Art {
     this.pen = null;
   }
 
+  /** True while words stand on the sheet. */
+  get hasWords(): boolean {
+    for (const kept of this.words.values()) if (kept.some((words) => words.parent !== null)) return true;
+    return false;
+  }
+
   private letGoSpareWords(): void {
     let spare = 0;
     for (const kept of this.words.values()) for (const words of kept) if (words.parent === null) spare += 1;

@@ -140,7 +140,8 @@ export class Layers {
 
   /** The scale is another: makes all words anew for it, a layer at each frame. */
   sharpen(): void {
-    for (const each of this.painted) each.blunt = true;
+    // One without words waits for no turn, so that the words on the others are sharp the sooner.
+    for (const each of this.painted) each.blunt = each.art.hasWords;
   }
 
   /** How many there are. */
