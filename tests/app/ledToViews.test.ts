@@ -10,7 +10,7 @@ import { type Box, centreOf, inside } from '../../src/ui/interaction/layout/geom
 import { placeHotspots } from '../../src/ui/interaction/layout/hotspots.ts';
 import { METER_ENDS_AT_REST } from '../../src/ui/interaction/layout/shelfPlan.ts';
 import { ViewCamera } from '../../src/ui/interaction/ViewCamera.ts';
-import { firstView, VIEWS } from '../../src/ui/interaction/views.ts';
+import { firstView, isInSight, VIEWS } from '../../src/ui/interaction/views.ts';
 
 function shipped(id: string): Scenario {
   const text = readFileSync(new URL(`../../scenarios/${id}.yaml`, import.meta.url), 'utf8');
@@ -105,7 +105,7 @@ describe.each(STAGES)('on the stage of a phone of $phone px, $width by $height',
       const spot = spots.find(({ id }) => id === `end:${end}`);
       if (spot === undefined) throw new Error(end);
       expect(centreOf(spot)).toEqual(METER_ENDS_AT_REST[end].grip);
-      expect(inside(spot, camera.window), end).toBe(true);
+      expect(isInSight(spot, camera.window), end).toBe(true);
     }
     expect(VIEWS).toContain(camera.view);
   });

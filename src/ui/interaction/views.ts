@@ -41,9 +41,9 @@ const PLANS: Readonly<Record<ViewName, ViewPlan>> = {
   ports: { needs: { x: 224, y: 254, w: 440, h: 312 }, likes: { x: 8, y: 254, w: 656, h: 492 } },
   // A tip is placed here and read there.
   plug: { needs: grow(PLUG_INSET, 4), likes: PLUG_AND_WINDOW },
-  // The meter with the grips of its loose leads, and the open faces of the plug.
+  // The meter with the grips of its loose leads and a ring around them, and the open faces of the plug.
   meter: {
-    needs: { x: METER.x - 84, y: METER.y - 4, w: METER.w + 88, h: METER.h + 8 },
+    needs: { x: METER.x - 94, y: METER.y - 4, w: METER.w + 98, h: METER.h + 8 },
     likes: { x: 580, y: 264, w: 630, h: METER.y + METER.h + 8 - 264 },
     least: 0.58,
   },
