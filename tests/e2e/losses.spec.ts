@@ -106,6 +106,7 @@ test('where nothing can be drawn one sentence says so, and the controls stand th
   await proveTheMeter(page);
   // The list can be seen, and pointed at: each control is a button with its name on it.
   await takeShot(page, info, 'in-words');
+  await bench(page).locator('.mirror button').first().click({ trial: true });
   const red = bench(page).getByRole('button', { name: /^Red lead, on battery positive/ });
   const box = await red.boundingBox();
   expect(box?.height).toBeGreaterThanOrEqual(24);
