@@ -11,6 +11,7 @@ import {
   NO_FILTER,
   skillsOffered,
 } from './boardFilter.ts';
+import { FoldKey } from './FoldKey.tsx';
 
 const LEVELS = [1, 2, 3, 4] as const;
 
@@ -43,16 +44,7 @@ export function BoardFilters({ cards, shown }: BoardFiltersProps) {
         class={unfolded.value ? 'board-filters board-filters-unfolded' : 'board-filters'}
         aria-label={say('boardFilter.title')}
       >
-        <button
-          type="button"
-          class="board-filters-fold"
-          aria-expanded={unfolded.value}
-          onClick={() => {
-            unfolded.value = !unfolded.peek();
-          }}
-        >
-          {say('boardFilter.title')}
-        </button>
+        <FoldKey class="board-filters-fold" words={say('boardFilter.title')} unfolded={unfolded} />
         <label class="board-filter board-filter-words">
           <span>{say('boardFilter.words')}</span>
           <input

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { say } from '../../../text/translate.ts';
+import { FoldKey } from '../FoldKey.tsx';
 import { type DebriefPart, goToPart, partId } from './debriefParts.ts';
 
 /** Only what stands well inside the window is being read. */
@@ -36,16 +37,7 @@ export function PartsList({ parts }: { readonly parts: readonly DebriefPart[] })
       class={unfolded.value ? 'debrief-parts debrief-parts-unfolded' : 'debrief-parts'}
       aria-label={say('debriefParts.title')}
     >
-      <button
-        type="button"
-        class="debrief-parts-fold"
-        aria-expanded={unfolded.value}
-        onClick={() => {
-          unfolded.value = !unfolded.peek();
-        }}
-      >
-        {say('debriefParts.title')}
-      </button>
+      <FoldKey class="debrief-parts-fold" words={say('debriefParts.title')} unfolded={unfolded} />
       <ul>
         {parts.map((part) => (
           <li key={part} class={inSight.value.includes(part) ? 'part-in-sight' : ''}>
